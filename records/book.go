@@ -1,0 +1,231 @@
+package records
+
+// Book is a checked record book: only rows without an error, every name in
+// the one spelling in which it is shown (so names compare with ==), rows in the
+// order of their files. Temperatures are in degrees Celsius, shares fractions of
+// 1, money in the book's currency, hours in hours.
+type Book struct {
+	Settings Settings
+	Sowings  []Sowing
+	Outs     []Out
+	Counts   []Count
+	Scores   []Score
+	Trays    []Purchase
+	Lots     []Lot
+	Costs    []Cost
+	Chamber  []ChamberReading
+	House    []HouseReading
+	Notes    []Note
+	Files    []File
+}
+
+// File says what was read of one log. Rows counts the rows with anything in
+// them; LeftOut those of them that no figure uses.
+type File struct {
+	Name    string
+	Rows    int
+	LeftOut int
+	Columns []string // the contract's columns present, in the contract's order
+}
+
+// Has reports whether the log was in the folder.
+func (b *Book) Has(file string) bool {
+	for _, f := range b.Files {
+		if f.Name == file {
+			return true
+		}
+	}
+	return false
+}
+
+// Start is what a cell was started from.
+type Start string
+
+// The starts of a batch.
+const (
+	FromSeed    Start = "seed"
+	FromPlug    Start = "plug"
+	FromCutting Start = "cutting"
+)
+
+// Sowing is a batch: one variety sown on one day into one tray code.
+type Sowing struct {
+	Pos
+	Batch         string
+	Sown          Date
+	Crop, Variety string
+	Lot           string // empty: none written
+	Tray          string
+	Trays         float64
+	Cells         Maybe[int] // cells sown, where written
+	SeedsPerCell  int        // 1 where blank
+	Start         Start      // seed where blank
+	From          string     // batch it was pricked out or potted on from
+	Chamber       string
+	ChamberOut    Date
+	Planned       Date
+	Wanted        Maybe[int]
+	Replaces      string
+	SetOut        Date
+	PlantsOut     Maybe[int]
+	Surplus       Maybe[int]
+	Note          string
+}
+
+// Destination is where plants went.
+type Destination string
+
+// The destinations of out.csv.
+const (
+	ToField    Destination = "field"
+	Sold       Destination = "sold"
+	Given      Destination = "given"
+	ToSurplus  Destination = "surplus"
+	ToPottedOn Destination = "potted-on"
+	Dead       Destination = "dead"
+)
+
+// Out is one row of plants that left the house.
+type Out struct {
+	Pos
+	Batch  string
+	Date   Date
+	Plants int
+	To     Destination
+	Last   bool // the batch is cleared
+	Money  Maybe[float64]
+	Note   string
+}
+
+// Count is a germination count: exactly one of Emerged and Empty is known.
+type Count struct {
+	Pos
+	Batch   string
+	Date    Date
+	Tray    Maybe[int] // number within the batch, from 1
+	Cells   Maybe[int] // cells looked at; unknown: those sown
+	Emerged Maybe[int]
+	Empty   Maybe[int]
+	Lost    Maybe[int] // since the last count
+	Cause   string
+	Note    string
+}
+
+// Score is a look at quality. Either Looked and Usable, or any of S, or Score.
+type Score struct {
+	Pos
+	Batch          string
+	Date           Date
+	Looked, Usable Maybe[int]
+	S              [5]Maybe[int] // plants at scores 1 to 5
+	Score          Maybe[int]    // one overall mark
+	Note           string
+}
+
+// Purchase is a row of trays.csv. Count is negative for broken or sold trays.
+type Purchase struct {
+	Pos
+	Tray    string
+	Kind    string
+	Cells   int
+	CellML  Maybe[float64]
+	Bought  Date // unknown: always there
+	Count   Maybe[int]
+	Price   Maybe[float64] // each
+	Lasts   Maybe[float64] // years in use
+	Uses    Maybe[float64]
+	Minutes Maybe[float64] // labour a use
+	Places  Maybe[float64] // bench places a tray
+	Note    string
+}
+
+// Lot is a seed lot. GermLabel is a share of 1.
+type Lot struct {
+	Pos
+	Lot              string
+	Crop, Variety    string
+	Supplier         string
+	LotNumber        string
+	Bought, Tested   Date
+	GermLabel        Maybe[float64]
+	Seeds, Grams     Maybe[float64]
+	SeedsPerGram     Maybe[float64]
+	Price            Maybe[float64] // of the whole lot
+	Organic, Treated Maybe[bool]
+	Note             string
+}
+
+// Category is a kind of cost.
+type Category string
+
+// The categories of costs.csv, in the order in which they are shown.
+const (
+	Seed      Category = "seed"
+	Mix       Category = "mix"
+	Labour    Category = "labour"
+	Heat      Category = "heat"
+	Power     Category = "power"
+	Water     Category = "water"
+	Feed      Category = "feed"
+	Equipment Category = "equipment"
+	Other     Category = "other"
+)
+
+// Categories lists all categories in order.
+var Categories = []Category{Seed, Mix, Labour, Heat, Power, Water, Feed, Equipment, Other}
+
+// Task is a kind of labour.
+type Task string
+
+// The tasks of labour; care where blank.
+const (
+	SowingTask Task = "sowing"
+	CareTask   Task = "care"
+	OutTask    Task = "out"
+)
+
+// Cost is a row of money or of hours: exactly one of Amount and Hours is known.
+// Batch, Crop and Tray are empty for a shared row. A row that repeats a tray
+// purchase or a lot is not in the book.
+type Cost struct {
+	Pos
+	Date              Date
+	From, Until       Date
+	Category          Category
+	Task              Task // of labour only
+	Amount            Maybe[float64]
+	Hours             Maybe[float64]
+	Quantity          Maybe[float64]
+	Unit              string
+	Batch, Crop, Tray string
+	Note              string
+}
+
+// Shared reports whether the row was for no batch, crop or tray in particular.
+func (c Cost) Shared() bool { return c.Batch == "" && c.Crop == "" && c.Tray == "" }
+
+// ChamberReading is one reading in a germination chamber.
+type ChamberReading struct {
+	Pos
+	Date     Date
+	Minute   Maybe[int] // of the day, where a time was written
+	Chamber  string
+	Temp     float64        // Celsius
+	Humidity Maybe[float64] // share of 1
+}
+
+// HouseReading is a day's temperatures, Celsius, inside and outdoors.
+type HouseReading struct {
+	Pos
+	Date            Date
+	Low, High       Maybe[float64]
+	OutLow, OutHigh Maybe[float64]
+	Note            string
+}
+
+// Note is a season in words.
+type Note struct {
+	File string
+	Year int
+	Text string // Markdown, UTF-8
+}

@@ -1,0 +1,54 @@
+package records
+
+// Settings are the settings of book.csv, defaults filled in.
+type Settings struct {
+	Farm            string
+	Currency        string
+	SeasonStarts    int // month 1-12
+	Wage            Maybe[float64]
+	DiscountRate    float64 // share of 1 a year
+	UsableFrom      int
+	ScoreWords      [5]string
+	Confidence      float64 // share of 1
+	SureOfTarget    float64 // share of 1
+	TransplantValue Maybe[float64]
+	PlugPrice       Maybe[float64]
+	HeatingFrom     int // month
+	HeatingUntil    int // month; before HeatingFrom: over the new year
+	BenchPlaces     Maybe[float64]
+	ChamberPlaces   Maybe[float64]
+	TrayTurnaround  int // days
+	Fahrenheit      bool
+	// Inputs lists every setting in the contract's order, as shown.
+	Inputs []Input
+}
+
+// Input is one setting as used. Source is written or default.
+type Input struct {
+	Name, Value, Source string
+}
+
+// Heating reports whether the month is one of the heating months.
+func (s Settings) Heating(month int) bool {
+	if s.HeatingFrom <= s.HeatingUntil {
+		return s.HeatingFrom <= month && month <= s.HeatingUntil
+	}
+	return month >= s.HeatingFrom || month <= s.HeatingUntil
+}
+
+// Season returns the season of a date (rule 1): the year in which it ends.
+func (s Settings) Season(d Date) int {
+	if s.SeasonStarts > 1 && int(d.Month()) >= s.SeasonStarts {
+		return d.Year() + 1
+	}
+	return d.Year()
+}
+
+// SeasonDays returns the first day of a season and the first day after it.
+func (s Settings) SeasonDays(season int) (first, after Date) {
+	year, month := season, s.SeasonStarts
+	if month > 1 {
+		year--
+	}
+	return NewDate(year, timeMonth(month), 1), NewDate(year+1, timeMonth(month), 1)
+}
