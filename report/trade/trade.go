@@ -1,0 +1,2 @@
+// Package trade holds facts of the transplant trade, each with its source.
+package trade
