@@ -1,0 +1,79 @@
+package data
+
+import (
+	"traybook/records"
+	"traybook/report"
+)
+
+func inputs(r *report.Report) File {
+	type row = records.Input
+	return table("inputs", 1, r.Inputs,
+		column[row]{"name", func(i row) Cell { return str(i.Name) }},
+		column[row]{"value", func(i row) Cell { return str(i.Value) }},
+		column[row]{"source", func(i row) Cell { return str(i.Source) }},
+	)
+}
+
+func batches(r *report.Report) File {
+	type row = *report.Batch
+	return table("batches", 1, r.Batches,
+		column[row]{"batch", func(b row) Cell { return str(b.Batch) }},
+		column[row]{"season", func(b row) Cell { return num(b.Season) }},
+		column[row]{"sown", func(b row) Cell { return date(b.Sown) }},
+		column[row]{"crop", func(b row) Cell { return str(b.Crop) }},
+		column[row]{"variety", func(b row) Cell { return str(b.Variety) }},
+		column[row]{"tray", func(b row) Cell { return str(b.Tray) }},
+		column[row]{"trays", func(b row) Cell { return num(b.Trays) }},
+		column[row]{"cells_sown", func(b row) Cell { return maybe(b.CellsSown) }},
+		column[row]{"end", func(b row) Cell { return date(b.End) }},
+		column[row]{"end_how", func(b row) Cell { return str(b.EndHow) }},
+		column[row]{"tray_days", func(b row) Cell { return num(b.TrayDays) }},
+		column[row]{"emergence", func(b row) Cell { return maybe(b.Emergence()) }},
+		column[row]{"usable", func(b row) Cell { return maybe(b.Usable) }},
+		column[row]{"usable_how", func(b row) Cell { return str(b.UsableHow) }},
+		column[row]{"cost", func(b row) Cell { return maybe(b.Cost) }},
+		column[row]{"per_transplant", func(b row) Cell { return maybe(b.PerTransplant) }},
+	)
+}
+
+func week(r *report.Report) File {
+	type row = report.WeekLine
+	return table("week", 3, r.Week,
+		column[row]{"what", func(w row) Cell { return str(w.What) }},
+		column[row]{"date", func(w row) Cell { return date(w.Date) }},
+		column[row]{"subject", func(w row) Cell { return str(w.Subject) }},
+		column[row]{"value", func(w row) Cell { return maybe(w.Value) }},
+		column[row]{"note", func(w row) Cell { return str(w.Note) }},
+	)
+}
+
+func problems(r *report.Report) File {
+	type row = records.Problem
+	place := func(n int) Cell {
+		if n == 0 {
+			return Cell{}
+		}
+		return num(n)
+	}
+	return table("problems", 3, r.Problems,
+		column[row]{"file", func(p row) Cell { return str(p.File) }},
+		column[row]{"line", func(p row) Cell { return place(p.Line) }},
+		column[row]{"column", func(p row) Cell { return place(p.Column) }},
+		column[row]{"severity", func(p row) Cell { return str(p.Severity.String()) }},
+		column[row]{"cell", func(p row) Cell { return str(p.Cell) }},
+		column[row]{"found", func(p row) Cell { return str(p.Found) }},
+		column[row]{"expected", func(p row) Cell { return str(p.Expected) }},
+		column[row]{"remedy", func(p row) Cell { return str(p.Remedy) }},
+	)
+}
+
+// groupColumns are the key columns of a table by group.
+func groupColumns[T any](of func(T) report.Group) []column[T] {
+	return []column[T]{
+		{"season", func(t T) Cell { return num(of(t).Season) }},
+		{"crop", func(t T) Cell { return str(of(t).Crop) }},
+		{"variety", func(t T) Cell { return str(of(t).Variety) }},
+		{"cells", func(t T) Cell { return maybe(of(t).Cells) }},
+		{"kind", func(t T) Cell { return str(of(t).Kind) }},
+	}
+}

@@ -1,0 +1,92 @@
+package data
+
+import (
+	"cmp"
+	"strconv"
+	"strings"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// Cell is one value of a table: text, a number, or nothing. The zero Cell is
+// empty: there is no figure.
+type Cell struct {
+	text   string
+	number float64
+	kind   kind
+}
+
+type kind int
+
+const (
+	empty kind = iota
+	number
+	text
+)
+
+// Empty reports whether the cell holds nothing.
+func (c Cell) Empty() bool { return c.kind == empty }
+
+// String writes the cell as in the CSV file, unguarded: a decimal point, no
+// exponent, no rounding.
+func (c Cell) String() string {
+	if c.kind == number {
+		return strconv.FormatFloat(c.number, 'f', -1, 64)
+	}
+	return c.text
+}
+
+// csv writes the cell guarded: text that a spreadsheet would take for a formula
+// gets a leading apostrophe.
+func (c Cell) csv() string {
+	if c.kind == text && strings.ContainsAny(c.text[:1], "=+-@\t\r") {
+		return "'" + c.text
+	}
+	return c.String()
+}
+
+// compare orders cells: empty first, numbers as numbers, text by bytes.
+func compare(a, b Cell) int {
+	return cmp.Or(cmp.Compare(a.kind, b.kind), cmp.Compare(a.number, b.number), cmp.Compare(a.text, b.text))
+}
+
+func str[S ~string](s S) Cell {
+	if s == "" {
+		return Cell{}
+	}
+	return Cell{text: string(s), kind: text}
+}
+
+func num[N ~int | ~float64](v N) Cell {
+	if v == 0 { // no minus zero
+		return Cell{kind: number}
+	}
+	return Cell{number: float64(v), kind: number}
+}
+
+func maybe[N int | float64](m records.Maybe[N]) Cell {
+	if !m.Known {
+		return Cell{}
+	}
+	return num(m.Value)
+}
+
+func date(d records.Date) Cell { return str(d.String()) }
+
+func yes(b bool) Cell {
+	if b {
+		return str("yes")
+	}
+	return str("no")
+}
+
+func maybeYes(m records.Maybe[bool]) Cell {
+	if !m.Known {
+		return Cell{}
+	}
+	return yes(m.Value)
+}
+
+// only keeps a number where there is one to speak of.
+func only(known bool, v float64) report.Num { return report.Num{Value: v, Known: known} }

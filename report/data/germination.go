@@ -1,0 +1,109 @@
+package data
+
+import "traybook/report"
+
+func emergence(r *report.Report) File {
+	type row = report.Emergence
+	return table("emergence", 5, r.Emergence, join(
+		groupColumns(func(e row) report.Group { return e.Group }),
+		[]column[row]{
+			{"batches", func(e row) Cell { return num(e.Batches) }},
+			{"trays", func(e row) Cell { return num(e.Trays) }},
+			{"cells_looked_at", func(e row) Cell { return num(e.N) }},
+			{"emerged", func(e row) Cell { return num(e.X) }},
+			{"emergence", func(e row) Cell { return maybe(e.Rate) }},
+			{"low", func(e row) Cell { return maybe(e.Low) }},
+			{"high", func(e row) Cell { return maybe(e.High) }},
+			{"rho", func(e row) Cell { return maybe(e.Rho) }},
+			{"df", func(e row) Cell { return maybe(e.DF) }},
+			{"seeds_per_cell", func(e row) Cell { return maybe(e.SeedsPerCell) }},
+			{"seed_rate", func(e row) Cell { return maybe(e.SeedRate) }},
+			{"seed_low", func(e row) Cell { return maybe(e.SeedLow) }},
+			{"seed_high", func(e row) Cell { return maybe(e.SeedHigh) }},
+		})...)
+}
+
+func differences(r *report.Report) File {
+	type row = report.Difference
+	return table("differences", 3, r.Differences,
+		column[row]{"season", func(d row) Cell { return num(d.Season) }},
+		column[row]{"crop", func(d row) Cell { return str(d.Crop) }},
+		column[row]{"variety", func(d row) Cell { return str(d.Variety) }},
+		column[row]{"batches", func(d row) Cell { return num(d.Batches) }},
+		column[row]{"other_batches", func(d row) Cell { return num(d.OtherBatches) }},
+		column[row]{"difference", func(d row) Cell { return maybe(d.Difference) }},
+		column[row]{"low", func(d row) Cell { return maybe(d.Low) }},
+		column[row]{"high", func(d row) Cell { return maybe(d.High) }},
+		column[row]{"verdict", func(d row) Cell { return str(d.Verdict) }},
+	)
+}
+
+func lots(r *report.Report) File {
+	type row = report.LotFigure
+	return table("lots", 1, r.Lots,
+		column[row]{"lot", func(l row) Cell { return str(l.Lot.Lot) }},
+		column[row]{"crop", func(l row) Cell { return str(l.Lot.Crop) }},
+		column[row]{"variety", func(l row) Cell { return str(l.Lot.Variety) }},
+		column[row]{"batches", func(l row) Cell { return num(l.Share.Batches) }},
+		column[row]{"cells_looked_at", func(l row) Cell { return num(l.N) }},
+		column[row]{"came_up", func(l row) Cell { return num(l.X) }},
+		column[row]{"rate", func(l row) Cell { return maybe(l.SeedRate) }},
+		column[row]{"low", func(l row) Cell { return maybe(l.SeedLow) }},
+		column[row]{"high", func(l row) Cell { return maybe(l.SeedHigh) }},
+		column[row]{"label", func(l row) Cell { return maybe(l.Label) }},
+		column[row]{"allowance", func(l row) Cell { return maybe(l.Allowance) }},
+		column[row]{"minimum", func(l row) Cell { return maybe(l.Minimum) }},
+		column[row]{"below", func(l row) Cell { return maybeYes(l.Below) }},
+	)
+}
+
+func timing(r *report.Report) File {
+	type row = report.Timing
+	return table("timing", 5, r.Timing, join(
+		groupColumns(func(t row) report.Group { return t.Group }),
+		[]column[row]{
+			{"batches", func(t row) Cell { return num(t.Batches) }},
+			{"t50_days", func(t row) Cell { return maybe(t.T50) }},
+			{"earliest", func(t row) Cell { return maybe(t.Earliest) }},
+			{"latest", func(t row) Cell { return maybe(t.Latest) }},
+			{"mean_days", func(t row) Cell { return maybe(t.Mean) }},
+		})...)
+}
+
+func losses(r *report.Report) File {
+	type row = report.Loss
+	return table("losses", 3, r.Losses,
+		column[row]{"season", func(l row) Cell { return num(l.Season) }},
+		column[row]{"crop", func(l row) Cell { return str(l.Crop) }},
+		column[row]{"cause", func(l row) Cell { return str(l.Cause) }},
+		column[row]{"cells", func(l row) Cell { return num(l.Cells) }},
+		column[row]{"batches", func(l row) Cell { return num(l.Batches) }},
+	)
+}
+
+func weeks(r *report.Report) File {
+	type row = report.SowingWeek
+	return table("weeks", 3, r.Weeks,
+		column[row]{"season", func(w row) Cell { return num(w.Season) }},
+		column[row]{"crop", func(w row) Cell { return str(w.Crop) }},
+		column[row]{"week", func(w row) Cell { return str(w.Week) }},
+		column[row]{"batches", func(w row) Cell { return num(w.Batches) }},
+		column[row]{"cells_looked_at", func(w row) Cell { return num(w.N) }},
+		column[row]{"emerged", func(w row) Cell { return num(w.X) }},
+		column[row]{"emergence", func(w row) Cell { return maybe(w.Rate) }},
+	)
+}
+
+func chambers(r *report.Report) File {
+	type row = report.ChamberFigure
+	return table("chambers", 2, r.Chambers,
+		column[row]{"season", func(c row) Cell { return num(c.Season) }},
+		column[row]{"chamber", func(c row) Cell { return str(c.Chamber) }},
+		column[row]{"batches", func(c row) Cell { return num(c.Batches) }},
+		column[row]{"emergence", func(c row) Cell { return maybe(c.Rate) }},
+		column[row]{"readings", func(c row) Cell { return num(c.Readings) }},
+		column[row]{"mean_temp", func(c row) Cell { return maybe(c.MeanTemp) }},
+		column[row]{"low_temp", func(c row) Cell { return maybe(c.LowTemp) }},
+		column[row]{"high_temp", func(c row) Cell { return maybe(c.HighTemp) }},
+	)
+}
