@@ -1,1 +1,17 @@
+// Package chart draws figures: numbers and names go in, SVG text comes out.
+//
+// A builder (DotWhisker, StackedBars, ...) turns plain numbers into a Spec: the
+// chart's options with a size and words for a screen reader. A Drawer turns
+// Specs into Drawings: it runs ECharts inside the program, cleans the SVG until
+// it can stand inside a page under the strictest policy, and keeps what it drew
+// in a cache. Equal Specs give equal bytes, whatever the order, the number of
+// workers or the state of the cache.
+//
+// The files, in reading order: draw.go (Spec, Drawer), engine.go (the script
+// engine), clean.go (the SVG), cache.go, measure.go (widths of text), option.go
+// and layout.go (what all charts share), then one file for each shape.
+//
+// Nothing outside this package and its runtime knows of ECharts or of scripts;
+// nothing here knows of files of records, pages or the clock (the cache only
+// compares file times with one another).
 package chart

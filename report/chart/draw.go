@@ -1,0 +1,185 @@
+package chart
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"regexp"
+	"sync"
+	"sync/atomic"
+)
+
+// Spec is a chart still to be drawn. Builders make it.
+type Spec struct {
+	// Name is the figure's name on the page and the start of every id inside
+	// the SVG: lower-case letters, digits and hyphens, a letter first.
+	Name string
+	// Title is the short name that a reader sees on pointing at the chart.
+	Title string
+	// Label is what a screen reader says: what is shown, the range, the best
+	// and the worst.
+	Label string
+	// Width and Height in pixels; the page scales the drawing.
+	Width, Height int
+	// Option is what ECharts is told. It holds no functions, only their names.
+	Option map[string]any
+
+	err error // what a builder found wrong; told by Draw
+}
+
+// Drawing is a chart as text to be put into a page as it stands.
+type Drawing struct {
+	Name string
+	// SVG is one svg element, or empty.
+	SVG string
+	// Missing says in a plain line why there is no SVG; empty if there is one.
+	Missing string
+}
+
+// What stands in place of a chart.
+const (
+	MissingRuntime = "No chart here: traybook was built without its drawing library. The table holds the same numbers."
+	MissingFailed  = "No chart here: it could not be drawn. The table holds the same numbers."
+)
+
+// DrawerOptions says with what a Drawer works.
+type DrawerOptions struct {
+	// Bundle is ECharts: runtime.Bundle, or the stock dist/echarts.min.js. Nil:
+	// nothing is drawn, and every Drawing is Missing.
+	Bundle []byte
+	// CacheDir is a folder for finished drawings; empty: none are kept.
+	CacheDir string
+	// Workers is the number of charts drawn at a time; below 1 counts as 1.
+	Workers int
+	// Progress, if not nil, is called after each chart, one call at a time.
+	Progress func(done, total int)
+}
+
+// Drawer draws charts. It may be used from one goroutine at a time.
+type Drawer struct {
+	options DrawerOptions
+	cache   cache
+	source  *source
+}
+
+// NewDrawer returns a Drawer. It reads nothing and starts no engine yet; a
+// bundle that does not run is found at the first chart not in the cache.
+func NewDrawer(o DrawerOptions) (*Drawer, error) {
+	o.Workers = max(1, o.Workers)
+	if o.Bundle != nil && len(bytes.TrimSpace(o.Bundle)) == 0 {
+		return nil, errors.New("the ECharts file is empty")
+	}
+	return &Drawer{options: o, cache: newCache(o.CacheDir, o.Bundle), source: &source{bundle: o.Bundle}}, nil
+}
+
+// Draw draws every spec, in the order given. A chart that cannot be drawn comes
+// back as Missing and in the error, by name; the others are drawn all the same.
+func (d *Drawer) Draw(specs []Spec) ([]Drawing, error) {
+	drawings, errs := make([]Drawing, len(specs)), make([]error, len(specs))
+	var next atomic.Int64
+	var workers sync.WaitGroup
+	report := d.reporter(len(specs))
+	for range min(d.options.Workers, len(specs)) {
+		workers.Go(func() {
+			pen := pen{drawer: d}
+			for i := next.Add(1) - 1; i < int64(len(specs)); i = next.Add(1) - 1 {
+				drawings[i], errs[i] = pen.draw(specs[i])
+				report()
+			}
+		})
+	}
+	workers.Wait()
+	d.cache.prune()
+	return drawings, errors.Join(append(errs, sameNames(specs))...)
+}
+
+// reporter returns a function that counts a finished chart.
+func (d *Drawer) reporter(total int) func() {
+	var mu sync.Mutex
+	done := 0
+	return func() {
+		mu.Lock()
+		defer mu.Unlock()
+		done++
+		if d.options.Progress != nil {
+			d.options.Progress(done, total)
+		}
+	}
+}
+
+// pen is one worker: its engine starts when the cache first fails it, because
+// an engine must stay on one goroutine.
+type pen struct {
+	drawer *Drawer
+	engine *engine
+}
+
+func (p *pen) draw(s Spec) (Drawing, error) {
+	option, err := s.check()
+	if err != nil {
+		return Drawing{Name: s.Name, Missing: MissingFailed}, fmt.Errorf("chart %q: %w", s.Name, err)
+	}
+	if p.drawer.options.Bundle == nil {
+		return Drawing{Name: s.Name, Missing: MissingRuntime}, nil
+	}
+	key := p.drawer.cache.key(s, option)
+	if svg, ok := p.drawer.cache.get(key); ok {
+		return Drawing{Name: s.Name, SVG: svg}, nil
+	}
+	svg, err := p.drawAnew(s, option)
+	if err != nil {
+		return Drawing{Name: s.Name, Missing: MissingFailed}, fmt.Errorf("chart %q: %w", s.Name, err)
+	}
+	p.drawer.cache.put(key, svg)
+	return Drawing{Name: s.Name, SVG: svg}, nil
+}
+
+func (p *pen) drawAnew(s Spec, option string) (string, error) {
+	if p.engine == nil {
+		e, err := p.drawer.source.start()
+		if err != nil {
+			return "", err
+		}
+		p.engine = e
+	}
+	raw, err := p.engine.draw(option, s.Width, s.Height)
+	if err != nil {
+		p.engine = nil // its state is unknown; the next chart starts another
+		return "", err
+	}
+	return clean(raw, s)
+}
+
+var nameForm = regexp.MustCompile(`^[a-z][a-z0-9-]*$`)
+
+// maxSide bounds a drawing, in pixels: about a hundred rows of wrapped names.
+const maxSide = 10000
+
+// check returns the options as JSON, or what is wrong with the spec.
+func (s Spec) check() (string, error) {
+	if s.err != nil {
+		return "", s.err
+	}
+	if !nameForm.MatchString(s.Name) {
+		return "", errors.New("the name must be lower-case letters, digits and hyphens, a letter first")
+	}
+	if s.Width < 1 || s.Height < 1 || s.Width > maxSide || s.Height > maxSide {
+		return "", fmt.Errorf("a size of %d x %d cannot be drawn", s.Width, s.Height)
+	}
+	b, err := json.Marshal(s.Option)
+	return string(b), err
+}
+
+// sameNames tells of a name used twice: ids in a page would collide.
+func sameNames(specs []Spec) error {
+	var errs []error
+	seen := map[string]bool{}
+	for _, s := range specs {
+		if seen[s.Name] {
+			errs = append(errs, fmt.Errorf("chart %q: the name is used twice", s.Name))
+		}
+		seen[s.Name] = true
+	}
+	return errors.Join(errs...)
+}

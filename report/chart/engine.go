@@ -1,0 +1,82 @@
+package chart
+
+import (
+	"errors"
+	"fmt"
+	"sync"
+
+	"traybook/report/chart/runtime"
+
+	"github.com/dop251/goja"
+)
+
+// source is the bundle, read once for all engines and only when first needed.
+type source struct {
+	bundle   []byte
+	once     sync.Once
+	programs []*goja.Program
+	err      error
+}
+
+func (s *source) compile() {
+	scripts := []struct{ name, text string }{
+		{"prelude.js", runtime.Prelude()},
+		{"echarts.js", string(s.bundle)},
+		{"bridge.js", runtime.Bridge()},
+	}
+	for _, script := range scripts {
+		p, err := goja.Compile(script.name, script.text, false)
+		if err != nil {
+			s.err = fmt.Errorf("the ECharts file cannot be read as a script: %w", err)
+			return
+		}
+		s.programs = append(s.programs, p)
+	}
+}
+
+// engine is one script engine with ECharts loaded. It is not safe for use by
+// several goroutines.
+type engine struct {
+	vm  *goja.Runtime
+	fun goja.Callable
+}
+
+// start returns a new engine: about 20 to 50 ms, 10 MB.
+func (s *source) start() (e *engine, err error) {
+	defer recovered(&err)
+	s.once.Do(s.compile)
+	if s.err != nil {
+		return nil, s.err
+	}
+	vm := goja.New()
+	if err := vm.Set("measureWidth", measureFont); err != nil {
+		return nil, err
+	}
+	for _, p := range s.programs {
+		if _, err := vm.RunProgram(p); err != nil {
+			return nil, fmt.Errorf("the ECharts file does not run: %w", err)
+		}
+	}
+	fun, ok := goja.AssertFunction(vm.Get("draw"))
+	if !ok {
+		return nil, errors.New("the ECharts file does not run: there is nothing to draw with")
+	}
+	return &engine{vm, fun}, nil
+}
+
+// draw returns the SVG as ECharts writes it.
+func (e *engine) draw(option string, width, height int) (svg string, err error) {
+	defer recovered(&err)
+	v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
+	if err != nil {
+		return "", fmt.Errorf("ECharts refused it: %w", err)
+	}
+	return v.String(), nil
+}
+
+// recovered turns a panic of the script engine into an error.
+func recovered(err *error) {
+	if r := recover(); r != nil {
+		*err = fmt.Errorf("the script engine failed: %v", r)
+	}
+}
