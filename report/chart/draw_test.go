@@ -193,18 +193,19 @@ func TestBrokenCacheIsNoError(t *testing.T) {
 		"a folder":  func() error { return os.Mkdir(files[0], 0o755) },
 	}
 	for name, damage := range damages {
+		_ = os.RemoveAll(files[0])
 		if err := damage(); err != nil {
 			t.Fatal(err)
 		}
 		if got := drawAll(t, o, []Spec{plain("a")})[0]; got != want {
 			t.Errorf("%s: drawn otherwise", name)
 		}
-		_ = os.Remove(files[0])
 	}
 	file := filepath.Join(t.TempDir(), "file")
 	if err := os.WriteFile(file, nil, 0o644); err != nil {
 		t.Fatal(err)
 	}
+	_ = os.RemoveAll(files[0])
 	if got := drawAll(t, DrawerOptions{Bundle: bundle(t), CacheDir: filepath.Join(file, "cache")}, []Spec{plain("a")})[0]; got != want {
 		t.Error("a folder that cannot be made: drawn otherwise")
 	}
