@@ -1,0 +1,49 @@
+package estimate
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/stat/distuv"
+)
+
+// Z returns the two-sided normal quantile: the z with P(-z <= X <= z) = conf for a standard normal X. Z(0.95) = 1.95996.
+// conf lies between 0 and 1; at or below 0 (and for NaN) it is 0, at or above 1 it is +Inf.
+// Source: Abramowitz and Stegun (1964), 26.2.
+func Z(conf float64) float64 {
+	if tail, ok := upperTail(conf); !ok {
+		return tail
+	}
+	return -distuv.UnitNormal.Quantile((1 - conf) / 2)
+}
+
+// T returns the two-sided quantile of Student's t: the t with P(-t <= X <= t) = conf at df degrees of freedom, which may be
+// a fraction. Without degrees of freedom (df at or below 0, or NaN) nothing is known and it is +Inf; at conf at or below
+// 0 it is 0, at or above 1 it is +Inf. From manyDF on it is the first two terms of the expansion around Z.
+// Source: Student (1908), Biometrika 6:1-25; Abramowitz and Stegun (1964), 26.7.1 and 26.7.5.
+func T(conf, df float64) float64 {
+	if !(df > 0) {
+		return math.Inf(1)
+	}
+	if tail, ok := upperTail(conf); !ok {
+		return tail
+	}
+	if df >= manyDF {
+		z := Z(conf)
+		return z + z*(z*z+1)/(4*df)
+	}
+	return -distuv.StudentsT{Mu: 0, Sigma: 1, Nu: df}.Quantile((1 - conf) / 2)
+}
+
+// manyDF is where the expansion's next term, about z^5/df^2, falls below the rounding error of the exact inversion.
+const manyDF = 1e6
+
+// upperTail gives the quantile for confidences at the ends of their range; ok is true between them.
+func upperTail(conf float64) (quantile float64, ok bool) {
+	switch {
+	case !(conf > 0):
+		return 0, false
+	case conf >= 1:
+		return math.Inf(1), false
+	}
+	return 0, true
+}
