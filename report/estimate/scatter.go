@@ -1,0 +1,93 @@
+package estimate
+
+// Count is x of n in one batch, the replicate: its trays share day, lot, mix and chamber, so they are added up first.
+type Count struct{ X, N float64 }
+
+// Scatter holds the parts of rule 6's estimate of how alike the cells of a batch are: X2 is Pearson's sum, Denominator the
+// sum of (n - 1)(1 - n/N), DF batches less groups. Parts add over crops, so that a crop with too few batches can lean
+// on the whole book.
+type Scatter struct {
+	X2, Denominator float64
+	DF              int
+}
+
+// maxRho bounds the correlation: cells of one batch more alike than this are not believed (rule 6).
+const maxRho = 0.5
+
+// ScatterOf returns the scatter of batches about their group's rate, over the groups that can show any: those of two or
+// more batches whose pooled rate p lies strictly between 0 and 1. Per group, with N its sum of n,
+//
+//	X2 = sum (x - n p)^2 / (n p (1 - p)),  Denominator = sum (n - 1)(1 - n/N),  DF = batches - 1
+//
+// Batches with n at or below 0 are ignored. No such group gives the zero Scatter: nothing known.
+// Source: the moment estimator of the intra-class correlation from Pearson's chi-square, Williams (1982), Appl. Stat.
+// 31:144-148, and Moore (1987), Appl. Stat. 36:8-14; formula from memory.
+func ScatterOf(groups [][]Count) Scatter {
+	var all Scatter
+	for _, group := range groups {
+		all = all.Add(scatterOfGroup(group))
+	}
+	return all
+}
+
+func scatterOfGroup(group []Count) Scatter {
+	x, n, batches := total(group)
+	p := x / n
+	if batches < 2 || !(p > 0 && p < 1) {
+		return Scatter{}
+	}
+	s := Scatter{DF: batches - 1}
+	for _, c := range group {
+		if c.N > 0 {
+			off := c.X - c.N*p
+			s.X2 += off * off / (c.N * p * (1 - p))
+			s.Denominator += (c.N - 1) * (1 - c.N/n)
+		}
+	}
+	return s
+}
+
+// total adds up the batches that hold anything.
+func total(counts []Count) (x, n float64, batches int) {
+	for _, c := range counts {
+		if c.N > 0 {
+			x, n, batches = x+c.X, n+c.N, batches+1
+		}
+	}
+	return x, n, batches
+}
+
+// Add returns the scatter of both together.
+func (s Scatter) Add(o Scatter) Scatter {
+	return Scatter{X2: s.X2 + o.X2, Denominator: s.Denominator + o.Denominator, DF: s.DF + o.DF}
+}
+
+// Rho returns the correlation of cells within a batch, (X2 - DF) / Denominator held within 0..0.5; 0 means that batches
+// differ no more than chance alone allows. Denominator 0 gives 0 (rules 6 and 69). It says nothing below 3 degrees of
+// freedom: the caller must look at DF.
+func (s Scatter) Rho() float64 {
+	if !(s.Denominator > 0) {
+		return 0
+	}
+	return hold((s.X2-float64(s.DF))/s.Denominator, 0, maxRho)
+}
+
+// DesignEffect returns D, by how much batches of ns cells widen a variance against as many cells chosen one by one:
+//
+//	D = 1 + (sum n^2 / N - 1) rho,  N = sum n
+//
+// Sizes at or below 0 are ignored; none gives 1. N/D is the effective count.
+// Source: Kish (1965), Survey Sampling, section 5.4, with the mean cluster size weighted by size as in Rao and Scott (1992),
+// Biometrics 48:577-585; from memory.
+func DesignEffect(ns []float64, rho float64) float64 {
+	var sum, squares float64
+	for _, n := range ns {
+		if n > 0 {
+			sum, squares = sum+n, squares+n*n
+		}
+	}
+	if sum == 0 {
+		return 1
+	}
+	return 1 + (squares/sum-1)*rho
+}
