@@ -1,0 +1,106 @@
+package estimate
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// broomrape reads the counts of Crowder (1978), Table 3: plates by seed and extract.
+func broomrape(t *testing.T) map[string][]Count {
+	groups := map[string][]Count{}
+	for _, r := range rows(t, "orobanche.csv") {
+		name := r["seed"] + "_" + r["extract"]
+		groups[name] = append(groups[name], Count{X: r.number(t, "y"), N: r.number(t, "n")})
+	}
+	return groups
+}
+
+// The dispersion of the saturated quasi-binomial model is X2/df of rule 6. (The file's design effects come of another estimator,
+// from each group's own variance, and so cannot be ours.)
+func TestScatterAgreesWithQuasiBinomial(t *testing.T) {
+	want := expected(t, "orobanche")
+	var all [][]Count
+	for name, group := range broomrape(t) {
+		all = append(all, group)
+		p, _ := ShareInterval(group, 0, 17, 0.95)
+		near(t, name, p, want(name, "pooled_proportion"), 1e-12)
+	}
+	s := ScatterOf(all)
+	if s.DF != 17 {
+		t.Errorf("df %d, want 17", s.DF)
+	}
+	near(t, "X2/df", s.X2/float64(s.DF), want("quasibinomial", "pearson_dispersion"), 1e-9)
+	// The beta-binomial's likelihood estimate, 0.0124, is another estimator of the same thing: near, not equal.
+	near(t, "rho", s.Rho(), want("beta_binomial_ml", "rho_icc"), 0.015)
+}
+
+// By hand: 8 and 4 of 10. p = 0.6, X2 = 2 x 2^2/2.4 = 10/3, denominator 2 x 9 x 0.5 = 9, rho = (10/3 - 1)/9 = 7/27.
+// D = 1 + (200/20 - 1) 7/27 = 10/3.
+func TestScatterByHand(t *testing.T) {
+	s := ScatterOf([][]Count{{{8, 10}, {4, 10}}})
+	near(t, "X2", s.X2, 10.0/3, 1e-12)
+	near(t, "denominator", s.Denominator, 9, 1e-12)
+	near(t, "rho", s.Rho(), 7.0/27, 1e-12)
+	near(t, "D", DesignEffect([]float64{10, 10}, s.Rho()), 10.0/3, 1e-12)
+	if s.DF != 1 {
+		t.Errorf("df %d, want 1", s.DF)
+	}
+}
+
+// Groups that can show no scatter leave no trace, nor do batches without cells.
+func TestScatterLeavesOut(t *testing.T) {
+	kept := []Count{{8, 10}, {4, 10}}
+	want := ScatterOf([][]Count{kept})
+	got := ScatterOf([][]Count{
+		{{5, 10}}, {{0, 10}, {0, 12}}, {{10, 10}, {12, 12}}, nil, {{5, 10}, {0, 0}}, append(kept, Count{0, 0}),
+	})
+	if got != want {
+		t.Errorf("got %+v, want %+v", got, want)
+	}
+}
+
+func TestRhoIsHeld(t *testing.T) {
+	for _, c := range []struct {
+		s    Scatter
+		want float64
+	}{
+		{Scatter{}, 0},
+		{Scatter{X2: 5, DF: 1}, 0},                   // one cell a batch: no denominator
+		{Scatter{X2: 1, DF: 3, Denominator: 9}, 0},   // less scatter than chance gives
+		{Scatter{X2: 90, DF: 3, Denominator: 9}, .5}, // more than is believed
+	} {
+		if got := c.s.Rho(); got != c.want {
+			t.Errorf("%+v: %v, want %v", c.s, got, c.want)
+		}
+	}
+}
+
+func TestDesignEffectEnds(t *testing.T) {
+	for _, c := range []struct {
+		ns        []float64
+		rho, want float64
+	}{{nil, .3, 1}, {[]float64{0, -2}, .3, 1}, {[]float64{1, 1, 1}, .3, 1}, {[]float64{72}, 0, 1}, {[]float64{72, 0}, .1, 8.1}} {
+		near(t, "D", DesignEffect(c.ns, c.rho), c.want, 1e-12)
+	}
+}
+
+// Scatter adds up over crops: crops apart and crops together give the same.
+func TestScatterAddsOverCrops(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		groups := rapid.SliceOf(rapid.SliceOf(rapid.Custom(func(t *rapid.T) Count {
+			n := rapid.IntRange(0, 1280).Draw(t, "n")
+			return Count{X: float64(rapid.IntRange(0, n).Draw(t, "x")), N: float64(n)}
+		}))).Draw(t, "groups")
+		cut := rapid.IntRange(0, len(groups)).Draw(t, "cut")
+		all, parts := ScatterOf(groups), ScatterOf(groups[:cut]).Add(ScatterOf(groups[cut:]))
+		if all.DF != parts.DF || math.Abs(all.X2-parts.X2) > 1e-9*all.X2 ||
+			math.Abs(all.Denominator-parts.Denominator) > 1e-9*all.Denominator {
+			t.Fatalf("together %+v, apart %+v", all, parts)
+		}
+		if rho := all.Rho(); !(rho >= 0 && rho <= maxRho) {
+			t.Fatalf("rho %v", rho)
+		}
+	})
+}
