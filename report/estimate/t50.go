@@ -1,6 +1,9 @@
 package estimate
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // T50 returns the day at which half of what ever came up stood, for one batch (rule 15). days are the days of its counts in
 // ascending order, everUp what had ever come up by each: the cumulative count, of which a smaller figure after a larger is
@@ -49,7 +52,7 @@ func MeanGerminationTime(days, everUp []float64) (mean float64, ok bool) {
 
 // risingCounts returns everUp made never to fall; ok is false where the lists cannot give a time.
 func risingCounts(days, everUp []float64) (up []float64, ok bool) {
-	if len(days) == 0 || len(days) != len(everUp) || !slices.IsSorted(days) {
+	if len(days) == 0 || len(days) != len(everUp) || !slices.IsSorted(days) || math.IsNaN(days[0]) {
 		return nil, false
 	}
 	up = make([]float64, len(everUp))
