@@ -1,0 +1,87 @@
+package estimate
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// The test cases of OpenFormula (OASIS, ODF 1.2 part 2) and others, see testdata/README.txt. The spreadsheet functions are
+// built here from ours: PMT(i; n; pv; fv; due) = -(pv + fv (1+i)^-n) CRF / (1+i)^due, PV(i; n; pmt; fv) = -pmt annuity - fv (1+i)^-n.
+func TestMoneyAgreesWithOpenFormula(t *testing.T) {
+	later := func(i, n, amount float64) float64 { // one amount, n seasons away
+		flows := make([]float64, int(n))
+		flows[len(flows)-1] = amount
+		return NPV(i, flows)
+	}
+	functions := map[string]func(a []float64) float64{
+		"PMT": func(a []float64) float64 {
+			a = append(a, 0, 0)
+			payment := -(a[2] + later(a[0], a[1], a[3])) * CapitalRecovery(a[0], a[1])
+			return payment / math.Pow(1+a[0], a[4])
+		},
+		"PV":       func(a []float64) float64 { return -a[2]*Annuity(a[0], a[1]) - later(a[0], a[1], a[3]) },
+		"NPV":      func(a []float64) float64 { return NPV(a[0], a[1:]) },
+		"NPV0":     func(a []float64) float64 { return a[1] + NPV(a[0], a[2:]) },
+		"CRF":      func(a []float64) float64 { return CapitalRecovery(a[0], a[1]) },
+		"RECOVERY": func(a []float64) float64 { return (a[0]-a[1])*CapitalRecovery(a[2], a[3]) + a[1]*a[2] },
+	}
+	want := expected(t, "money")
+	tested := 0
+	for _, r := range rows(t, "money.csv") {
+		if f := functions[r["function"]]; f != nil {
+			near(t, r["case"], f(r.numbers(t, "args")), want(r["case"], r["function"]), 1e-6)
+			tested++
+		}
+	}
+	if tested != 10 {
+		t.Errorf("tested %d cases, want 10", tested)
+	}
+}
+
+// 2.5 seasons at 10 %, by hand: 1/1.1 + 1/1.21 + 0.5/1.1^2.5 = 0.9090909 + 0.8264463 + 0.5 x 0.7879856 = 2.1295300.
+func TestAnnuityOfAPartSeason(t *testing.T) {
+	near(t, "2.5 seasons", Annuity(0.10, 2.5), 2.1295300, 1e-7)
+	near(t, "half a season", Annuity(0.10, 0.5), 0.5/math.Sqrt(1.1), 1e-12)
+	near(t, "no interest", Annuity(0, 2.5), 2.5, 0)
+}
+
+// 0.1 x 1.1^2.5 / (1.1^2.5 - 1) with 1.1^2.5 = 1.2690587, by hand: 0.4716662.
+func TestCapitalRecoveryOfAPartSeason(t *testing.T) {
+	near(t, "2.5 seasons", CapitalRecovery(0.10, 2.5), 0.12690587/0.2690587, 1e-7)
+	near(t, "half a season without interest", CapitalRecovery(0, 0.5), 2, 0)
+}
+
+func TestMoneyOutsideItsDomain(t *testing.T) {
+	nan := math.NaN()
+	for _, c := range []struct{ got, want float64 }{
+		{CapitalRecovery(0.1, 0), 1}, {CapitalRecovery(0.1, -1), 1}, {CapitalRecovery(0, nan), 1},
+		{CapitalRecovery(-0.1, 4), 0.25}, {CapitalRecovery(nan, 4), 0.25},
+		{Annuity(0.1, 0), 0}, {Annuity(0.1, -1), 0}, {Annuity(0.1, nan), 0}, {Annuity(-2, 3), 3},
+		{NPV(0.1, nil), 0}, {NPV(-1, []float64{2, 3}), 5},
+	} {
+		if c.got != c.want {
+			t.Errorf("got %v, want %v", c.got, c.want)
+		}
+	}
+}
+
+// Over whole seasons a charge by capital recovery pays the price back exactly; a longer life is worth more; little
+// interest is like none.
+func TestMoneyLaws(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		i := rapid.Float64Range(0, 0.5).Draw(t, "i")
+		n := rapid.IntRange(1, 60).Draw(t, "n")
+		if paid := CapitalRecovery(i, float64(n)) * Annuity(i, float64(n)); math.Abs(paid-1) > 1e-12 {
+			t.Fatalf("pays back %v of the price", paid)
+		}
+		life := rapid.Float64Range(0, 60).Draw(t, "life")
+		if Annuity(i, life+0.01) <= Annuity(i, life) {
+			t.Fatal("a longer life is worth no more")
+		}
+		if tiny := Annuity(1e-12, life); math.Abs(tiny-life) > 1e-8 {
+			t.Fatalf("annuity jumps at no interest: %v, %v", tiny, life)
+		}
+	})
+}
