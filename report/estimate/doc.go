@@ -8,6 +8,7 @@
 //	newcombe.go      Newcombe: the interval of a difference of two shares
 //	scatter.go       Count, Scatter, ScatterOf, DesignEffect: how much more batches differ than chance alone allows (rule 6)
 //	share.go         ShareInterval: the interval of a share whose replicate is the batch (rule 7)
+//	coverage.go      SimulatedCoverage: how often those intervals hold the truth
 //	variance.go      PooledVariance: a variance where one is needed (rule 8)
 //	perseed.go       PerSeed: from filled cells to seeds (rule 11)
 //	t50.go           T50, MeanGerminationTime: how fast a batch came up (rule 15)
@@ -22,6 +23,6 @@
 //	kitagawa.go      Weighted, Kitagawa: a change split into rate and mix (rule 36)
 //	betabinomial.go  BetaBinomialAtLeast, SmallestSowing: how many to sow (rule 39)
 //
-// No function panics on a number, and none returns NaN: outside its domain each returns the value that its comment names,
-// the one that claims least. Shares are fractions of 1.
+// No function panics on a number, and none returns NaN for finite ones: outside its domain each returns the value that its
+// comment names, the one that claims least. Shares are fractions of 1.
 package estimate
