@@ -1,6 +1,11 @@
 package report
 
-import "traybook/records"
+import (
+	"cmp"
+	"slices"
+
+	"traybook/records"
+)
 
 // Parts is money by category; the tray charge and cost carried from batch to
 // batch stand beside the categories of costs.csv.
@@ -36,3 +41,102 @@ const TrayCharge = "tray_charge"
 
 // HasCategory tells whether the book has any money of a category (rule 59).
 func (r *Report) HasCategory(c records.Category) bool { return r.hasCategory[c] }
+
+// batchCosts totals what each batch bears. Nothing is known where the book has
+// no money at all; a transplant's cost rests on ended batches (rule 60).
+func (p *purse) batchCosts() {
+	if len(p.has) == 0 {
+		return
+	}
+	for _, b := range p.r.Batches {
+		b.Cost = records.Known(b.Parts.Total())
+		if b.Ended() {
+			b.PerTransplant = ratio(b.Cost, b.usableLeft())
+		}
+	}
+}
+
+// ratio is a over b; missing where either is or b is not above 0.
+func ratio(a, b Num) Num {
+	if !a.Known || !b.Known || !(b.Value > 0) {
+		return Num{}
+	}
+	return records.Known(a.Value / b.Value)
+}
+
+// costTable returns the cost of every group. The columns of money are what all
+// its batches bear, so that they add up to what the ledger calls borne (rule 26);
+// usable plants, the cost of one and the shares rest on the ended batches with a
+// figure of usable plants (rules 27, 60).
+func (p *purse) costTable() []Cost {
+	sums := map[Group]*costSum{}
+	var groups []Group
+	for _, b := range p.r.Batches {
+		g := b.Group()
+		if sums[g] == nil {
+			sums[g] = &costSum{Cost: Cost{Group: g}}
+			groups = append(groups, g)
+		}
+		sums[g].add(b)
+	}
+	slices.SortFunc(groups, groupOrder)
+	var table []Cost
+	for _, g := range groups {
+		table = append(table, sums[g].close(len(p.has) > 0))
+	}
+	return table
+}
+
+// costSum adds up a group: its usable plants, those of them guessed, and the cost
+// behind them; cost of batches whose cells are known, and that of failed cells.
+type costSum struct {
+	Cost
+	figured                int
+	usable, guessed, cost  float64
+	ofCells, ofCellsFailed float64
+}
+
+func (s *costSum) add(b *Batch) {
+	s.Parts = s.Parts.plus(b.Parts)
+	if !b.Ended() {
+		s.Open++
+		return
+	}
+	s.Batches++
+	usable := b.usableLeft()
+	if !usable.Known {
+		return
+	}
+	cost := b.Parts.Total()
+	s.figured++
+	s.usable += usable.Value
+	s.cost += cost
+	if !b.Measured() {
+		s.guessed += usable.Value
+	}
+	if cells := b.CellsSown.Or(0); cells > 0 {
+		s.ofCells += cost
+		s.ofCellsFailed += cost * (1 - usable.Value/float64(cells))
+	}
+}
+
+func (s *costSum) close(money bool) Cost {
+	c := s.Cost
+	if s.figured > 0 {
+		c.Usable = records.Known(s.usable)
+		c.EstimatedShare = ratio(records.Known(s.guessed), c.Usable)
+	}
+	if !money {
+		return c
+	}
+	c.Total = records.Known(c.Parts.Total())
+	c.PerTransplant = ratio(records.Known(s.cost), c.Usable)
+	c.FailedShare = ratio(records.Known(s.ofCellsFailed), records.Known(s.ofCells))
+	return c
+}
+
+// groupOrder sorts groups by their key columns; unknown cells come first.
+func groupOrder(a, b Group) int {
+	return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Variety, b.Variety),
+		cmp.Compare(a.Cells.Or(-1), b.Cells.Or(-1)), cmp.Compare(a.Kind, b.Kind))
+}

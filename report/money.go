@@ -1,0 +1,43 @@
+package report
+
+import "traybook/records"
+
+// purse holds what the money figures share while they are made.
+type purse struct {
+	r        *Report
+	conf     float64
+	codes    map[string]*trayCode
+	bySeason map[int][]*Batch
+	lines    map[ledgerKey]*LedgerLine
+	sowing   map[*Batch]float64 // sowing labour borne, a part of Parts.Labour (rule 30)
+	has      map[records.Category]bool
+	hasSow   bool // the book has a row of sowing labour
+}
+
+// money computes what the batches bear and what a transplant cost, and whether
+// trays pay (rules 19-33, 35). It needs the batches' figures.
+func (r *Report) money() {
+	p := newPurse(r)
+	p.costRows()
+	p.lots()
+	p.trayCharges()
+	p.pottingOn()
+	r.hasCategory = p.has
+	p.batchCosts()
+	r.Cost = p.costTable()
+	r.Ledger = p.ledger()
+
+}
+
+func newPurse(r *Report) *purse {
+	p := &purse{
+		r: r, conf: r.Book.Settings.Confidence, codes: trayCodes(r),
+		bySeason: map[int][]*Batch{}, lines: map[ledgerKey]*LedgerLine{},
+		sowing: map[*Batch]float64{}, has: map[records.Category]bool{},
+	}
+	for _, b := range r.Batches {
+		b.Parts, b.Cost, b.PlantsMoved, b.PerTransplant = Parts{}, Num{}, 0, Num{}
+		p.bySeason[b.Season] = append(p.bySeason[b.Season], b)
+	}
+	return p
+}
