@@ -17,7 +17,7 @@ const sowingLimit = 1000
 //
 //	P(x+1)/P(x) = (n-x)/(x+1) (p(1-rho) + x rho) / ((1-p)(1-rho) + (n-x-1) rho)
 //
-// which needs no gamma function and holds at rho = 0 too.
+// which needs no gamma function and holds at rho = 0 too. It takes about n + k logarithms.
 // Source: Skellam (1948), J. R. Stat. Soc. B 10:257-261.
 func BetaBinomialAtLeast(k, n int, p, rho float64) float64 {
 	p, rho = hold(p, 0, 1), hold(rho, 0, 1)

@@ -5,7 +5,7 @@ package estimate
 //	sum flow_k / (1+i)^k,  k = 1, 2, ...
 //
 // i is not below 0 (less is taken as 0). No flows are worth 0.
-// Source: NPV of OpenFormula (OASIS, ODF 1.2 part 2, 6.12.30).
+// Source: NPV of OpenFormula (OASIS, ODF 1.2 part 2).
 func NPV(i float64, flows []float64) float64 {
 	i = interest(i)
 	worth := 0.0

@@ -28,7 +28,7 @@ const exactBits = 1074 + 1024 + 64
 // is gone before what starts on it. Spans that end no later than they start, or whose amount is no finite number, hold
 // nothing. The running sum is kept exact and rounded only as it is written, so that levels do not hang on the order
 // of the spans and an emptied place is exactly 0, whatever fractions went in.
-// Source: the sweep over interval ends, Bentley (1977); from memory.
+// The sweep over the ends of intervals is common practice, no source.
 func Occupancy(spans []Span) []Step {
 	changes := changesOf(spans)
 	var steps []Step
