@@ -48,7 +48,7 @@ func settings() *table {
 		{"plug_price", "0.32", "what Alderquay asks for a plug"},
 		{"heating_months", "2-5", "burner lit early February, off by June"},
 		{"bench_places", text(benchPlaces), "eight benches"},
-		{"chamber_places", text(chamberPlaces), "10 in the big box, 6 in the small one"},
+		{"chamber_places", text(chamberPlaces), "8 in the big box, 6 in the small one"},
 		{"tray_turnaround", "3", "soaked, scrubbed, dried"},
 	} {
 		t.row(s[0], s[1], s[2])
@@ -104,11 +104,7 @@ func countTable(batches []*batch) *table {
 	var rows []dated
 	for _, b := range batches {
 		for _, c := range b.counts {
-			cells, tray := "", ""
-			if c.tray > 0 {
-				cells, tray = known(c.cells, true), known(c.tray, true)
-			}
-			rows = append(rows, dated{c.on, []any{b.code, c.on, tray, cells, known(c.emerged, !c.asEmpty),
+			rows = append(rows, dated{c.on, []any{b.code, c.on, known(c.tray, c.tray > 0), known(c.cells, c.cells > 0), known(c.emerged, !c.asEmpty),
 				known(c.empty, c.asEmpty), known(c.lost, c.lost > 0), c.cause, c.note}})
 		}
 	}

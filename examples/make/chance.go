@@ -11,7 +11,7 @@ type chance struct{ *rand.Rand }
 // newChance starts an independent stream, so that a change in one part of the
 // book leaves the others as they were.
 func newChance(stream uint64) chance {
-	return chance{rand.New(rand.NewPCG(20260517, stream))}
+	return chance{rand.New(rand.NewPCG(4, stream))}
 }
 
 // of draws how many of n succeed at probability p.

@@ -9,19 +9,19 @@ type crop struct {
 	label   float64 // percent on the packet
 	t50     float64 // days until half of what comes up stands
 	stay    int     // days from sowing to the field
-	chamber int     // days in the germination chamber
+	chamber int     // days in the germination chamber; 0: none, started on the heated bench
 	gram    float64 // seeds per gram; 0: bought by the count
 	cents   float64 // price of a seed
 	heat    float64 // what a hot July week takes off, on the logit scale
 }
 
 var crops = []*crop{
-	{name: "lettuce", code: "LE", rate: .91, label: 95, t50: 3.4, stay: 34, chamber: 3, cents: 1.9, heat: 2.3},
-	{name: "tomato", code: "TO", rate: .92, label: 93, t50: 6.6, stay: 52, chamber: 4, cents: 14},
+	{name: "lettuce", code: "LE", rate: .91, label: 95, t50: 3.4, stay: 34, chamber: 3, cents: 1.9, heat: 2.6},
+	{name: "tomato", code: "TO", rate: .92, label: 93, t50: 6.6, stay: 49, chamber: 4, cents: 9},
 	{name: "pepper", code: "PE", rate: .84, label: 88, t50: 9.5, stay: 58, chamber: 6, cents: 11},
 	{name: "eggplant", code: "EG", rate: .79, label: 85, t50: 9, stay: 56, chamber: 5, cents: 12},
-	{name: "onion", code: "ON", rate: .85, label: 90, t50: 6.5, stay: 62, chamber: 4, gram: 260, cents: .55},
-	{name: "leek", code: "LK", rate: .83, label: 88, t50: 8, stay: 64, chamber: 4, gram: 360, cents: .8},
+	{name: "onion", code: "ON", rate: .85, label: 90, t50: 6.5, stay: 62, gram: 260, cents: .55},
+	{name: "leek", code: "LK", rate: .83, label: 88, t50: 8, stay: 64, gram: 360, cents: .8},
 	{name: "bunching onion", code: "BO", rate: .78, label: 85, t50: 6.5, stay: 42, chamber: 3, gram: 400, cents: .25},
 	{name: "celery", code: "CY", rate: .68, label: 80, t50: 12, stay: 74, chamber: 7, cents: 1.1, heat: 1.5},
 	{name: "parsley", code: "PA", rate: .74, label: 80, t50: 13, stay: 52, chamber: 6, gram: 600, cents: .35},
@@ -36,21 +36,16 @@ var crops = []*crop{
 	{name: "beet", code: "BE", rate: .72, label: 82, t50: 6, stay: 33, chamber: 3, gram: 52, cents: .6},
 	{name: "spinach", code: "SP", rate: .70, label: 80, t50: 6.5, stay: 30, chamber: 2, cents: .6, heat: 1.8},
 	{name: "fennel", code: "FE", rate: .79, label: 84, t50: 7, stay: 35, chamber: 4, cents: 2.6},
-	{name: "cucumber", code: "CU", rate: .93, label: 95, t50: 4.6, stay: 24, chamber: 2, cents: 16},
-	{name: "summer squash", code: "SS", rate: .91, label: 92, t50: 5.2, stay: 23, chamber: 2, cents: 10},
-	{name: "winter squash", code: "WS", rate: .90, label: 91, t50: 5.6, stay: 26, chamber: 2, cents: 9},
+	{name: "cucumber", code: "CU", rate: .91, label: 95, t50: 4.6, stay: 24, chamber: 2, cents: 11},
+	{name: "summer squash", code: "SS", rate: .88, label: 93, t50: 5.2, stay: 23, chamber: 2, cents: 7},
+	{name: "winter squash", code: "WS", rate: .87, label: 92, t50: 5.6, stay: 26, chamber: 2, cents: 9},
 	{name: "sunflower", code: "SF", rate: .90, label: 92, t50: 4.4, stay: 22, chamber: 1},
 	{name: "strawberry", code: "ST", stay: 40},
 	{name: "sweet potato", code: "SW", stay: 36},
 }
 
-// variety is one of a crop's; the names are invented.
-type variety struct {
-	name  string
-	logit float64 // better or worse than the crop
-}
-
-// odd lists the varieties that come up unlike the rest of their crop.
+// odd lists the varieties that come up unlike the rest of their crop, on the
+// logit scale. The names are invented.
 var odd = map[string]float64{
 	"Stagshoot":  -1.0,
 	"Vesper":     -.7,
@@ -89,33 +84,36 @@ type purchase struct {
 }
 
 var purchases = []purchase{
-	{"A50", "2022-11-18", 12, 13.5, 10, 60, 5.5, "first heavy trays, for potting on"},
+	{"A50", "2022-11-18", 10, 13.5, 10, 60, 5.5, "first heavy trays, for potting on"},
 	{"A72", "2022-11-18", 14, 14, 10, 60, 5.5, ""},
 	{"A72", "2025-01-17", 6, 14.8, 10, 60, 5.5, ""},
-	{"A128", "2022-11-18", 16, 14, 10, 60, 5.5, ""},
-	{"A128", "2024-01-19", 8, 14.5, 10, 60, 5.5, "after the shortage of spring 2023"},
+	{"A128", "2022-11-18", 12, 13.6, 10, 60, 5.3, ""},
+	{"A128", "2024-01-19", 8, 14, 10, 60, 5.3, "after the shortage of spring 2023"},
 	{"A128", "2025-08-30", -2, 0, 0, 0, 0, "run over by the barrow"},
-	{"S50", "2022-02-01", 24, 2.1, 0, 3, 5, ""},
-	{"S50", "2025-02-03", 12, 2.35, 0, 3, 5, ""},
-	{"S72", "2022-02-01", 26, 1.95, 0, 3, 5, ""},
+	{"S50", "2022-02-01", 28, 2.1, 0, 4, 5, ""},
+	{"S50", "2025-02-03", 12, 2.35, 0, 4, 5, ""},
+	{"S72", "2022-02-01", 26, 1.95, 0, 4, 5, ""},
 	{"S72", "2024-12-02", -8, 0, 0, 0, 0, "cracked, to the recycler"},
-	{"S72", "2025-02-03", 18, 2.15, 0, 3, 5, ""},
-	{"S128", "2022-02-01", 48, 1.85, 0, 3, 5, ""},
-	{"S128", "2023-12-04", -16, 0, 0, 0, 0, "cracked, to the recycler"},
-	{"S128", "2024-02-05", 24, 1.95, 0, 3, 5, ""},
-	{"S128", "2025-12-01", -18, 0, 0, 0, 0, "cracked, to the recycler"},
-	{"S128", "2026-02-02", 26, 2.1, 0, 3, 5, ""},
-	{"S200", "2022-02-01", 16, 1.9, 0, 3, 5, ""},
-	{"S288", "2022-02-01", 18, 1.9, 0, 3, 5, ""},
+	{"S72", "2025-02-03", 18, 2.15, 0, 4, 5, ""},
+	{"S128", "2022-02-01", 40, 1.85, 0, 4, 5, ""},
+	{"S128", "2023-12-04", -12, 0, 0, 0, 0, "cracked, to the recycler"},
+	{"S128", "2024-02-05", 16, 1.95, 0, 4, 5, ""},
+	{"S128", "2025-12-01", -14, 0, 0, 0, 0, "cracked, to the recycler"},
+	{"S128", "2026-02-02", 18, 2.1, 0, 4, 5, ""},
+	{"S200", "2022-02-01", 16, 1.9, 0, 4, 5, ""},
+	{"S288", "2022-02-01", 18, 1.9, 0, 4, 5, ""},
 	{"FLAT", "", 6, 0, 0, 0, 0, "made of old boards, untreated"},
 }
 
+// places lists the trays that do not take one place on a bench.
+var places = map[string]float64{"FLAT": 1.5}
+
 // trayTable writes trays.csv.
 func trayTable() *table {
-	t := columns("tray,kind,cells,cell_ml,bought,count,price,lasts,uses,minutes,note")
+	t := columns("tray,kind,cells,cell_ml,bought,count,price,lasts,uses,minutes,places,note")
 	for _, p := range purchases {
 		k := trayOf(p.code)
-		t.row(k.code, k.kind, k.cells, k.ml, p.bought, p.count, blank(p.price), blank(p.lasts), blank(p.uses), blank(p.minute), p.note)
+		t.row(k.code, k.kind, k.cells, k.ml, p.bought, p.count, blank(p.price), blank(p.lasts), blank(p.uses), blank(p.minute), blank(places[p.code]), p.note)
 	}
 	return t
 }

@@ -43,7 +43,7 @@ func (f *farm) emergence(b *batch) float64 {
 	if _, ok := f.days[key]; !ok {
 		f.days[key] = f.luck.NormFloat64()
 	}
-	by := odd[b.variety] + .30*f.days[key] + .13*f.luck.NormFloat64() + f.trouble(b)
+	by := odd[b.variety] + .24*f.days[key] + .12*f.luck.NormFloat64() + f.trouble(b)
 	if b.lot != nil {
 		by += b.lot.vigour
 	}
@@ -54,13 +54,13 @@ func (f *farm) emergence(b *batch) float64 {
 // trouble is what heat and cold take off, on the logit scale.
 func (f *farm) trouble(b *batch) float64 {
 	by := 0.0
-	if b.sown >= on("2025-07-04") && b.sown <= on("2025-07-17") {
+	if b.sown >= hotFrom-2 && b.sown <= hotUntil {
 		by -= b.crop.heat
 	}
 	if b.chamber == smallBox && b.sown >= on("2025-04-12") && b.sown <= on("2025-04-24") {
 		by -= .9
 	}
-	if b.chamber == "" && b.season == 2024 && b.sown < on("2024-05-01") {
+	if b.chamber == "" && b.crop.chamber > 0 && b.season == 2024 && b.sown < on("2024-05-01") {
 		by -= .5
 	}
 	return by
@@ -77,6 +77,10 @@ func (f *farm) count(b *batch) {
 	}
 	if b.trays >= 2 && b.trays <= 4 && !b.part && b.trays == math.Floor(b.trays) && f.luck.Float64() < .16 {
 		f.countTrays(b, days, lost, cause)
+		return
+	}
+	if b.trays >= 3 && f.luck.Float64() < .4 {
+		f.countOne(b, days, lost, cause)
 		return
 	}
 	empty := f.luck.Float64() < .12
@@ -110,6 +114,22 @@ func (f *farm) countDays(b *batch) []day {
 func (f *farm) stood(c *crop, total, days int) int {
 	share := 1 / (1 + math.Exp(-(float64(days)-c.t50)/(.16*c.t50)))
 	return int(math.Round(share * float64(total)))
+}
+
+// countOne counts one tray of a large batch and lets it speak for the rest.
+func (f *farm) countOne(b *batch, days []day, lost int, cause string) {
+	up := f.share(b.up, b.cells, b.tray.cells)
+	lost = lost * b.tray.cells / b.cells
+	for i, d := range days {
+		c := count{on: d, cells: b.tray.cells, emerged: f.stood(b.crop, up, int(d-b.sown)), note: "one tray"}
+		if i == len(days)-1 {
+			c.emerged = up - lost
+			if lost > 0 {
+				c.lost, c.cause = lost, cause
+			}
+		}
+		b.counts = append(b.counts, c)
+	}
 }
 
 // countTrays counts tray by tray, once or twice.

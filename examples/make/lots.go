@@ -11,7 +11,7 @@ type lot struct {
 	code     string
 	crop     *crop
 	variety  string
-	season   int // season for which it was bought
+	season   int // season in which it was bought
 	supplier string
 	number   string
 	vigour   float64 // unlike its label, on the logit scale
@@ -28,11 +28,12 @@ var suppliers = []string{"Wimblestraw Seed Barn", "Alderquay Growers' Seed", "Tu
 
 // unlike lists lots that came up unlike their packet.
 var unlike = map[string]struct {
+	bought int
 	vigour float64
 	note   string
 }{
-	"CAN-25": {-1.9, "opened packet from the back of the shelf"},
-	"BAR-26": {-.9, "left from the year before last, kept in the barn"},
+	"CAN-25": {2024, -1.9, "opened packet from the back of the shelf"},
+	"BAR-26": {2024, -1.2, "left from the year before last, kept in the barn"},
 }
 
 // lotFor finds or opens the lot a batch is sown from: lettuce and the big
@@ -64,10 +65,10 @@ func (f *farm) openLot(code string, season int, b *batch) *lot {
 	who := f.luck.IntN(len(suppliers))
 	l := &lot{code: code, crop: b.crop, variety: b.variety, season: season, supplier: suppliers[who],
 		number:  fmt.Sprintf("%c%d%04d", "WAT"[who], season%10, 1000+f.luck.IntN(8999)),
-		vigour:  .12 * f.luck.NormFloat64(),
+		vigour:  .08 * f.luck.NormFloat64(),
 		organic: f.luck.Float64() < .45}
 	if odd, ok := unlike[code]; ok {
-		l.vigour, l.note, l.organic = odd.vigour, odd.note, false
+		l.season, l.vigour, l.note, l.organic = odd.bought, odd.vigour, odd.note, false
 	}
 	if code == "MIL-24" {
 		l.treated, l.organic, l.note = true, false, "dyed; gloves; not for the organic field"
@@ -102,7 +103,7 @@ func (f *farm) lotTable() *table {
 	for i, l := range f.lots {
 		bought := in(l.season, "01-10") + day(i%3*4)
 		tested := in(l.season-1, "10-05") + day(i*7%60)
-		label := l.crop.label - float64(i%3)
+		label := math.Round(l.crop.label+9*math.Min(0, odd[l.variety])) - float64(i%3)
 		seeds, grams, perGram := fmt.Sprint(l.bought), "", ""
 		if l.grams > 0 {
 			seeds, grams = "", text(l.grams)

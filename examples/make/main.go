@@ -14,7 +14,11 @@ func main() {
 	if len(os.Args) > 1 {
 		dir = os.Args[1]
 	}
-	if err := write(dir, books()); err != nil {
+	all, err := books()
+	if err == nil {
+		err = write(dir, all)
+	}
+	if err != nil {
 		log.Fatal(err)
 	}
 }
@@ -22,12 +26,12 @@ func main() {
 // files holds the bytes of each file under its slashed path below examples.
 type files map[string][]byte
 
-// books makes every example book.
-func books() files {
+// books makes every example book; an error is this program's own.
+func books() (files, error) {
 	all := files{}
 	farm := raise()
 	if err := farm.verify(); err != nil {
-		panic(err) // the program itself is wrong, not a record
+		return nil, err
 	}
 	all.add("ottermoss", farm.book())
 	all.add("ottermoss-broken", broken(farm))
@@ -38,7 +42,7 @@ func books() files {
 	all.add("checks/c15", checkC15())
 	all.add("checks/c16", checkC16())
 	all.add("checks/c17", checkC17())
-	return all
+	return all, nil
 }
 
 // add puts a book's files under its folder.

@@ -74,7 +74,8 @@ var yearly = []bill{
 	{on: "05-03", from: "03-01", until: "04-30", category: "power", amount: 58.75, note: "chambers and fans"},
 	{on: "07-02", from: "05-01", until: "06-30", category: "power", amount: 34.1},
 	{on: "09-03", from: "07-01", until: "08-31", category: "power", amount: 29.3},
-	{on: "11-04", from: "09-01", until: "10-31", category: "power", amount: 12.6, note: "house empty"},
+	{on: "11-03", from: "09-01", until: "09-30", category: "power", amount: 12.6},
+	{on: "12-03", from: "11-01", until: "11-30", category: "power", amount: 8.2, note: "house empty"},
 	{on: "10-12", category: "water", amount: 46, note: "meter read once a year"},
 	{on: "03-20", category: "feed", amount: 38, quantity: 5, unit: "gallons", note: "fish and seaweed"},
 	{on: "06-14", category: "feed", amount: 27, quantity: 3, unit: "gallons"},
@@ -102,7 +103,7 @@ func bills(season int, luck chance) []cost {
 var once = map[int][]cost{
 	2023: {{on: on("2023-02-03"), category: "equipment", amount: 62, note: "thermostat for the small box, fitted by the electrician"}},
 	2024: {
-		{on: on("2024-01-19"), category: "equipment", amount: 116, note: "invoice, heavy trays"}, // repeats trays.csv
+		{on: on("2024-01-19"), category: "equipment", amount: 112, note: "invoice, heavy trays"}, // repeats trays.csv
 		{on: on("2024-02-14"), category: "equipment", amount: 48, tray: "A128", note: "rack to wash the heavy trays"},
 		{on: on("2024-03-12"), category: "other", amount: 54, crop: "strawberry", note: "200 bare-root plugs"},
 	},
@@ -185,7 +186,7 @@ func (f *farm) direct(season int) []cost {
 			continue
 		}
 		c := cost{on: b.sown, category: "labour", task: "sowing", batch: b.code, note: "pricking out"}
-		c.hours = math.Max(.5, math.Round(float64(b.cells)/150*4)/4)
+		c.hours = math.Max(.25, math.Round(float64(b.cells)/240*4)/4)
 		all = append(all, c)
 	}
 	return all

@@ -13,10 +13,10 @@ func byHand(season int) []wish {
 	}
 	switch season {
 	case 2023:
-		return []wish{{plan: find("Brookrib", "S200"), sown: on("2023-03-17"), tray: "S200", trays: 1, replaces: "CY23-01", note: "re-sown, more air this time"}}
+		return []wish{{plan: find("Brookrib", "S200"), sown: on("2023-03-21"), tray: "S200", trays: 1, replaces: "CY23-01", note: "re-sown, more air this time"}}
 	case 2026:
 		return []wish{
-			{plan: find("Drumhouse", "S72"), sown: on("2026-05-05"), tray: "S72", trays: 2, planned: on("2026-07-06"), wanted: 130, note: "fall bed, bed ready early July"},
+			{plan: find("Conefield", "A72"), sown: on("2026-05-05"), tray: "S72", trays: 2, planned: on("2026-07-06"), wanted: 130, note: "fall bed, bed ready early July"},
 			{plan: find("Candle Cos", "S128"), sown: on("2026-04-24"), tray: "S128", trays: 2, planned: on("2026-05-28"), wanted: 245, note: "promised to the school"},
 		}
 	}
@@ -32,15 +32,15 @@ One spring does not tell. What we did learn:
 
 - In April there were never enough heavy trays. Whatever did not fit went into the thin ones,
   so we have both beside each other more often than we meant to.
-- The first celery damped off to the last tray. Sown again on 17 March with the fan on, and it stood.
-- In June Marla and Tobit were both at the market and a shelf of kohlrabi **dried out**.
+- The first celery damped off to the last tray. Sown again on 21 March with the fan on, and it stood.
+- In June Marla and Tobit were both at the market and a shelf of seedlings **dried out**.
 `,
 	"2024.md": `# 2024: cold
 
 The spring would not come. Snow on 21 March, and the burner ran most nights into May. The propane bill
 says the rest.
 
-Sixteen more heavy 128s arrived in January. Something, most likely voles, ate squash and cucumber
+Eight more heavy 128s arrived in January. Something, most likely voles, ate cucumber and squash
 from the end bench in April and May. We put the trays on wire after that and set traps.
 
 The dyed cucumber seed is treated. It stays in its own tin, we wear gloves, and none of it goes to the organic field.
@@ -54,7 +54,7 @@ The dyed cucumber seed is treated. It stays in its own tin, we wear gloves, and 
 		"From this year we sow cabbage half and half in both kinds of 72.\n",
 	"2026.md": `# 2026: so far
 
-A kind spring. The onions are from a tin that should have been thrown away and look it.
+A kind spring. The Barnloft onions are from a tin that should have been thrown away and look it.
 The school wants 245 Candle Cos at the end of May and two trays will hardly give that.
 `,
 }

@@ -214,7 +214,7 @@ func (f *farm) schedule(b *batch, w wish) {
 		b.planned = w.planned
 	}
 	if !b.onto.pricks() && f.luck.Float64() < .75 {
-		b.wanted = int(float64(b.cells)*(.7+.1*f.luck.Float64())) / 10 * 10
+		b.wanted = int(float64(b.cells)*(.6+.12*f.luck.Float64())) / 10 * 10
 	}
 	if w.wanted > 0 {
 		b.wanted = w.wanted
@@ -257,12 +257,15 @@ func (f *farm) follow(b *batch) []wish {
 // The chambers: two, holding so many trays together.
 const (
 	bigBox, smallBox           = "big box", "small box"
-	bigPlaces, smallPlaces     = 10.0, 6.0
-	benchPlaces, chamberPlaces = 104, 16
+	bigPlaces, smallPlaces     = 8.0, 6.0
+	benchPlaces, chamberPlaces = 112, 14
 )
 
 // warm puts a batch into a chamber, or on the bench where both are full.
 func (f *farm) warm(b *batch) {
+	if b.crop.chamber == 0 {
+		return
+	}
 	out := b.sown + day(b.crop.chamber)
 	place, size := bigBox, bigPlaces
 	if b.crop.chamber >= 4 || b.trays <= 1 {

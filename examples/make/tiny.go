@@ -51,8 +51,9 @@ func tinySowings() *table {
 
 func tinyCounts() *table {
 	t := columns("batch,date,tray,cells,emerged,empty,lost,cause")
-	t.row("A", "2025-03-06", "", "", 50)
-	t.row("A", "2025-03-10", "", "", 95)
+	t.row("A", "2025-03-06", "", "", 28)
+	t.row("A", "2025-03-08", "", "", 68)
+	t.row("A", "2025-03-11", "", "", 95)
 	t.row("B", "2025-03-10", "", "", 90)
 	for tray, emerged := range []int{50, 49, 48, 49} {
 		t.row("C", "2025-03-13", tray+1, 50, emerged)

@@ -40,7 +40,7 @@ func verifyCounts(b *batch) error {
 	was := map[int]count{}
 	for _, c := range b.counts {
 		cells := b.cells
-		if c.tray > 0 {
+		if c.cells > 0 {
 			cells = c.cells
 		}
 		before, again := was[c.tray]

@@ -13,7 +13,7 @@ type weather struct {
 
 // The hot week of 2025 and the cold spring of 2024.
 var (
-	hotFrom, hotUntil   = on("2025-07-06"), on("2025-07-17")
+	hotFrom, hotUntil   = on("2025-07-06"), on("2025-07-14")
 	coldFrom, coldUntil = on("2024-02-20"), on("2024-05-05")
 )
 
