@@ -34,7 +34,7 @@ func (t *table) cut(header string) *table {
 // spring says whether a batch was sown by the end of March of a season; only
 // batches that need no other.
 func spring(b *batch, season int) bool {
-	return b.season == season && b.sown < in(season, "04-01") && b.from == "" && b.onto.pricks() == false
+	return b.season == season && b.sown < in(season, "04-01") && b.from == "" && !b.onto.pricks()
 }
 
 // broken is the spring of 2024 with two cells wrong: the letter O for a zero
@@ -73,7 +73,7 @@ func mistype(t *table, row int, column string, how func(string) string) {
 
 const plainColumns = "batch,sown,crop,variety,tray,trays,seeds_per_cell,planned,set_out,plants_out,surplus"
 
-// plain is a spring of 2023 whose batches were all set out in one go.
+// plain is the part of a spring that was set out in one go and written down whole.
 func plain(f *farm, season int) []*batch {
 	return f.some(func(b *batch) bool {
 		return spring(b, season) && b.start == "" && b.how == inSowings && len(b.leaves) == 2 && b.replaces == ""
@@ -98,9 +98,15 @@ func thirdBlank(f *farm) files {
 	}
 	return files{
 		"sowings.csv": t.csv(),
-		"trays.csv":   trayTable().cut("tray,kind,cells,cell_ml,price").csv(),
+		"trays.csv":   oneEach(trayTable().cut("tray,kind,cells,cell_ml,price")).csv(),
 		"counts.csv":  countTable(batches).csv(),
 	}
+}
+
+// oneEach keeps the first row of each code.
+func oneEach(t *table) *table {
+	t.rows = slices.CompactFunc(t.rows, func(a, b []string) bool { return a[0] == b[0] })
+	return t
 }
 
 // yearlyBill has one bill a year in each category, without a period.

@@ -258,7 +258,7 @@ func (f *farm) follow(b *batch) []wish {
 const (
 	bigBox, smallBox           = "big box", "small box"
 	bigPlaces, smallPlaces     = 8.0, 6.0
-	benchPlaces, chamberPlaces = 112, 14
+	benchPlaces, chamberPlaces = 106, 14
 )
 
 // warm puts a batch into a chamber, or on the bench where both are full.
