@@ -5,8 +5,6 @@ import (
 	"math"
 )
 
-const wage = 19.0
-
 // cost is a row of costs.csv.
 type cost struct {
 	on, from, until day
