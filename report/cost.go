@@ -19,8 +19,9 @@ type Parts struct {
 // 52, 59, 60). Has tells which categories the book has; the others are missing.
 type Cost struct {
 	Group
-	Batches        int // ended batches it rests on
-	Open           int // open batches left out
+	Batches        int // all of the group: what Parts and Total rest on
+	Open           int // of them open
+	Rests          int // ended with a figure of usable plants: what the other figures rest on
 	Usable         Num
 	Parts          Parts
 	Total          Num
@@ -91,24 +92,23 @@ func (p *purse) costTable() []Cost {
 // behind them; cost of batches whose cells are known, and that of failed cells.
 type costSum struct {
 	Cost
-	figured                int
 	usable, guessed, cost  float64
 	ofCells, ofCellsFailed float64
 }
 
 func (s *costSum) add(b *Batch) {
 	s.Parts = s.Parts.plus(b.Parts)
+	s.Batches++
 	if !b.Ended() {
 		s.Open++
 		return
 	}
-	s.Batches++
 	usable := b.usableLeft()
 	if !usable.Known {
 		return
 	}
 	cost := b.Parts.Total()
-	s.figured++
+	s.Rests++
 	s.usable += usable.Value
 	s.cost += cost
 	if !b.Measured() {
@@ -122,7 +122,7 @@ func (s *costSum) add(b *Batch) {
 
 func (s *costSum) close(money bool) Cost {
 	c := s.Cost
-	if s.figured > 0 {
+	if s.Rests > 0 {
 		c.Usable = records.Known(s.usable)
 		c.EstimatedShare = ratio(records.Known(s.guessed), c.Usable)
 	}

@@ -91,7 +91,7 @@ func TestTrayCharge(t *testing.T) {
 		{"the oldest go first", []records.Purchase{bought(t, "S", "2022-02-01", 10, 5, 5), bought(t, "S", "2023-02-01", 10, 15, 5),
 			bought(t, "S", "2024-06-01", -14, 0, 0)}, [5]float64{10, 40, 18, 18, 18}},
 		{"more broken than bought by then", []records.Purchase{bought(t, "S", "2022-02-01", 10, 5, 5), bought(t, "S", "2023-02-01", -14, 0, 0),
-			bought(t, "S", "2024-02-01", 10, 5, 5)}, [5]float64{10, 0, 10, 10, 10}},
+			bought(t, "S", "2024-02-01", 10, 5, 5)}, [5]float64{10, 0, 6, 6, 6}},
 		{"life of one season where none is written", []records.Purchase{bought(t, "S", "2023-02-01", 10, 5, 0)}, [5]float64{0, 50, 0, 0, 0}},
 		{"blank count: nothing", []records.Purchase{bought(t, "S", "2023-02-01", 10, 5, 5), {Tray: "S", Kind: "S", Cells: 100, Price: records.Known(9.0)}},
 			[5]float64{0, 10, 10, 10, 10}},
@@ -216,7 +216,7 @@ func TestCostTable(t *testing.T) {
 	r := moneyOf(&records.Book{Costs: []records.Cost{row(t, "2025-03-02", records.Mix, 30, forBatch("a")),
 		row(t, "2025-03-02", records.Mix, 70, forBatch("b")), row(t, "2025-03-02", records.Mix, 50, forBatch("c"))}}, a, b, c)
 	got := r.Cost[0]
-	if len(r.Cost) != 1 || got.Batches != 2 || got.Open != 1 {
+	if len(r.Cost) != 1 || got.Batches != 3 || got.Open != 1 || got.Rests != 2 {
 		t.Fatalf("%+v", r.Cost)
 	}
 	known(t, "total", got.Total, 150, 1e-9)

@@ -13,11 +13,10 @@ type house struct {
 	p     *purse
 	first records.Date // day 0 of the slices
 	cold  map[records.Date]float64
-	// By day: trays standing, trays sown, usable plants of batches that ended, and
-	// how many ended.
-	stood, sown, usable, ended []float64
-	perTray                    map[records.Category][]float64
-	perSown, perPlant          []float64
+	// By day: trays standing, trays sown, usable plants of batches that ended.
+	stood, sown, usable []float64
+	perTray             map[records.Category][]float64
+	perSown, perPlant   []float64
 }
 
 // newHouse says what stood on each day and which days each row covers.
@@ -31,7 +30,7 @@ func (p *purse) newHouse(rows []costRow) *house {
 		}
 		last = max(last, b.Sown, b.End)
 	}
-	for _, days := range []*[]float64{&h.stood, &h.sown, &h.usable, &h.ended, &h.perSown, &h.perPlant} {
+	for _, days := range []*[]float64{&h.stood, &h.sown, &h.usable, &h.perSown, &h.perPlant} {
 		*days = make([]float64, max(0, last-h.first+1))
 	}
 	for _, b := range p.r.Batches {
@@ -49,7 +48,6 @@ func (h *house) enter(b *Batch) {
 	}
 	if b.Ended() && b.End >= h.first {
 		h.usable[b.End-h.first] += b.Usable.Or(0)
-		h.ended[b.End-h.first]++
 	}
 }
 
@@ -63,14 +61,22 @@ func (h *house) spread(row *costRow) bool {
 	case row.task() == records.SowingTask:
 		return rate(h.perSown, h.sown, days, row.amount)
 	case row.task() == records.OutTask:
-		if rate(h.perPlant, h.usable, days, row.amount) {
-			return true
-		}
-		if sum(h.ended[days.from:days.to]) == 0 {
-			return false
-		}
+		return rate(h.perPlant, h.usable, days, row.amount) || h.failed(row)
 	}
 	return rate(h.of(row.Category), h.stood, days, row.amount)
+}
+
+// failed spreads labour of setting out over the batches that ended in its period
+// without a usable plant: by their tray-days in it, else by trays.
+func (h *house) failed(row *costRow) bool {
+	var ended []*Batch
+	for _, b := range h.p.r.Batches {
+		if b.Ended() && b.End >= row.start && b.End <= row.end {
+			ended = append(ended, b)
+		}
+	}
+	inPeriod := func(b *Batch) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
+	return h.p.share(row, ended, inPeriod) || h.p.share(row, ended, byTrays)
 }
 
 // of is the money a tray and day of a category.
@@ -115,14 +121,17 @@ func sum(xs []float64) float64 {
 
 // heat spreads a heating bill by tray-days, each day weighted by how cold it was
 // where the log has every day's outdoor low and high; where that leaves no
-// weight, by tray-days alone (rules 22, 50).
+// weight, by tray-days alone, of the heated days, else of the period (rules 22, 50).
 func (h *house) heat(row *costRow) bool {
 	days := heatDays(h.p.r.Book.Settings, row.start, row.end)
 	measured := !slices.ContainsFunc(days, func(d records.Date) bool { _, known := h.cold[d]; return !known })
 	if measured && h.heatBy(row, days, func(d records.Date) float64 { return h.cold[d] }) {
 		return true
 	}
-	return h.heatBy(row, days, func(records.Date) float64 { return 1 })
+	if h.heatBy(row, days, func(records.Date) float64 { return 1 }) {
+		return true
+	}
+	return rate(h.of(records.Heat), h.stood, h.within(row.start, row.end), row.amount)
 }
 
 func (h *house) heatBy(row *costRow, days []records.Date, cold func(records.Date) float64) bool {

@@ -5,7 +5,6 @@ import "traybook/records"
 // purse holds what the money figures share while they are made.
 type purse struct {
 	r        *Report
-	conf     float64
 	codes    map[string]*trayCode
 	bySeason map[int][]*Batch
 	lines    map[ledgerKey]*LedgerLine
@@ -26,12 +25,13 @@ func (r *Report) money() {
 	p.batchCosts()
 	r.Cost = p.costTable()
 	r.Ledger = p.ledger()
+	p.pairs()
 
 }
 
 func newPurse(r *Report) *purse {
 	p := &purse{
-		r: r, conf: r.Book.Settings.Confidence, codes: trayCodes(r),
+		r: r, codes: trayCodes(r),
 		bySeason: map[int][]*Batch{}, lines: map[ledgerKey]*LedgerLine{},
 		sowing: map[*Batch]float64{}, has: map[records.Category]bool{},
 	}

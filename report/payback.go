@@ -1,6 +1,9 @@
 package report
 
-import "traybook/records"
+import (
+	"traybook/records"
+	"traybook/report/estimate"
+)
 
 // PaysVerdict says whether a tray pays (rule 31), in words; empty: unknown.
 type PaysVerdict string
@@ -11,6 +14,27 @@ const (
 	PaysMiddle PaysVerdict = "pays in the middle of what the records show"
 	PaysHigh   PaysVerdict = "pays only at the high end"
 	PaysNever  PaysVerdict = "does not pay"
+)
+
+// Reason says why a pair has no gain, or no verdict; the pages put it in words.
+type Reason string
+
+// The reasons, in the order in which they are looked for.
+const (
+	NoMatches   Reason = "no matched sowings"
+	FewMatches  Reason = "too few matched sowings"    // fewer than EnoughMatches
+	FewDates    Reason = "too few sowing dates"       // on fewer than EnoughDates
+	NoValue     Reason = "value of a plant unknown"   // no transplant_value and no cost for any of its crops
+	NoOtherLife Reason = "life of the other unknown"  // its uses not written, and it was not used
+	FewValues   Reason = "too few matches with value" // one: a middle without a range
+	NoLife      Reason = "life of the tray unknown"   // its uses not written, and it was not used
+)
+
+// EnoughMatches and EnoughDates are the fewest matches, on so many first dates, that
+// tell anything (rule 29).
+const (
+	EnoughMatches = 4
+	EnoughDates   = 3
 )
 
 // Payback is a pair of tray codes of the same cells and different kind: Tray is
@@ -36,8 +60,10 @@ type Payback struct {
 	Verdict                                   PaysVerdict
 	AtPlugPrice                               *PlugPrice // the same at plug_price, where given
 	MinutesLeftOut                            bool
-	Why                                       string // reason for missing figures, a sentence
+	Valued                                    int    // matches with a value, which gain rests on
+	Why                                       Reason // for missing figures; empty: none is missing
 	Buy                                       *Buy
+	Uses                                      []float64 // a season, of tray 1, 2, ... of both codes on one row (rule 33)
 }
 
 // PlugPrice is the answer with a bought-in transplant's price as value.
@@ -66,6 +92,7 @@ type Match struct {
 	Tray, Other        string
 	Number             int
 	Crop, Variety, Lot string
+	SeedsPerCell       int
 	FirstSown          records.Date
 	LastSown           records.Date
 	CellsTray          float64
@@ -94,4 +121,104 @@ type Trial struct {
 	Difference  float64 // 0.02, 0.05, 0.10
 	S           Num
 	Sowings     records.Maybe[int] // sowing dates with one tray of each
+}
+
+// payback computes a pair's figures: price, life and minutes always, the others
+// where there are matches enough.
+func (p *purse) payback(pr *pair) Payback {
+	tray, other := pr.tray, pr.other
+	back := Payback{Tray: tray.code, Other: other.code, Cells: tray.cells, Matches: len(pr.matches), Dates: pr.firstDates(),
+		Price: tray.price, OtherPrice: other.price, Life: tray.life, OtherLife: other.life, Minutes: tray.minutes,
+		OtherMinutes: other.minutes, UsesPerSeason: tray.life.UsesPerSeason, Why: pr.enough()}
+	_, minutes := p.extraMinutes(pr)
+	back.MinutesLeftOut = !minutes.Known
+	if back.Why == "" {
+		p.fromMatches(&back, pr)
+	}
+	return back
+}
+
+// fromMatches fills what rests on the matches.
+func (p *purse) fromMatches(back *Payback, pr *pair) {
+	paired, _ := estimate.PairedMean(pr.differences(), p.r.Book.Settings.Confidence)
+	back.Difference, back.DifferenceLow, back.DifferenceHigh = records.Known(paired.Mean), records.Known(paired.CI.Low), records.Known(paired.CI.High)
+	back.Value, back.Valued = meanValue(pr.matches)
+	g := p.gain(pr, pr.inMoney(Num{}))
+	back.GainTray, back.GainPlants, back.GainMinutes = g.tray, g.plants, g.minutes
+	back.Gain, back.GainLow, back.GainHigh = g.mid, g.low, g.high
+	back.PaybackUses = ratio(back.Price, g.mid)
+	back.PaybackSeasons = ratio(back.PaybackUses, back.UsesPerSeason)
+	back.WorthToday = p.worthToday(back.Price, g.mid, back.UsesPerSeason, back.Life.Seasons)
+	back.Verdict = paysVerdict(back.Price, back.Life.Uses, g)
+	back.Why = whyNot(back)
+	p.flips(back, pr)
+	back.AtPlugPrice = p.atPlugPrice(back, pr)
+}
+
+// whyNot names the first gap behind a missing gain or verdict.
+func whyNot(back *Payback) Reason {
+	switch {
+	case back.Valued == 0:
+		return NoValue
+	case !back.OtherLife.Uses.Known:
+		return NoOtherLife
+	case !back.Life.Uses.Known:
+		return NoLife
+	case !back.GainLow.Known:
+		return FewValues
+	}
+	return ""
+}
+
+// meanValue is the mean over the matches with a value, and their number (rule 65).
+func meanValue(matches []Match) (Num, int) {
+	total, n := 0.0, 0
+	for _, m := range matches {
+		if m.Value.Known {
+			total += m.Value.Value
+			n++
+		}
+	}
+	return ratio(records.Known(total), records.Known(float64(n))), n
+}
+
+// flips fills the break-even and what would flip the answer, each alone (rules
+// 32, 51, 65).
+func (p *purse) flips(back *Payback, pr *pair) {
+	extra, _ := p.extraMinutes(pr)
+	perUse, otherPerUse := ratio(back.Price, back.Life.Uses), ratio(back.OtherPrice, back.OtherLife.Uses)
+	if perUse.Known && otherPerUse.Known {
+		dearer := records.Known(perUse.Value - otherPerUse.Value + extra)
+		back.BreakEvenPlants = ratio(dearer, back.Value)
+		back.FlipValue = flip(dearer, back.Difference.Value*float64(back.Cells))
+	}
+	if back.Gain.Known && back.Life.Uses.Known {
+		life := back.Gain.Value * back.Life.Uses.Value
+		if life > 0 {
+			back.FlipPrice = records.Known(life)
+		}
+		back.HalfLifePays = records.Known(back.Price.Value <= life/2)
+	}
+}
+
+// flip is money over plants, either of which may be below 0; missing unless the
+// result is above 0.
+func flip(money Num, plants float64) Num {
+	if v := money.Value / plants; money.Known && plants != 0 && v > 0 {
+		return records.Known(v)
+	}
+	return Num{}
+}
+
+// atPlugPrice is the answer with a bought-in transplant's price as the value of
+// all matches; nil where none is written.
+func (p *purse) atPlugPrice(back *Payback, pr *pair) *PlugPrice {
+	value := p.r.Book.Settings.PlugPrice
+	if !value.Known {
+		return nil
+	}
+	g := p.gain(pr, pr.inMoney(value))
+	return &PlugPrice{Value: value, Gain: g.mid, GainLow: g.low, GainHigh: g.high, PaybackUses: ratio(back.Price, g.mid),
+		WorthToday: p.worthToday(back.Price, g.mid, back.UsesPerSeason, back.Life.Seasons),
+		Verdict:    paysVerdict(back.Price, back.Life.Uses, g)}
 }

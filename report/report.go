@@ -82,5 +82,7 @@ type Missing struct {
 // carried through to the pages.
 func New(book *records.Book, problems []records.Problem, o Options) (*Report, error) {
 	r := &Report{Book: book, Problems: problems, Options: o, byCode: map[string]*Batch{}}
+	r.money()
+	r.room()
 	return r, nil
 }

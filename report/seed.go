@@ -32,7 +32,9 @@ func (p *purse) lots() {
 	}
 }
 
-// withoutPricedLot returns the batches that bear no lot's price.
+// withoutPricedLot returns the batches that bear no lot's price. Where none of
+// them was sown from seed, all that were sown have one (rule 20): the caller then
+// finds no weight here.
 func (p *purse) withoutPricedLot(batches []*Batch) []*Batch {
 	priced := map[string]bool{}
 	for _, lot := range p.r.Book.Lots {

@@ -16,7 +16,7 @@ func (p *purse) trayCharges() {
 		return
 	}
 	p.has[TrayCharge] = true
-	for season := seasons[0]; season <= seasons[len(seasons)-1]; season++ {
+	for season := range p.r.seasonsThrough() {
 		p.enter(season, TrayCharge, 0, true)
 	}
 	for _, code := range sortedKeys(p.codes) {
@@ -100,9 +100,9 @@ func newLeft(c *trayCode, s records.Settings) *left {
 }
 
 // after returns what is left in a season: rows with a negative count take from
-// the oldest purchase, from the season of their date on (rules 24, 46). What
-// goes beyond the trays bought by then takes nothing. Seasons are asked for in
-// ascending order.
+// the oldest purchase, from the season of their date on (rules 24, 46); more than
+// was bought by then takes from what was bought later, as it does from the trays
+// owned (rule 5). Seasons are asked for in ascending order.
 func (l *left) after(season int) []int {
 	for ; l.next < len(l.code.rows); l.next++ {
 		row := l.code.rows[l.next]
@@ -116,10 +116,7 @@ func (l *left) after(season int) []int {
 
 func (l *left) take(gone records.Purchase) {
 	broken := -min(gone.Count.Or(0), 0)
-	for i, row := range l.code.rows {
-		if gone.Bought.Known() && row.Bought > gone.Bought {
-			return
-		}
+	for i := range l.trays {
 		taken := min(broken, l.trays[i])
 		l.trays[i] -= taken
 		broken -= taken
