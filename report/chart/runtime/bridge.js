@@ -33,13 +33,17 @@ var draw = (function (echarts, measureWidth) {
     return m;
   }
 
-  // interval draws a line with end caps; across tells which way it lies.
-  function interval(a, b, at, across, colour) {
-    var style = { stroke: colour, lineWidth: 2 }, cap = 4;
+  // interval draws a line with end caps; across tells which way it lies, rim
+  // whether it is set off by paper against a bar that it lies on.
+  function interval(a, b, at, across, colour, rim) {
+    var cap = 7; // longer than a dot's radius, so that a short interval shows
     var parts = across
       ? [[a, at, b, at], [a, at - cap, a, at + cap], [b, at - cap, b, at + cap]]
       : [[at, a, at, b], [at - cap, a, at + cap, a], [at - cap, b, at + cap, b]];
-    return parts.map(function (p) { return line(p[0], p[1], p[2], p[3], style); });
+    function strokes(colour, width) {
+      return parts.map(function (p) { return line(p[0], p[1], p[2], p[3], { stroke: colour, lineWidth: width }); });
+    }
+    return (rim ? strokes("var(--paper)", 5) : []).concat(strokes(colour, 2));
   }
 
   // ---- renderItem functions. Values of an item are named in each comment.
@@ -64,7 +68,7 @@ var draw = (function (echarts, measureWidth) {
     var x = api.coord([api.value(0), 0])[0] + places[api.value(3)].offsetCenter;
     return {
       type: "group",
-      children: interval(api.coord([0, api.value(1)])[1], api.coord([0, api.value(2)])[1], x, false, "var(--ink)"),
+      children: interval(api.coord([0, api.value(1)])[1], api.coord([0, api.value(2)])[1], x, false, "var(--ink)", true),
     };
   }
 
@@ -91,24 +95,26 @@ var draw = (function (echarts, measureWidth) {
     };
   }
 
-  // label writes the series' name, held inside the plot, level by level above it.
+  // label writes the series' name, with a rim of paper against what lies under.
   function label(params, x, y, align) {
     return {
-      type: "text", z2: 11,
-      style: { text: params.seriesName, x: x, y: y, align: align, verticalAlign: "bottom", fill: "var(--ink)", fontSize: 14 },
+      type: "text", z2: 20,
+      style: {
+        text: params.seriesName, x: x, y: y, align: align, verticalAlign: "bottom",
+        fill: "var(--ink)", stroke: "var(--paper)", lineWidth: 3, fontSize: 14,
+      },
     };
   }
 
-  // [x, level]: a reference line from top to bottom, named above the plot
+  // [x, level, edge, side]: a reference line from top to bottom, named above the
+  // plot; edge is where its label ends, side which end that is (0 left, 1 right)
   function upright(params, api) {
-    var c = params.coordSys, x = api.coord([api.value(0), 0])[0];
-    var top = c.y - 4 - api.value(1) * 18, width = measureWidth(params.seriesName, "14px sans-serif");
-    var align = x + width / 2 > api.getWidth() - 4 ? "right" : x - width / 2 < 4 ? "left" : "center";
+    var c = params.coordSys, x = api.coord([api.value(0), 0])[0], top = c.y - 4 - api.value(1) * 18;
     return {
       type: "group",
       children: [
-        line(x, top + 2, x, c.y + c.height, { stroke: "var(--ink)", lineWidth: 1.5, lineDash: [6, 4] }),
-        label(params, x, top, align),
+        line(x, api.value(1) > 0 ? top : top + 2, x, c.y + c.height, { stroke: "var(--ink)", lineWidth: 1.5, lineDash: [6, 4] }),
+        label(params, api.value(2), top, api.value(3) === 1 ? "right" : "left"),
       ],
     };
   }
@@ -123,6 +129,11 @@ var draw = (function (echarts, measureWidth) {
         label(params, c.x + c.width, y - 3, "right"),
       ],
     };
+  }
+
+  // [x, y]: the words of a vertical axis, above it from the left edge
+  function heading(params, api) {
+    return { type: "group", children: [label(params, 4, params.coordSys.y - 10, "left")] };
   }
 
   // ---- formatter functions
@@ -141,13 +152,22 @@ var draw = (function (echarts, measureWidth) {
     return m === 0 ? months[m] + "\n" + d.getUTCFullYear() : months[m];
   }
 
-  function percent(value) { return Math.round(value * 10) / 10 + " %"; }
+  // numbers: no more digits than the axis' steps need, thousands set apart
+  function plain(value) {
+    var text = String(Math.round(Math.abs(value) * 1e6) / 1e6).split(".");
+    text[0] = text[0].replace(/\B(?=(\d{3})+$)/g, ",");
+    return (value < 0 ? "\u2212" : "") + text.join(".");
+  }
 
-  function signedPercent(value) { return (value > 0 ? "+" : "") + percent(value).replace("-", "\u2212"); }
+  function signed(value) { return (value > 0 ? "+" : "") + plain(value); }
+
+  function percent(value) { return plain(value) + " %"; }
+
+  function signedPercent(value) { return signed(value) + " %"; }
 
   var named = {
-    renderItem: { "@dot": dot, "@whisker": whisker, "@band": band, "@upright": upright, "@level": level },
-    formatter: { "@day": day, "@month": month, "@percent": percent, "@signedPercent": signedPercent },
+    renderItem: { "@dot": dot, "@whisker": whisker, "@band": band, "@upright": upright, "@level": level, "@heading": heading },
+    formatter: { "@day": day, "@month": month, "@plain": plain, "@signed": signed, "@percent": percent, "@signedPercent": signedPercent },
   };
 
   // bind puts functions in place of their names, in place.

@@ -1,0 +1,109 @@
+package chart
+
+import "fmt"
+
+// DotRow is one row of a DotWhisker.
+type DotRow struct {
+	Name string
+	// Value is drawn as a dot; nil leaves the row empty.
+	Value *float64
+	// Low and High are drawn as a line with end caps. Where either is missing
+	// the dot is hollow: too few batches for an interval.
+	Low, High *float64
+	// Series is the row's place in the list of series.
+	Series int
+	// Few draws the dot hollow though there is an interval.
+	Few bool
+	// Note stands at the right: the sample, or why there is no value.
+	Note string
+}
+
+// DotWhisker shows a value with its interval for each row, the first at the
+// top, coloured and shaped by series (none or one: no legend). Lines are drawn
+// from top to bottom with their labels above.
+func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line) Spec {
+	s := newSheet(h)
+	var values []*float64
+	var names rowNames
+	for _, r := range rows {
+		names.add(r.Name, r.Note)
+		values = append(values, r.Value, r.Low, r.High)
+	}
+	for _, l := range lines {
+		values = append(values, &l.At)
+	}
+	t, err := axis.ticks(values)
+	if err != nil {
+		s.fail(err)
+	}
+	for i, name := range seriesNames(series) {
+		s.shape(name, "@dot", colour(i), dotItems(rows, i, max(1, len(series)), axis), []int{0, 2, 3}, 1, 0)
+		if len(series) > 1 {
+			s.key(name, icons[i%len(icons)], colour(i))
+		}
+	}
+	if s.head.Label == "" {
+		s.head.Label = h.Title + ". " + sayRows(rows, axis)
+	}
+	return s.spec(s.rows(names, t, axis, lines))
+}
+
+// dotItems returns the items of one series for the function "@dot".
+func dotItems(rows []DotRow, series, all int, a Axis) [][]any {
+	var items [][]any
+	for i, r := range rows {
+		if min(max(r.Series, 0), all-1) != series {
+			continue
+		}
+		hollow := 0
+		if r.Few || r.Low == nil || r.High == nil {
+			hollow = 1
+		}
+		items = append(items, []any{a.value(r.Value), i, a.value(r.Low), a.value(r.High), hollow, series, 0, 5})
+	}
+	return items
+}
+
+// sayRows says how many rows there are and which stand highest and lowest.
+func sayRows(rows []DotRow, a Axis) string {
+	var low, high *DotRow
+	n := 0
+	for i := range rows {
+		r := &rows[i]
+		if r.Value == nil {
+			continue
+		}
+		n++
+		if low == nil || *r.Value < *low.Value {
+			low = r
+		}
+		if high == nil || *r.Value > *high.Value {
+			high = r
+		}
+	}
+	if n == 0 {
+		return "No row has a value."
+	}
+	return fmt.Sprintf("%d rows with a value; highest %s (%s), lowest %s (%s).", n, a.say(*high.Value), high.Name, a.say(*low.Value), low.Name)
+}
+
+// seriesNames returns names fit for a legend: one line each, none empty, none
+// twice.
+func seriesNames(names []string) []string {
+	if len(names) == 0 {
+		return []string{"all"}
+	}
+	out, seen := make([]string, len(names)), map[string]int{}
+	for i, n := range names {
+		n = oneLine(n, width-2*edge-keyWidth-40)
+		if n == "" {
+			n = "no name"
+		}
+		seen[n]++
+		if seen[n] > 1 {
+			n = fmt.Sprintf("%s (%d)", n, seen[n])
+		}
+		out[i] = n
+	}
+	return out
+}

@@ -1,0 +1,101 @@
+package chart
+
+import (
+	"math"
+	"strings"
+
+	"github.com/go-echarts/go-echarts/v2/opts"
+)
+
+// Bar is one column of GroupedBars.
+type Bar struct {
+	// Value is the column's height; nil leaves a gap.
+	Value *float64
+	// Low and High are drawn as a whisker; either missing: none.
+	Low, High *float64
+	// Few draws the column hollow: too few batches.
+	Few bool
+}
+
+// BarSeries is one column in each band, in the bands' order.
+type BarSeries struct {
+	Name string
+	Bars []Bar
+}
+
+// GroupedBars shows columns side by side in each of a few bands, with whiskers:
+// usable plants by days late and kind of tray. Columns stand on zero. Seven
+// bands at most keep their names readable.
+func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
+	s := newSheet(h)
+	var values []*float64
+	var spoken []DotRow
+	names := seriesNames(seriesOfBars(series))
+	for i, one := range series {
+		for k, b := range one.Bars {
+			values = append(values, b.Value, b.Low, b.High)
+			spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[min(k, len(bands)-1)], Value: b.Value})
+		}
+		s.bar(names[i], barData(one, i, len(bands), axis), i, opts.BarChart{BarGap: "10%", BarCategoryGap: "25%"})
+		s.key(names[i], "rect", colour(i))
+	}
+	t, err := axis.ticks(values)
+	if err != nil {
+		s.fail(err)
+	}
+	for i, one := range series {
+		s.shape(names[i]+" interval", "@whisker", ink, whiskers(one, i, len(series), axis), 0, []int{1, 2}, 0)
+	}
+	s.decalsFor(len(series))
+	s.heading(axis, 0, t.min, 0)
+	if s.head.Label == "" {
+		s.head.Label = h.Title + ". " + sayRows(spoken, axis)
+	}
+	return s.spec(s.columns(bands, t, axis))
+}
+
+func seriesOfBars(series []BarSeries) []string {
+	var names []string
+	for _, one := range series {
+		names = append(names, one.Name)
+	}
+	return names
+}
+
+// columns lays out a chart of columns and returns its height.
+func (s *sheet) columns(bands []string, t ticks, a Axis) float64 {
+	left := edge + textWidth("100 %", fontSize) + 12
+	each := (width-left-edge)/math.Max(1, float64(len(bands))) - 6
+	names, lines := make([]string, len(bands)), 1
+	for i, b := range bands {
+		w := clip(wrap(b, each), maxLines)
+		names[i], lines = strings.Join(w, "\n"), max(lines, len(w))
+	}
+	top := s.top() + lineHeight + 4
+	x := nameAxis(names, "bottom")
+	x["inverse"] = false
+	x["axisLine"] = map[string]any{"show": true, "lineStyle": map[string]any{"color": ink}}
+	s.option["grid"] = map[string]any{"left": left, "right": edge, "top": top, "height": plotHeight, "outerBoundsMode": "none"}
+	s.option["xAxis"], s.option["yAxis"] = x, numberAxis(t, a.formatter())
+	return top + plotHeight + float64(lines)*lineHeight + 12 + edge
+}
+
+func barData(one BarSeries, series, bands int, a Axis) []opts.BarData {
+	data := make([]opts.BarData, bands)
+	for i := range min(bands, len(one.Bars)) {
+		data[i].Value = a.value(one.Bars[i].Value)
+		if one.Bars[i].Few {
+			data[i].ItemStyle = &opts.ItemStyle{Color: paper, BorderColor: colour(series), BorderWidth: 2}
+		}
+	}
+	return data
+}
+
+// whiskers returns the items for the function "@whisker".
+func whiskers(one BarSeries, series, all int, a Axis) [][]any {
+	var items [][]any
+	for i, b := range one.Bars {
+		items = append(items, []any{i, a.value(b.Low), a.value(b.High), series, all})
+	}
+	return items
+}

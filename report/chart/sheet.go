@@ -1,0 +1,233 @@
+package chart
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/go-echarts/go-echarts/v2/charts"
+	"github.com/go-echarts/go-echarts/v2/opts"
+	"github.com/go-echarts/go-echarts/v2/types"
+)
+
+// Head is what every chart carries besides its numbers. See Spec.
+type Head struct{ Name, Title, Label string }
+
+// Sizes of a drawing, in pixels. At this width text of 14 pixels can still be
+// read on a telephone.
+const (
+	width    = 620
+	maxName  = 205 // the widest column of names
+	maxNote  = 130 // the widest column of notes
+	maxLines = 4   // of one name; a longer one ends in an ellipsis, its table has it whole
+	axisRoom = 52  // under the plot: marks and the axis' words
+	edge     = 8   // around everything
+)
+
+// Colours are variables of the page's style sheet, so that one drawing serves
+// light, dark and print.
+const (
+	ink   = "var(--ink)"
+	rule  = "var(--rule)"
+	paper = "var(--paper)"
+)
+
+// colour returns the colour of a series, six in all, then again from the first.
+func colour(series int) string { return fmt.Sprintf("var(--c%d)", (series%6+6)%6+1) }
+
+// icons are the legend's signs for the shapes of runtime/bridge.js, in order.
+var icons = []string{"circle", "rect", "triangle", "diamond"}
+
+// sheet gathers a chart: series from go-echarts, the rest as maps, because
+// go-echarts cannot say all of it (a zero, a number as interval, silent).
+type sheet struct {
+	head   Head
+	chart  *charts.Bar
+	option map[string]any
+	legend []any
+	levels int // of labels above the plot
+	err    error
+}
+
+func newSheet(h Head) *sheet {
+	return &sheet{head: h, chart: charts.NewBar(), option: map[string]any{}}
+}
+
+// fail keeps the first thing found wrong.
+func (s *sheet) fail(err error) {
+	if s.err == nil {
+		s.err = err
+	}
+}
+
+// shape adds a series drawn by a function of runtime/bridge.js. x and y are the
+// places, in each item, of what the axes must hold.
+func (s *sheet) shape(name, function, colour string, items [][]any, x, y any, panel int) {
+	data := make([]opts.CustomData, len(items))
+	for i, item := range items {
+		data[i].Value = item
+	}
+	s.chart.Overlap(charts.NewCustom().AddSeries(name, data,
+		charts.WithCustomChartOpts(opts.CustomChart{XAxisIndex: panel, YAxisIndex: panel, RenderItem: types.FuncStr(function)}),
+		charts.WithEncodeOpts(opts.Encode{X: x, Y: y}),
+		charts.WithItemStyleOpts(opts.ItemStyle{Color: colour})))
+}
+
+// key adds an entry to the legend. Its name must be that of a series.
+func (s *sheet) key(name, icon, colour string) {
+	s.legend = append(s.legend, map[string]any{"name": name, "icon": icon, "itemStyle": map[string]any{"color": colour, "borderWidth": 0}})
+}
+
+// heading writes the words of a vertical axis above it, from the left edge.
+func (s *sheet) heading(a Axis, x, y float64, panel int) {
+	s.shape(oneLine(a.title(), width-2*edge), "@heading", ink, [][]any{{x, y}}, -1, -1, panel)
+}
+
+// top returns the room above the plot: legend, then labels of lines.
+func (s *sheet) top() float64 {
+	return edge + s.legendHeight() + float64(s.levels)*lineHeight + 4
+}
+
+// keyWidth is the room that a legend's entry takes besides its name, keyHeight
+// that of one line of entries.
+const (
+	keyWidth  = 14 + 5 + 16
+	keyHeight = 24
+)
+
+// oneRow reports whether the legend's entries fit side by side.
+func (s *sheet) oneRow() bool {
+	w := 0.0
+	for _, k := range s.legend {
+		w += keyWidth + textWidth(k.(map[string]any)["name"].(string), fontSize)
+	}
+	return w <= width-2*edge
+}
+
+func (s *sheet) legendHeight() float64 {
+	switch {
+	case len(s.legend) == 0:
+		return 0
+	case s.oneRow():
+		return keyHeight
+	}
+	return keyHeight * float64(len(s.legend))
+}
+
+// legendOption places the legend: side by side if there is room, else one
+// entry a line, so that entries never overlap.
+func (s *sheet) legendOption() map[string]any {
+	orient := "horizontal"
+	if !s.oneRow() {
+		orient = "vertical"
+	}
+	return map[string]any{
+		"data": s.legend, "orient": orient, "left": edge - 5, "top": edge - 5, "padding": 5, "align": "left",
+		"itemWidth": 14, "itemHeight": 14, "itemGap": map[string]int{"horizontal": 16, "vertical": keyHeight - 18}[orient],
+		"textStyle": map[string]any{"color": ink, "fontSize": fontSize, "lineHeight": lineHeight},
+	}
+}
+
+// depth says what lies under and over the lines and bars, which ECharts puts at
+// 2 and 3.
+var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 5, "@heading": 5}
+
+// spec closes the sheet: series from go-echarts, the rest put in.
+func (s *sheet) spec(height float64) Spec {
+	spec := Spec{Name: s.head.Name, Title: s.head.Title, Label: s.head.Label, Width: width, Height: int(math.Ceil(height))}
+	o, err := plainOption(s.chart)
+	if err != nil {
+		s.fail(err)
+	}
+	for _, each := range asList(o["series"]) {
+		series := each.(map[string]any)
+		series["silent"] = true
+		if z, ok := depth[series["renderItem"]]; ok {
+			series["z"] = z
+		}
+	}
+	for k, v := range s.option {
+		o[k] = v
+	}
+	if len(s.legend) > 0 {
+		o["legend"] = s.legendOption()
+	}
+	o["animation"] = false
+	o["textStyle"] = map[string]any{"color": ink, "fontSize": fontSize, "fontFamily": "sans-serif"}
+	spec.Option, spec.err = o, s.err
+	return spec
+}
+
+// plainOption returns the series of a go-echarts chart as plain maps. What
+// go-echarts adds unasked is dropped.
+func plainOption(c *charts.Bar) (map[string]any, error) {
+	c.Validate()
+	b, err := json.Marshal(c.JSON())
+	if err != nil {
+		return map[string]any{}, fmt.Errorf("%w: %w", errNotFinite, err)
+	}
+	var all map[string]any
+	if err := json.Unmarshal(b, &all); err != nil {
+		return map[string]any{}, err
+	}
+	return map[string]any{"series": all["series"]}, nil
+}
+
+func asList(v any) []any {
+	l, _ := v.([]any)
+	return l
+}
+
+// numberAxis returns the option of an axis of numbers.
+func numberAxis(t ticks, formatter string) map[string]any {
+	return map[string]any{
+		"type": "value", "min": t.min, "max": t.max, "interval": t.step,
+		"axisLabel": map[string]any{"formatter": formatter, "color": ink, "fontSize": fontSize, "hideOverlap": true},
+		"axisLine":  map[string]any{"show": false}, "axisTick": map[string]any{"show": false},
+		"splitLine": map[string]any{"lineStyle": map[string]any{"color": rule}},
+	}
+}
+
+// dateAxis returns the option of an axis of days.
+func dateAxis(first, last float64) map[string]any {
+	marks, formatter := dayMarks(first, last)
+	return map[string]any{
+		"type": "value", "min": first, "max": last,
+		"axisLabel": map[string]any{"formatter": formatter, "color": ink, "fontSize": fontSize, "lineHeight": lineHeight, "customValues": marks, "hideOverlap": true},
+		"axisLine":  map[string]any{"show": true, "onZero": false, "lineStyle": map[string]any{"color": ink}},
+		"axisTick":  map[string]any{"show": true, "customValues": marks, "lineStyle": map[string]any{"color": ink}},
+		"splitLine": map[string]any{"show": false},
+	}
+}
+
+// named puts an axis' words under it, broken into lines of at most room pixels.
+func named(axis map[string]any, a Axis, room float64) map[string]any {
+	axis["name"] = strings.Join(wrap(a.title(), room), "\n")
+	axis["nameLocation"], axis["nameGap"] = "middle", 28
+	axis["nameTextStyle"] = map[string]any{"color": ink, "fontSize": fontSize, "lineHeight": lineHeight}
+	return axis
+}
+
+// nameAxis returns the option of an axis of names, the first at the top.
+func nameAxis(names []string, position string) map[string]any {
+	return map[string]any{
+		"type": "category", "data": names, "inverse": true, "position": position,
+		"axisLabel": map[string]any{"interval": 0, "color": ink, "fontSize": fontSize, "lineHeight": lineHeight, "margin": map[string]int{"left": 12, "right": 16}[position]},
+		"axisLine":  map[string]any{"show": position == "left", "onZero": false, "lineStyle": map[string]any{"color": rule}},
+		"axisTick":  map[string]any{"show": false},
+	}
+}
+
+// oneLine cuts a text to one line, with an ellipsis if anything is left out.
+func oneLine(text string, width float64) string { return clip(wrap(text, width), 1)[0] }
+
+// clip keeps some lines and marks what is left out.
+func clip(lines []string, most int) []string {
+	if len(lines) <= most {
+		return lines
+	}
+	kept := append([]string(nil), lines[:most]...)
+	kept[most-1] += "…"
+	return kept
+}

@@ -1,0 +1,105 @@
+package chart
+
+import (
+	"fmt"
+
+	"github.com/go-echarts/go-echarts/v2/charts"
+	"github.com/go-echarts/go-echarts/v2/opts"
+)
+
+// StackRow is one bar of StackedBars.
+type StackRow struct {
+	Name string
+	// Parts are the bar's pieces in the order of the chart's parts; nil, or one
+	// too few, leaves a piece out. None is negative.
+	Parts []*float64
+	// Note stands at the right: the total, the sample.
+	Note string
+}
+
+// decals tell the parts of a bar apart without colour: a plain one, then strokes
+// that differ in direction and width, thin enough not to trouble the eye.
+var decals = []any{
+	map[string]any{"symbol": "none"},
+	decal(-45, 1, 7), decal(45, 1, 5), decal(90, 2, 6), decal(0, 1, 4), decal(-20, 2, 4),
+}
+
+// decal returns strokes of a thickness, gap pixels apart, turned by degrees.
+func decal(degrees, stroke, gap float64) map[string]any {
+	return map[string]any{
+		"symbol": "rect", "color": paper, "rotation": degrees * 3.141592653589793 / 180,
+		"dashArrayX": []any{1, 0}, "dashArrayY": []any{stroke, gap},
+	}
+}
+
+// StackedBars shows what each row is made of: bars from zero, the first row at
+// the top, the parts side by side in the order given, told apart by colour and
+// by hatching.
+func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
+	s := newSheet(h)
+	var names rowNames
+	var totals []*float64
+	for _, r := range rows {
+		names.add(r.Name, r.Note)
+		totals = append(totals, s.total(r))
+	}
+	t, err := axis.ticks(totals)
+	if err != nil {
+		s.fail(err)
+	}
+	for i, name := range seriesNames(parts) {
+		s.bar(name, stackData(rows, i, axis), i, opts.BarChart{Stack: "all", BarWidth: "16"})
+		s.key(name, "rect", colour(i))
+	}
+	s.decalsFor(len(parts))
+	if s.head.Label == "" {
+		s.head.Label = fmt.Sprintf("%s. %s", h.Title, sayTotals(rows, totals, axis))
+	}
+	return s.spec(s.rows(names, t, axis, nil))
+}
+
+// decalsFor hatches bars where there are several kinds to tell apart.
+func (s *sheet) decalsFor(kinds int) {
+	s.option["aria"] = map[string]any{
+		"enabled": kinds > 1, "label": map[string]any{"enabled": false},
+		"decal": map[string]any{"show": kinds > 1, "decals": decals},
+	}
+}
+
+// total adds up a row's parts and refuses a negative one.
+func (s *sheet) total(r StackRow) *float64 {
+	sum := 0.0
+	for _, p := range r.Parts {
+		if p == nil {
+			continue
+		}
+		if *p < 0 {
+			s.fail(fmt.Errorf("a part of %q is below zero; parts of a stack cannot be", r.Name))
+		}
+		sum += *p
+	}
+	return &sum
+}
+
+func stackData(rows []StackRow, part int, a Axis) []opts.BarData {
+	data := make([]opts.BarData, len(rows))
+	for i, r := range rows {
+		if part < len(r.Parts) {
+			data[i].Value = a.value(r.Parts[part])
+		}
+	}
+	return data
+}
+
+// bar adds a series of bars.
+func (s *sheet) bar(name string, data []opts.BarData, series int, o opts.BarChart) {
+	s.chart.AddSeries(name, data, charts.WithBarChartOpts(o), charts.WithItemStyleOpts(opts.ItemStyle{Color: colour(series)}))
+}
+
+func sayTotals(rows []StackRow, totals []*float64, a Axis) string {
+	dots := make([]DotRow, len(rows))
+	for i, r := range rows {
+		dots[i] = DotRow{Name: r.Name, Value: totals[i]}
+	}
+	return sayRows(dots, a)
+}
