@@ -96,11 +96,11 @@ func weightOf(row *costRow, batches []*Batch) weight {
 	return byTrayDays
 }
 
-// mixWeight is cell_ml x cells, or cells where a volume is unknown (rule 21). A
-// batch of unknown cells takes none and does not decide (rule 44).
+// mixWeight is cell_ml x cells, or cells where any volume is unknown (rule 21). A
+// batch of unknown cells takes none (rule 44).
 func mixWeight(batches []*Batch) weight {
 	for _, b := range batches {
-		if b.CellsSown.Known && !b.CellML.Known {
+		if !b.CellML.Known {
 			return func(b *Batch) float64 { return float64(b.CellsSown.Value) }
 		}
 	}

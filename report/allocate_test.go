@@ -151,17 +151,21 @@ func TestZeroWeights(t *testing.T) {
 	}
 }
 
-// A batch of a code that trays.csv lacks has no cells: it takes no mix and does not keep the
-// others from being weighed by volume (rules 21, 44).
+// Mix goes by volume, 10 : 30; by cells where a volume is unknown (rule 21). A
+// batch without cells takes none (rule 44).
 func TestMixByVolume(t *testing.T) {
 	a := newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 0)
 	b := newBatch(t, "b", "2025-03-01", "2025-03-11", "T", 1, 100, 0)
 	c := newBatch(t, "c", "2025-03-01", "2025-03-11", "U", 1, 100, 0)
-	a.CellML, b.CellML, c.CellsSown = records.Known(10.0), records.Known(30.0), records.Maybe[int]{}
-	balanced(t, moneyOf(&records.Book{Costs: []records.Cost{row(t, "2025-03-31", records.Mix, 40)}}, a, b, c))
+	a.CellML, b.CellML, c.CellML, c.CellsSown = records.Known(10.0), records.Known(30.0), records.Known(5.0), records.Maybe[int]{}
+	book := &records.Book{Costs: []records.Cost{row(t, "2025-03-31", records.Mix, 40)}}
+	balanced(t, moneyOf(book, a, b, c))
 	near(t, "a", a.Parts.Mix, 10, 1e-9)
 	near(t, "b", b.Parts.Mix, 30, 1e-9)
 	near(t, "c", c.Parts.Mix, 0, 0)
+	b.CellML = Num{}
+	balanced(t, moneyOf(book, a, b, c))
+	near(t, "b by cells", b.Parts.Mix, 20, 1e-9)
 }
 
 // Hours without a wage are no cost row: labour is missing, not 0 (rule 59).

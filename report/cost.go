@@ -2,6 +2,7 @@ package report
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"traybook/records"
@@ -88,6 +89,10 @@ func (p *purse) costTable() []Cost {
 	return table
 }
 
+// noMoney is what is left of a sum of money by rounding alone, where all of it was
+// carried on.
+const noMoney = 1e-9
+
 // costSum adds up a group: its usable plants, those of them guessed, and the cost
 // behind them; cost of batches whose cells are known, and that of failed cells.
 type costSum struct {
@@ -131,7 +136,9 @@ func (s *costSum) close(money bool) Cost {
 	}
 	c.Total = records.Known(c.Parts.Total())
 	c.PerTransplant = ratio(records.Known(s.cost), c.Usable)
-	c.FailedShare = ratio(records.Known(s.ofCellsFailed), records.Known(s.ofCells))
+	if math.Abs(s.ofCells) > noMoney {
+		c.FailedShare = records.Known(s.ofCellsFailed / s.ofCells)
+	}
 	return c
 }
 

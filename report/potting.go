@@ -11,10 +11,10 @@ import (
 // batches that came of them (rules 25, 52). Batches are settled by sown, then
 // batch, so that what was carried to a batch is carried on from it.
 func (p *purse) pottingOn() {
-	potted := map[string]float64{}
+	potted := map[string]Num{}
 	for _, o := range p.r.Book.Outs {
 		if o.To == records.ToPottedOn {
-			potted[o.Batch] += float64(o.Plants)
+			potted[o.Batch] = records.Known(potted[o.Batch].Value + float64(o.Plants))
 		}
 	}
 	heirs := map[*Batch][]*Batch{}
@@ -38,41 +38,29 @@ func (p *purse) pottingOn() {
 }
 
 // handOn carries a batch's cost to its heirs. Potted is the plants that its own
-// rows say were potted on, 0 where there are none: then the heirs' cells count.
-func handOn(from *Batch, heirs []*Batch, potted float64) {
-	moved := claims(heirs)
-	total := sum(moved)
-	if potted > 0 && total > 0 {
-		for i := range moved {
-			moved[i] *= potted / total
-		}
-		total = potted
-	}
-	if !(total > 0) {
-		return
-	}
-	share := 1.0
-	if usable := from.Usable.Or(0); usable > 0 {
-		share = min(1, total/usable)
-	}
-	given := share * from.Parts.Total()
-	from.PlantsMoved = total
-	from.Parts.Carried -= given
-	for i, heir := range heirs {
-		heir.Parts.Carried += given * (moved[i] / total)
-	}
-}
-
-// claims are the heirs' cells sown; their trays where no heir's cells are known.
-func claims(heirs []*Batch) []float64 {
+// rows say were potted on; without such rows the heirs' cells count.
+func handOn(from *Batch, heirs []*Batch, potted Num) {
 	cells, trays := make([]float64, len(heirs)), make([]float64, len(heirs))
 	for i, b := range heirs {
 		cells[i], trays[i] = float64(b.CellsSown.Or(0)), b.Trays
 	}
-	if sum(cells) > 0 {
-		return cells
+	claims := cells
+	if sum(cells) == 0 {
+		claims = trays
 	}
-	return trays
+	from.PlantsMoved = potted.Or(sum(cells))
+	share := 1.0
+	if usable := from.Usable.Or(0); usable > 0 {
+		share = min(1, from.PlantsMoved/usable)
+	}
+	given, total := share*from.Parts.Total(), sum(claims)
+	if !(total > 0) {
+		return
+	}
+	from.Parts.Carried -= given
+	for i, heir := range heirs {
+		heir.Parts.Carried += given * (claims[i] / total)
+	}
 }
 
 // usableLeft is a batch's usable plants without those potted on (rule 52).
