@@ -46,7 +46,7 @@ func bigFarm(b *testing.B, seasons, batches int) *Report {
 func BenchmarkAllocate(b *testing.B) {
 	r := bigFarm(b, 20, 1500)
 	for b.Loop() {
-		r.Payback, r.Matches, r.NextTray, r.Trial = nil, nil, nil, nil
+		r.Missing = nil
 		r.money()
 	}
 }

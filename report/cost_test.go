@@ -229,3 +229,18 @@ func TestCostTable(t *testing.T) {
 	}
 	balanced(t, r)
 }
+
+// Check C15 of the trade (own arithmetic): 128 cells with seed at 0.03, mix 0.555, a
+// tray of 2.00 over 2 uses, 9 minutes at 20 an hour, room for 2.05: 10.445 a tray,
+// 0.0995 for each of 105 plants used.
+func TestCostOfAPlantUsed(t *testing.T) {
+	tray := records.Purchase{Tray: "S", Kind: "x", Cells: 128, Count: records.Known(1), Price: records.Known(2.0), Uses: records.Known(2.0), Bought: day(t, "2025-01-01")}
+	book := &records.Book{Trays: []records.Purchase{tray}, Costs: []records.Cost{
+		row(t, "2025-03-01", records.Seed, 128*0.03), row(t, "2025-03-01", records.Mix, 0.555),
+		row(t, "2025-03-01", records.Labour, 0, hours(0.15)), row(t, "2025-03-01", records.Other, 2.05)}}
+	book.Settings.Wage = records.Known(20.0)
+	r := moneyOf(book, newBatch(t, "a", "2025-03-01", "2025-04-05", "S", 1, 128, 105))
+	known(t, "a tray", r.Cost[0].Total, 10.445, 1e-9)
+	known(t, "a plant used", r.Cost[0].PerTransplant, 0.0995, 0.00005)
+	balanced(t, r)
+}

@@ -16,6 +16,7 @@ type purse struct {
 // money computes what the batches bear and what a transplant cost, and whether
 // trays pay (rules 19-33, 35). It needs the batches' figures.
 func (r *Report) money() {
+	r.Payback, r.Matches, r.NextTray, r.Trial = nil, nil, nil, nil
 	p := newPurse(r)
 	p.costRows()
 	p.lots()
@@ -26,6 +27,7 @@ func (r *Report) money() {
 	r.Cost = p.costTable()
 	r.Ledger = p.ledger()
 	p.pairs()
+	r.Missing = append(r.Missing, p.trayGaps()...)
 
 }
 

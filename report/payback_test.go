@@ -7,6 +7,8 @@ import (
 	"reflect"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"traybook/records"
 )
 
@@ -313,4 +315,41 @@ func TestTwinPaysAtTheRightRate(t *testing.T) {
 	t.Logf("a twin pays in the middle in %.3f of books, even at the low end in %.3f", float64(middle)/books, float64(low)/books)
 	near(t, "in the middle", float64(middle)/books, twinPaysMiddle, 0.04)
 	near(t, "even at the low end", float64(low)/books, twinPaysLow, 0.012)
+}
+
+// Whatever is written in trays.csv and book.csv, no figure is NaN or infinite, ends are in
+// order, and the money balances.
+func TestAnyPairIsFinite(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		num := func(name string) Num {
+			if rapid.Bool().Draw(rt, name+" blank") {
+				return Num{}
+			}
+			return records.Known(rapid.SampledFrom([]float64{0, 0.25, 1, 2.5, 7, 1000}).Draw(rt, name))
+		}
+		count := func(name string) records.Maybe[int] {
+			return records.Maybe[int]{Value: rapid.IntRange(-3, 9).Draw(rt, name), Known: rapid.Bool().Draw(rt, name+" known")}
+		}
+		pb := newPairBook()
+		for range rapid.IntRange(0, 7).Draw(rt, "dates") {
+			pb.gains = append(pb.gains, float64(rapid.IntRange(-20, 20).Draw(rt, "gain")))
+		}
+		pb.value, pb.plug, pb.wage, pb.discount = num("value"), num("plug"), num("wage"), Num{Value: rapid.SampledFrom([]float64{0, 0.05, 10}).Draw(rt, "i")}
+		for _, p := range []*records.Purchase{&pb.heavy, &pb.thin} {
+			p.Price, p.Lasts, p.Uses, p.Minutes, p.Count = num("price"), num("lasts"), num("uses"), num("minutes"), count("count")
+		}
+		r := pb.report(t)
+		balanced(t, r)
+		for _, back := range r.Payback {
+			if back.GainLow.Known && !(back.GainLow.Value <= back.Gain.Value && back.Gain.Value <= back.GainHigh.Value) {
+				rt.Fatalf("gain out of order: %+v", back)
+			}
+			if (back.Why == "") != (back.Verdict != "") {
+				rt.Fatalf("a verdict and why there is none: %+v", back)
+			}
+			if buy := back.Buy; buy != nil && !(0 <= buy.Low && buy.Low <= buy.N && buy.N <= buy.High) {
+				rt.Fatalf("buy out of order: %+v", buy)
+			}
+		}
+	})
 }
