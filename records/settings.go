@@ -52,3 +52,19 @@ func (s Settings) SeasonDays(season int) (first, after Date) {
 	}
 	return NewDate(year, timeMonth(month), 1), NewDate(year+1, timeMonth(month), 1)
 }
+
+// Degrees turns degrees Celsius into the book's own.
+func (s Settings) Degrees(celsius float64) float64 {
+	if s.Fahrenheit {
+		return celsius*9/5 + 32
+	}
+	return celsius
+}
+
+// DegreeSign is the sign of the book's own degrees.
+func (s Settings) DegreeSign() string {
+	if s.Fahrenheit {
+		return "°F"
+	}
+	return "°C"
+}

@@ -25,6 +25,7 @@ type Cost struct {
 	Rests          int // ended with a figure of usable plants: what the other figures rest on
 	Usable         Num
 	Parts          Parts
+	Behind         Parts // of Parts, what the batches bear that PerTransplant rests on: it adds up to PerTransplant times Usable
 	Total          Num
 	FailedShare    Num
 	PerTransplant  Num
@@ -113,6 +114,7 @@ func (s *costSum) add(b *Batch) {
 		return
 	}
 	cost := b.Parts.Total()
+	s.Behind = s.Behind.plus(b.Parts)
 	s.Rests++
 	s.usable += usable.Value
 	s.cost += cost

@@ -102,8 +102,13 @@ func chambers(r *report.Report) File {
 		column[row]{"batches", func(c row) Cell { return num(c.Batches) }},
 		column[row]{"emergence", func(c row) Cell { return maybe(c.Rate) }},
 		column[row]{"readings", func(c row) Cell { return num(c.Readings) }},
-		column[row]{"mean_temp", func(c row) Cell { return maybe(c.MeanTemp) }},
-		column[row]{"low_temp", func(c row) Cell { return maybe(c.LowTemp) }},
-		column[row]{"high_temp", func(c row) Cell { return maybe(c.HighTemp) }},
+		column[row]{"mean_temp", func(c row) Cell { return degrees(r, c.MeanTemp) }},
+		column[row]{"low_temp", func(c row) Cell { return degrees(r, c.LowTemp) }},
+		column[row]{"high_temp", func(c row) Cell { return degrees(r, c.HighTemp) }},
 	)
+}
+
+// degrees puts a temperature in the book's own degrees.
+func degrees(r *report.Report, celsius report.Num) Cell {
+	return maybe(only(celsius.Known, r.Book.Settings.Degrees(celsius.Value)))
 }

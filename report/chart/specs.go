@@ -1,0 +1,87 @@
+package chart
+
+import (
+	"fmt"
+	"hash/fnv"
+	"strings"
+
+	"traybook/report"
+)
+
+// Name makes a figure's name of its parts: lower-case letters, digits and
+// hyphens. A part that holds anything else gets a short sum of its bytes, so that
+// two different parts never make the same name.
+func Name(parts ...string) string {
+	out := make([]string, len(parts))
+	for i, p := range parts {
+		out[i] = slug(p)
+	}
+	return strings.Join(out, "-")
+}
+
+func slug(s string) string {
+	var b strings.Builder
+	for _, r := range s {
+		if r >= 'a' && r <= 'z' || r >= '0' && r <= '9' {
+			b.WriteRune(r)
+		}
+	}
+	if b.String() == s && s != "" {
+		return s
+	}
+	sum := fnv.New32a()
+	sum.Write([]byte(s))
+	return fmt.Sprintf("%sx%08x", b.String(), sum.Sum32())
+}
+
+// season names a figure of a season.
+func season(figure string, year int, more ...string) string {
+	return Name(append([]string{figure, fmt.Sprint(year)}, more...)...)
+}
+
+// mostRows is how many rows a chart shows; the table beside it has them all.
+const mostRows = 24
+
+// Specs returns every chart of a report, in a fixed order. A chart that would
+// have nothing to show is not among them.
+func Specs(r *report.Report) []Spec {
+	var specs []Spec
+	for _, year := range r.Seasons {
+		specs = append(specs, emergence(r, year)...)
+		specs = append(specs, weeks(r, year)...)
+		specs = append(specs, losses(r, year)...)
+		specs = append(specs, quality(r, year)...)
+		specs = append(specs, rooms(r, year)...)
+	}
+	specs = append(specs, lots(r)...)
+	specs = append(specs, leeway(r)...)
+	for i := range r.Payback {
+		specs = append(specs, matches(r, &r.Payback[i])...)
+		specs = append(specs, nextTrays(r, &r.Payback[i])...)
+	}
+	return specs
+}
+
+// pointer is a figure as charts take it: nil where it is missing.
+func pointer(n report.Num) *float64 {
+	if !n.Known {
+		return nil
+	}
+	return &n.Value
+}
+
+// batches writes a sample: 1 batch, 12 batches.
+func batches(n int) string {
+	if n == 1 {
+		return "1 batch"
+	}
+	return fmt.Sprintf("%d batches", n)
+}
+
+// shown says in a title how many of all rows a chart shows.
+func shown(title string, all int, which string) string {
+	if all <= mostRows {
+		return title
+	}
+	return fmt.Sprintf("%s: the %s %d of %d", title, which, mostRows, all)
+}
