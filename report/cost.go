@@ -3,7 +3,6 @@ package report
 import (
 	"cmp"
 	"math"
-	"slices"
 
 	"traybook/records"
 )
@@ -72,22 +71,7 @@ func ratio(a, b Num) Num {
 // usable plants, the cost of one and the shares rest on the ended batches with a
 // figure of usable plants (rules 27, 60).
 func (p *purse) costTable() []Cost {
-	sums := map[Group]*costSum{}
-	var groups []Group
-	for _, b := range p.r.Batches {
-		g := b.Group()
-		if sums[g] == nil {
-			sums[g] = &costSum{Cost: Cost{Group: g}}
-			groups = append(groups, g)
-		}
-		sums[g].add(b)
-	}
-	slices.SortFunc(groups, groupOrder)
-	var table []Cost
-	for _, g := range groups {
-		table = append(table, sums[g].close(len(p.has) > 0))
-	}
-	return table
+	return p.r.CostBy(func(b *Batch) (Group, bool) { return b.Group(), true })
 }
 
 // noMoney is what is left of a sum of money by rounding alone, where all of it was
