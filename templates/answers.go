@@ -1,0 +1,136 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// answers are the grower's questions about a season, in the order in which they
+// are asked.
+func (p *place) answers(season int) []answer {
+	return []answer{
+		{"What came up, and what did badly?", p.cameUp(season), p.moreOn("germination.html", "Germination")},
+		{"What did a transplant cost, and of what?", p.costWords(season), p.moreOn("costs.html", "Costs")},
+	}
+}
+
+// moreOn links to the page that tells more, if there is one.
+func (p *place) moreOn(path, label string) template.HTML {
+	if !p.paths[path] {
+		return ""
+	}
+	return p.to(path, label)
+}
+
+// emergenceOf are the groups of a season that were counted, the best first.
+func (p *place) emergenceOf(season int) []report.Emergence {
+	var out []report.Emergence
+	for _, e := range p.r.Emergence {
+		if e.Season == season && e.Rate.Known {
+			out = append(out, e)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b report.Emergence) int {
+		switch {
+		case a.Rate.Value > b.Rate.Value:
+			return -1
+		case a.Rate.Value < b.Rate.Value:
+			return 1
+		}
+		return 0
+	})
+	return out
+}
+
+// cameUp answers the first question.
+func (p *place) cameUp(season int) template.HTML {
+	all := p.emergenceOf(season)
+	if len(all) == 0 {
+		return "The records cannot tell: no batch of this season has a germination count that can be used. Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."
+	}
+	total := p.r.SeasonEmergence(season)
+	overall := say("Of the cells looked at, %s held a living seedling; %s, %s.", shareText(total),
+		batchCount(total.Batches), plural(total.N, "cell", "cells"))
+	judged := slices.DeleteFunc(slices.Clone(all), func(e report.Emergence) bool { return e.Few() })
+	if len(judged) == 0 {
+		return join(overall, "No variety was sown often enough in one kind of tray to be judged by itself.")
+	}
+	worst := judged[len(judged)-1]
+	if len(judged) == 1 {
+		return join(overall, say("Only %s was sown often enough to be judged: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches)))
+	}
+	best := judged[0]
+	return join(overall, say("Worst came up %s: %s, %s; best %s: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches),
+		groupName(best.Group), shareText(best.Share), batchCount(best.Batches)))
+}
+
+// costWords answers the second question.
+func (p *place) costWords(season int) template.HTML {
+	c, ok := p.r.SeasonCost(season)
+	if !hasCosts(p.site) || !ok || !c.Total.Known {
+		return "The records cannot tell: no money or priced hours are written for this season. Write bills and hours into costs.csv, the wage into book.csv and prices into trays.csv and lots.csv."
+	}
+	if !c.PerTransplant.Known {
+		return say("The records cannot tell: %s were spent, but no batch of the season has a figure of usable plants. Write set_out, plants_out and surplus into sowings.csv.", p.money.sum(c.Total.Value))
+	}
+	first := say("A usable transplant cost %s: %s, %s.%s", p.money.each(c.PerTransplant.Value), batchCount(c.Batches),
+		plural(c.Usable.Value, "usable plant", "usable plants"), p.estimatedWords(c))
+	return join(first, p.costParts(c))
+}
+
+// estimatedWords says how far the plants of a cost are guessed.
+func (p *place) estimatedWords(c report.Cost) template.HTML {
+	if !c.EstimatedShare.Known || c.EstimatedShare.Value < 0.005 {
+		return ""
+	}
+	return say(" %s of those plants are estimated, because no one wrote how many there were.", percent(c.EstimatedShare.Value))
+}
+
+// costParts names the three largest parts of a cost and what failed cells took.
+func (p *place) costParts(c report.Cost) template.HTML {
+	if !c.Total.Known || c.Total.Value <= 0 {
+		return ""
+	}
+	parts := p.partsOf(c.Parts)
+	slices.SortStableFunc(parts, func(a, b costPart) int {
+		switch {
+		case a.Money > b.Money:
+			return -1
+		case a.Money < b.Money:
+			return 1
+		}
+		return 0
+	})
+	var words []template.HTML
+	for _, part := range parts[:min(3, len(parts))] {
+		if part.Money > 0 {
+			words = append(words, say("%s %s", part.Words, percent(part.Money/c.Total.Value)))
+		}
+	}
+	out := say("Most of it was %s.", list(words))
+	if c.FailedShare.Known {
+		out = join(out, say("%s went into cells that gave no usable plant.", percent(c.FailedShare.Value)))
+	}
+	return out
+}
+
+// costPart is a category with its share of a cost.
+type costPart struct {
+	Category records.Category
+	Words    string
+	Money    float64
+}
+
+// partsOf are the categories that the book has, in their order.
+func (p *place) partsOf(parts report.Parts) []costPart {
+	var out []costPart
+	for _, c := range costColumns {
+		if p.r.HasCategory(c.category) {
+			out = append(out, costPart{c.category, c.words, c.of(parts)})
+		}
+	}
+	return out
+}

@@ -1,0 +1,211 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// costsPage is what a transplant cost, and of what.
+type costsPage struct {
+	Title   string
+	Season  int
+	Answer  template.HTML
+	Seasons *table
+	Groups  *figure
+	Parts   *table
+	Crops   *table
+	Words   []template.HTML // a sentence a crop
+	Trays   *table
+	Months  *table
+	Ledger  *figure
+	Unborne template.HTML
+}
+
+func hasCosts(s *site) bool { return len(s.r.Ledger) > 0 }
+
+// costColumns are the categories of cost as the pages order and name them.
+var costColumns = []struct {
+	category records.Category
+	words    string
+	of       func(report.Parts) float64
+}{
+	{records.Seed, "seed", func(p report.Parts) float64 { return p.Seed }},
+	{records.Mix, "mix", func(p report.Parts) float64 { return p.Mix }},
+	{records.Labour, "labour", func(p report.Parts) float64 { return p.Labour }},
+	{records.Heat, "heat", func(p report.Parts) float64 { return p.Heat }},
+	{records.Power, "power", func(p report.Parts) float64 { return p.Power }},
+	{records.Water, "water", func(p report.Parts) float64 { return p.Water }},
+	{records.Feed, "feed", func(p report.Parts) float64 { return p.Feed }},
+	{records.Equipment, "equipment", func(p report.Parts) float64 { return p.Equipment }},
+	{records.Other, "other", func(p report.Parts) float64 { return p.Other }},
+	{report.TrayCharge, "trays", func(p report.Parts) float64 { return p.TrayCharge }},
+}
+
+// categoryWords is a category in the pages' words.
+func categoryWords(c records.Category) string {
+	for _, column := range costColumns {
+		if column.category == c {
+			return capital(column.words)
+		}
+	}
+	return capital(string(c))
+}
+
+func costsView(p *place) any {
+	season := p.r.Season
+	return costsPage{
+		Title: p.spec.title, Season: season, Answer: p.costWords(season),
+		Seasons: p.costBySeason(),
+		Groups:  costFigure(p, season),
+		Parts:   p.costPartsTable(season),
+		Crops:   p.costTableBy("crop", "Cost by crop", "Crop", byCrop(season), func(g report.Group) any { return p.crop(season, g.Crop) }),
+		Words:   p.cropSentences(season),
+		Trays: p.costTableBy("trays", "Cost by cells and kind of tray", "Tray", byTray(season),
+			func(g report.Group) any { return trayName(g) }),
+		Months: p.costByMonth(season),
+		Ledger: ledgerFigure(p, season), Unborne: p.unborneWords(season),
+	}
+}
+
+func byCrop(season int) func(*report.Batch) (report.Group, bool) {
+	return func(b *report.Batch) (report.Group, bool) {
+		return report.Group{Season: season, Crop: b.Crop}, b.Season == season
+	}
+}
+
+func byTray(season int) func(*report.Batch) (report.Group, bool) {
+	return func(b *report.Batch) (report.Group, bool) {
+		return report.Group{Season: season, Cells: b.TrayCells, Kind: b.Kind}, b.Season == season
+	}
+}
+
+// trayName is a kind of tray in a table: air-pruning 72.
+func trayName(g report.Group) template.HTML {
+	return say("%s %s", name(orDash(g.Kind)), cellsText(g))
+}
+
+var costHeads = nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches")
+
+// costTableBy is a table of costs grouped by a key.
+func (p *place) costTableBy(id, caption, head string, key func(*report.Batch) (report.Group, bool), of func(report.Group) any) *table {
+	t := p.table("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(p.r.Season), p.money.code), "batches", plain(head), costHeads)
+	t.Summed = true
+	rows := p.r.CostBy(key)
+	slices.SortStableFunc(rows, dearest)
+	for _, c := range rows {
+		p.addCost(t, of(c.Group), c)
+	}
+	return t
+}
+
+// dearest puts the dearer transplant first, and rows without a figure last.
+func dearest(a, b report.Cost) int {
+	return cmp.Compare(b.PerTransplant.Or(-1), a.PerTransplant.Or(-1))
+}
+
+func (p *place) addCost(t *table, head any, c report.Cost) {
+	t.add(head, p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber), of(c.FailedShare, percent), costBatches(c))
+}
+
+// costBySeason sets the seasons beside one another.
+func (p *place) costBySeason() *table {
+	t := p.table("cost-by-season", say("Cost of a usable transplant by season, %s", p.money.code), "batches", plain("Season"), costHeads)
+	t.Summed = true
+	for _, season := range p.r.Seasons {
+		if c, ok := p.r.SeasonCost(season); ok {
+			p.addCost(t, p.to(p.seasonPath(season), fmt.Sprint(season)), c)
+		}
+	}
+	return t
+}
+
+// costByMonth groups a season's ended batches by the month in which they ended.
+func (p *place) costByMonth(season int) *table {
+	t := p.table("cost-by-month", say("Cost by month set out, season %s, %s", fmt.Sprint(season), p.money.code), "batches", plain("Month"), costHeads)
+	t.Summed = true
+	first, after := p.r.Book.Settings.SeasonDays(season)
+	for start := first; start < after; {
+		next := records.NewDate(start.Year(), start.Month()+1, 1)
+		rows := p.r.CostBy(func(b *report.Batch) (report.Group, bool) {
+			return report.Group{Season: season}, b.Season == season && b.Ended() && start <= b.End && b.End < next
+		})
+		for _, c := range rows {
+			p.addCost(t, fmt.Sprintf("%s %d", start.Month(), start.Year()), c)
+		}
+		start = next
+	}
+	return t
+}
+
+// costPartsTable is what the season's batches bear, category by category.
+func (p *place) costPartsTable(season int) *table {
+	t := p.table("cost-parts", say("What the batches bear, season %s, %s", fmt.Sprint(season), p.money.code), "cost", plain("Part"), nums("In all", "Share"))
+	c, ok := p.r.SeasonCost(season)
+	if !ok || !c.Total.Known || c.Total.Value == 0 {
+		return t
+	}
+	share := func(v float64) string { return percent(v / c.Total.Value) }
+	for _, part := range p.partsOf(c.Parts) {
+		t.add(capital(part.Words), p.money.sumNumber(part.Money), share(part.Money))
+	}
+	if abs(c.Parts.Carried) >= 0.005 {
+		t.add("Taken over from, or handed on to, batches of other seasons", p.money.sumNumber(c.Parts.Carried), share(c.Parts.Carried))
+	}
+	t.foot("In all", p.money.sumNumber(c.Total.Value), share(c.Total.Value))
+	return t
+}
+
+// cropSentences says of each crop, the dearest in all first, what a grower can
+// act on.
+func (p *place) cropSentences(season int) []template.HTML {
+	rows := p.r.CostBy(byCrop(season))
+	slices.SortStableFunc(rows, func(a, b report.Cost) int { return cmp.Compare(b.Total.Or(-1), a.Total.Or(-1)) })
+	var out []template.HTML
+	for _, c := range rows {
+		if c.Total.Known && c.Total.Value > 0 {
+			out = append(out, p.cropSentence(season, c))
+		}
+	}
+	return out
+}
+
+func (p *place) cropSentence(season int, c report.Cost) template.HTML {
+	crop := say("<strong>%s</strong>", p.crop(season, c.Crop))
+	if !c.PerTransplant.Known {
+		return say("%s: %s so far, and no figure of usable plants from an ended batch.", crop, p.money.sum(c.Total.Value))
+	}
+	sentence := say("%s: %s a transplant, %s, %s.", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Batches), p.largestPart(c))
+	if f := c.FailedShare; f.Known && f.Value >= 0.25 {
+		return join(sentence, say("%s of it went into cells that gave no usable plant: look at what came up before anything else.", percent(f.Value)))
+	}
+	return sentence
+}
+
+// largestPart names the category that takes most of a cost.
+func (p *place) largestPart(c report.Cost) template.HTML {
+	parts := p.partsOf(c.Parts)
+	if len(parts) == 0 {
+		return "no part known"
+	}
+	most := slices.MaxFunc(parts, func(a, b costPart) int { return cmp.Compare(a.Money, b.Money) })
+	return say("most of it %s (%s)", most.Words, percent(most.Money/c.Total.Value))
+}
+
+// unborneWords says what a season spent that no batch bears.
+func (p *place) unborneWords(season int) template.HTML {
+	spent, unborne := 0.0, 0.0
+	for _, l := range p.r.Ledger {
+		if l.Season == season {
+			spent, unborne = spent+l.Ledger, unborne+l.Unborne
+		}
+	}
+	if abs(unborne) < 0.005 {
+		return say("All %s of the season is borne by batches.", p.money.sum(spent))
+	}
+	return say("Of %s spent, %s is borne by no batch: an empty house, trays that lay idle, a bill for days on which nothing stood.", p.money.sum(spent), p.money.sum(unborne))
+}

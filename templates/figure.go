@@ -1,0 +1,70 @@
+package templates
+
+import (
+	"html/template"
+	"regexp"
+	"strconv"
+
+	"traybook/report/chart"
+)
+
+// figure is a chart with the table of its numbers. Either may be missing.
+type figure struct {
+	ID      string
+	Title   string
+	Caption template.HTML
+	SVG     template.HTML
+	Missing string // why there is no chart
+	Table   *table
+}
+
+// figure returns the chart of a name with a caption and the table of its numbers
+// (nil for none). A chart of one season has the season in its name; a season's
+// chart goes before the book's.
+func (p *place) figure(chartName string, season int, title string, caption template.HTML, t *table) *figure {
+	f := &figure{ID: p.id("figure-" + chartName), Title: title, Caption: caption, Table: t}
+	d, ok := p.chart(chartName, season)
+	if !ok {
+		return f
+	}
+	f.Missing = d.Missing
+	f.SVG = template.HTML(p.ownIDs(d))
+	return f
+}
+
+// chart finds a chart by name, for a season where there is one.
+func (p *place) chart(chartName string, season int) (chart.Drawing, bool) {
+	if season != 0 {
+		if d, ok := p.charts[chartName+"-"+strconv.Itoa(season)]; ok {
+			return d, true
+		}
+	}
+	d, ok := p.charts[chartName]
+	return d, ok
+}
+
+// Shown reports whether there is anything to show.
+func (f *figure) Shown() bool {
+	return f != nil && (f.SVG != "" || f.Missing != "" || f.Table != nil && !f.Table.Empty())
+}
+
+// Where an id stands in a drawing; text in it has its quotes escaped.
+var (
+	chartIDs  = regexp.MustCompile(` (?:id|aria-labelledby)="[^"]*"`)
+	chartRefs = regexp.MustCompile(`="(?:url\()?#`)
+	idStart   = regexp.MustCompile(`(["\s])([a-z])`)
+)
+
+// ownIDs gives the ids inside a chart another start where the page shows the same
+// chart twice. Ids inside a drawing begin with its name.
+func (p *place) ownIDs(d chart.Drawing) string {
+	start := p.id("chart-" + d.Name)
+	if start == "chart-"+d.Name {
+		return d.SVG
+	}
+	svg := chartIDs.ReplaceAllStringFunc(d.SVG, func(attribute string) string {
+		attribute = attribute[1:] // the space before its name
+		return " " + idStart.ReplaceAllString(attribute, "${1}"+start+"-${2}")
+	})
+	return chartRefs.ReplaceAllString(svg, "${0}"+start+"-")
+}

@@ -1,0 +1,153 @@
+package templates
+
+import (
+	"fmt"
+	"html/template"
+	"slices"
+
+	"traybook/report"
+)
+
+// review is the page of a season: the front page for the season reviewed.
+type review struct {
+	Title    string
+	Season   int
+	Front    bool
+	State    template.HTML // whether the season is finished, and how much was sown
+	Answers  []answer
+	Decision *decision
+	Keep     []template.HTML
+	Question []template.HTML
+	Judged   template.HTML // what the two lists rest on
+	Note     template.HTML
+	Figures  []*figure
+	Others   []template.HTML // links to the other seasons
+}
+
+// answer is a question of the grower's, answered in a sentence or two.
+type answer struct {
+	Question string
+	Text     template.HTML
+	More     template.HTML
+}
+
+// reviewPages are the front page and one page for each other season, the latest
+// first.
+func reviewPages(s *site) []spec {
+	front := spec{path: "index.html", name: "index", title: "Season review", group: inReview, label: "Season review", logs: allLogs, view: reviewView(s.r.Season)}
+	if s.r.Season != 0 {
+		front.title = fmt.Sprint("Season ", s.r.Season)
+		front.label = front.title
+	}
+	specs := []spec{front}
+	for _, season := range slices.Backward(s.r.Seasons) {
+		if season != s.r.Season {
+			specs = append(specs, spec{path: s.seasonPath(season), name: "index", title: fmt.Sprint("Season ", season), group: inReview,
+				label: fmt.Sprint("Season ", season), logs: allLogs, view: reviewView(season)})
+		}
+	}
+	return specs
+}
+
+func reviewView(season int) func(*place) any {
+	return func(p *place) any {
+		v := review{Title: p.spec.title, Season: season, Front: season == p.r.Season}
+		v.State = p.seasonState(season)
+		v.Answers = p.answers(season)
+		if v.Front {
+			v.Decision = p.decision()
+		}
+		v.Keep, v.Question = p.judged(season, report.ClearlyHigher), p.judged(season, report.ClearlyLower)
+		v.Judged = p.judgedOn(season)
+		if n, ok := p.note(season); ok {
+			v.Note = p.noteText(n, season)
+		}
+		for _, f := range []func(*place, int) *figure{emergenceFigure, costFigure, traysFigureOnFront} {
+			if f := f(p, season); f.Shown() {
+				v.Figures = append(v.Figures, f)
+			}
+		}
+		v.Others = p.otherSeasons(season)
+		return v
+	}
+}
+
+// seasonState says how much was sown in a season and whether it is finished.
+func (p *place) seasonState(season int) template.HTML {
+	batches, trays := 0, 0.0
+	for _, b := range p.r.Batches {
+		if b.Season == season {
+			batches++
+			trays += b.Trays
+		}
+	}
+	if batches == 0 {
+		return "Nothing was sown."
+	}
+	sown := say("%s in %s", batchCount(batches), plural(trays, "tray", "trays"))
+	if p.r.Finished(season) {
+		return say("%s sown.", sown)
+	}
+	return say("%s sown. The season is still under way: the figures stand as of %s.", sown, longDate(p.r.LastDate))
+}
+
+// judged lists the varieties with a verdict, the farthest from the others first.
+func (p *place) judged(season int, verdict report.Verdict) []template.HTML {
+	var found []report.Difference
+	for _, d := range p.r.Differences {
+		if d.Season == season && d.Verdict == verdict && d.Difference.Known {
+			found = append(found, d)
+		}
+	}
+	slices.SortStableFunc(found, func(a, b report.Difference) int {
+		x, y := abs(a.Difference.Value), abs(b.Difference.Value)
+		switch {
+		case x > y:
+			return -1
+		case x < y:
+			return 1
+		}
+		return 0
+	})
+	var out []template.HTML
+	for _, d := range found {
+		out = append(out, p.differenceWords(d))
+	}
+	return out
+}
+
+// differenceWords is a comparison as a line of the two lists.
+func (p *place) differenceWords(d report.Difference) template.HTML {
+	more := map[bool]string{true: "more", false: "fewer"}[d.Difference.Value > 0]
+	return say("<strong>%s %s</strong>: %s of 100 cells %s came up than of the crop’s other varieties %s; %s against %s",
+		p.crop(d.Season, d.Crop), name(d.Variety), fixed(100*abs(d.Difference.Value), 0), more,
+		interval(d.Low, d.High, func(v float64) string { return signed(100*v, 0) }), batchCount(d.Batches), batchCount(d.OtherBatches))
+}
+
+// judgedOn says what the two lists rest on, or why they are empty.
+func (p *place) judgedOn(season int) template.HTML {
+	n := 0
+	for _, d := range p.r.Differences {
+		if d.Season == season && d.Verdict != report.TooFew {
+			n++
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return say("%s had batches enough to be set against the other varieties of the crop, in the same season, cells and kind of tray.",
+		capital(plural(n, "variety", "varieties")))
+}
+
+// otherSeasons links to the other seasons' reviews.
+func (p *place) otherSeasons(season int) []template.HTML {
+	var out []template.HTML
+	for _, other := range slices.Backward(p.r.Seasons) {
+		if other != season {
+			out = append(out, p.to(p.seasonPath(other), fmt.Sprint("Season ", other)))
+		}
+	}
+	return out
+}
+
+func abs(v float64) float64 { return max(v, -v) }

@@ -1,0 +1,41 @@
+package templates
+
+import (
+	"traybook/records"
+	"traybook/report"
+)
+
+// methodPage says how the figures are made.
+type methodPage struct {
+	Title      string
+	Confidence string
+	Coverage   string
+	SureOf     string
+	Discount   string
+	UsableFrom int
+	Turnaround string
+	Inputs     *table
+	Figures    []namedFigure
+	Money      string
+}
+
+func methodView(p *place) any {
+	s := p.r.Book.Settings
+	return methodPage{
+		Title: p.spec.title, Confidence: percent(s.Confidence), Coverage: fixed(report.SimulatedCoverage, 1) + nbsp + "%",
+		SureOf: percent(s.SureOfTarget), Discount: number(100*s.DiscountRate) + nbsp + "%", UsableFrom: s.UsableFrom,
+		Turnaround: days(float64(s.TrayTurnaround)), Inputs: p.inputsTable(p.r.Inputs), Figures: namedFigures, Money: p.money.code,
+	}
+}
+
+func (p *place) inputsTable(inputs []records.Input) *table {
+	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
+	for _, in := range inputs {
+		t.add(in.Name, name(orDash(in.Value)), in.Source)
+	}
+	return t
+}
+
+type glossaryPage struct{ Title string }
+
+func glossaryView(p *place) any { return glossaryPage{p.spec.title} }

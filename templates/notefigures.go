@@ -1,0 +1,38 @@
+package templates
+
+// namedFigure is a figure that a season's note can ask for.
+type namedFigure struct {
+	Name, Shows string
+	of          func(p *place, season int) *figure
+}
+
+// namedFigures are the names a fenced block "figure NAME" may use, as the method
+// page lists them. It is filled in init, because the figures use the pages.
+var namedFigures []namedFigure
+
+func init() {
+	namedFigures = []namedFigure{
+		{"emergence", "emergence by variety, cell size and kind in the season", emergenceFigure},
+		{"cost", "what a transplant cost in the season, by group", costFigure},
+		{"ledger", "the season's money by category", ledgerFigure},
+		{"trays", "whether the dearer tray pays, by pair", traysFigure},
+	}
+}
+
+// noteFigure makes a named figure; known is false for a name that is none.
+func (p *place) noteFigure(wanted string, season int) (f *figure, known bool) {
+	for _, n := range namedFigures {
+		if n.Name == wanted {
+			return n.of(p, season), true
+		}
+	}
+	return nil, false
+}
+
+func figureNames() []string {
+	out := make([]string, len(namedFigures))
+	for i, n := range namedFigures {
+		out[i] = n.Name
+	}
+	return out
+}

@@ -1,0 +1,252 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+	"strings"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// cropPagesOf sorts batches into a page for each season and crop; on it they
+// stand by the day sown.
+func cropPagesOf(batches []*report.Batch) []cropPage {
+	var list []cropPage
+	sorted := slices.Clone(batches)
+	slices.SortStableFunc(sorted, func(a, b *report.Batch) int {
+		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Batch, b.Batch))
+	})
+	var paths slugs
+	for _, b := range sorted {
+		if n := len(list); n == 0 || list[n-1].Season != b.Season || list[n-1].Crop != b.Crop {
+			list = append(list, cropPage{Season: b.Season, Crop: b.Crop,
+				Path: "records/" + paths.unique(fmt.Sprint(b.Season, "-", b.Crop), "crop") + ".html"})
+		}
+		last := &list[len(list)-1]
+		last.Batches = append(last.Batches, b)
+	}
+	return list
+}
+
+// recordsPages are the records' first page and one for each season and crop.
+func recordsPages(s *site) []spec {
+	specs := []spec{{path: "records.html", name: "records", title: "Records", group: inBook, label: "Records", view: recordsView}}
+	for _, page := range s.crops {
+		specs = append(specs, spec{path: page.Path, name: "crop", title: fmt.Sprintf("%s %d", page.Crop, page.Season),
+			parent: "records.html", logs: allLogs, view: cropView(page)})
+	}
+	return specs
+}
+
+// recordsPage lists the pages of records.
+type recordsPage struct {
+	Title   string
+	Seasons []seasonRecords
+	Files   *table
+}
+
+type seasonRecords struct {
+	ID    string
+	Title string
+	Table *table
+}
+
+func recordsView(p *place) any {
+	v := recordsPage{Title: p.spec.title, Files: p.filesTable()}
+	for _, season := range slices.Backward(p.r.Seasons) {
+		t := p.table(fmt.Sprint("records-", season), say("Batches of season %s by crop", fmt.Sprint(season)), "batches", plain("Crop"),
+			nums("Batches", "Trays"), plain("First sown", "Last sown"))
+		for _, page := range p.crops {
+			if page.Season == season {
+				trays := 0.0
+				for _, b := range page.Batches {
+					trays += b.Trays
+				}
+				t.add(p.to(page.Path, name(page.Crop)), whole(len(page.Batches)), number(trays),
+					isoDate(page.Batches[0].Sown), isoDate(page.Batches[len(page.Batches)-1].Sown))
+			}
+		}
+		v.Seasons = append(v.Seasons, seasonRecords{p.id(fmt.Sprint("season-", season)), fmt.Sprint("Season ", season), t})
+	}
+	return v
+}
+
+// filesTable says what was read.
+func (p *place) filesTable() *table {
+	t := p.table("files", "The logs as they were read", "", plain("Log"), nums("Rows", "Left out"))
+	for _, f := range p.r.Book.Files {
+		t.add(f.Name, whole(f.Rows), whole(f.LeftOut))
+	}
+	return t
+}
+
+// cropRecords is the page of a crop in a season.
+type cropRecords struct {
+	Title   template.HTML
+	Up      template.HTML
+	Batches []story
+}
+
+// story is all that is known of a batch.
+type story struct {
+	ID      string
+	Code    string
+	Variety string
+	Facts   []fact
+}
+
+// fact is a line of a story.
+type fact struct {
+	Name string
+	Text template.HTML
+}
+
+func cropView(page cropPage) func(*place) any {
+	return func(p *place) any {
+		v := cropRecords{Title: say("%s, season %s", name(page.Crop), fmt.Sprint(page.Season)), Up: p.to("records.html", "All records")}
+		for _, b := range page.Batches {
+			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Batch]), Code: b.Batch, Variety: b.Variety, Facts: p.story(b)})
+		}
+		return v
+	}
+}
+
+// story tells a batch from sowing to its cost; what is not known is not told,
+// unless the reader would look for it.
+func (p *place) story(b *report.Batch) []fact {
+	var facts []fact
+	tell := func(label string, words ...template.HTML) {
+		if text := join(words...); text != "" {
+			facts = append(facts, fact{label, text})
+		}
+	}
+	tell("Sown", p.sownWords(b))
+	tell("Chamber", p.chamberWords(b))
+	tell("Planned", plannedWords(b))
+	tell("Counts", p.countWords(b))
+	tell("Quality", lookWords(b))
+	tell("Out", p.outWords(b))
+	tell("End", endWords(b))
+	tell("Emergence", batchEmergence(b))
+	tell("Usable plants", usableWords(b))
+	tell("Cost", p.batchCost(b))
+	tell("Note", noteWords(b.Note))
+	return facts
+}
+
+func (p *place) sownWords(b *report.Batch) template.HTML {
+	out := say("%s, %s of %s", longDate(b.Sown), plural(b.Trays, "tray", "trays"), name(b.Tray))
+	if b.Kind != "" {
+		out = say("%s (%s)", out, name(b.Kind))
+	}
+	if b.CellsSown.Known {
+		out = say("%s, %s", out, plural(b.CellsSown.Value, "cell", "cells"))
+	}
+	if b.SeedsPerCell > 1 {
+		out = say("%s, %s seeds a cell", out, whole(b.SeedsPerCell))
+	}
+	if b.Start != "" && b.Start != records.FromSeed {
+		out = say("%s, from %s", out, b.Start)
+	}
+	return join(say("%s.", out), p.originWords(b))
+}
+
+// originWords says where a batch comes from: its lot, the batch it was moved
+// from, the batch it replaces.
+func (p *place) originWords(b *report.Batch) template.HTML {
+	var out []template.HTML
+	switch {
+	case b.Lot != "":
+		out = append(out, say("Seed lot %s.", p.to("lots.html", name(b.Lot))))
+	case b.FromSeed:
+		out = append(out, "No seed lot written.")
+	}
+	if b.From != "" {
+		out = append(out, say("Moved on from %s.", p.batch(b.From)))
+	}
+	if b.Replaces != "" {
+		out = append(out, say("Sown again for %s.", p.batch(b.Replaces)))
+	}
+	return join(out...)
+}
+
+func (p *place) chamberWords(b *report.Batch) template.HTML {
+	switch {
+	case b.Chamber == "" && !b.ChamberOut.Known():
+		return ""
+	case !b.ChamberOut.Known():
+		return say("%s; the day it came out is not written.", name(b.Chamber))
+	}
+	stay := days(float64(b.ChamberOut - b.Sown))
+	if b.Chamber == "" {
+		return say("Out on %s, after %s.", longDate(b.ChamberOut), stay)
+	}
+	return say("%s, out on %s, after %s.", name(b.Chamber), longDate(b.ChamberOut), stay)
+}
+
+func plannedWords(b *report.Batch) template.HTML {
+	var parts []string
+	if b.Planned.Known() {
+		parts = append(parts, "for "+longDate(b.Planned))
+	}
+	if b.Wanted.Known {
+		parts = append(parts, plural(b.Wanted.Value, "plant", "plants")+" wanted")
+	}
+	return markup(strings.Join(parts, ", "))
+}
+
+func (p *place) countWords(b *report.Batch) template.HTML {
+	var lines []template.HTML
+	for _, c := range b.Counts {
+		lines = append(lines, countLine(b, c))
+	}
+	if len(lines) == 0 {
+		return ""
+	}
+	return lineList(lines)
+}
+
+func countLine(b *report.Batch, c records.Count) template.HTML {
+	out := say("%s, day %s", longDate(c.Date), whole(int(c.Date-b.Sown)))
+	if c.Tray.Known {
+		out = say("%s, tray %s", out, whole(c.Tray.Value))
+	}
+	of := template.HTML("")
+	if c.Cells.Known {
+		of = say(" of %s", plural(c.Cells.Value, "cell", "cells"))
+	}
+	switch {
+	case c.Emerged.Known:
+		out = say("%s: %s up%s", out, whole(c.Emerged.Value), of)
+	case c.Empty.Known:
+		out = say("%s: %s empty%s", out, whole(c.Empty.Value), of)
+	}
+	if c.Lost.Known && c.Lost.Value > 0 {
+		out = say("%s; %s lost since", out, whole(c.Lost.Value))
+	}
+	if c.Cause != "" {
+		out = say("%s (%s)", out, name(c.Cause))
+	}
+	return join(say("%s.", out), noteWords(c.Note))
+}
+
+// lineList sets lines under one another.
+func lineList(lines []template.HTML) template.HTML {
+	var b strings.Builder
+	b.WriteString("<ul>")
+	for _, l := range lines {
+		b.WriteString("<li>" + string(l) + "</li>")
+	}
+	b.WriteString("</ul>")
+	return template.HTML(b.String())
+}
+
+func noteWords(s string) template.HTML {
+	if s == "" {
+		return ""
+	}
+	return say("“%s”", name(s))
+}

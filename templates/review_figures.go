@@ -1,0 +1,154 @@
+package templates
+
+import (
+	"fmt"
+	"html/template"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// emergenceFigure is a season's emergence by group, the best first; groups sown
+// too seldom stand below a line.
+func emergenceFigure(p *place, season int) *figure {
+	t := p.table("emergence", say("Emergence by variety, cells and kind of tray, season %s", fmt.Sprint(season)), "emergence",
+		groupHeads, nums("Emergence", "Cells looked at", "Batches"))
+	all := p.emergenceOf(season)
+	few := slices.DeleteFunc(slices.Clone(all), func(e report.Emergence) bool { return !e.Few() })
+	for _, e := range all {
+		if !e.Few() {
+			p.addEmergence(t, e)
+		}
+	}
+	if len(few) > 0 {
+		t.under("Sown too seldom to judge: fewer than 3 batches")
+		for _, e := range few {
+			p.addEmergence(t, e)
+		}
+	}
+	return p.figure("emergence", season, "What came up",
+		"Cells with a living seedling at the last count, of the cells looked at.", t)
+}
+
+func (p *place) addEmergence(t *table, e report.Emergence) {
+	t.add(append(p.groupCells(e.Group), shareCell(e.Share), whole(e.N), whole(e.Batches))...)
+}
+
+// costFigure is a season's cost of a transplant by group, the dearest first.
+func costFigure(p *place, season int) *figure {
+	rows := p.costsOf(season)
+	t := p.table("cost", say("Cost of a usable transplant, season %s, %s", fmt.Sprint(season), p.money.code), "cost",
+		groupHeads, nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches"))
+	for _, c := range rows {
+		t.add(append(p.groupCells(c.Group), p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber),
+			of(c.FailedShare, percent), costBatches(c))...)
+	}
+	return p.figure("cost", season, "What a transplant cost",
+		"All that the batches bear, over the plants fit to set out.", t)
+}
+
+// costsOf are a season's cost rows, the dearest transplant first, those without
+// a figure last.
+func (p *place) costsOf(season int) []report.Cost {
+	var rows []report.Cost
+	for _, c := range p.r.Cost {
+		if c.Season == season && c.Total.Known {
+			rows = append(rows, c)
+		}
+	}
+	slices.SortStableFunc(rows, func(a, b report.Cost) int {
+		x, y := a.PerTransplant.Or(-1), b.PerTransplant.Or(-1)
+		switch {
+		case x > y:
+			return -1
+		case x < y:
+			return 1
+		}
+		return 0
+	})
+	return rows
+}
+
+// eachCell is the cost of one transplant above how far its plants are guessed.
+func (p *place) eachCell(c report.Cost) cell {
+	if !c.PerTransplant.Known {
+		return cell{Value: noneYet}
+	}
+	sub := ""
+	if c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 {
+		sub = percent(c.EstimatedShare.Value) + " estimated"
+	}
+	return with(p.money.eachNumber(c.PerTransplant.Value), sub)
+}
+
+func costBatches(c report.Cost) cell {
+	if c.Open > 0 {
+		return with(whole(c.Batches), plural(c.Open, "more open", "more open"))
+	}
+	return cell{Value: markup(whole(c.Batches))}
+}
+
+// ledgerFigure is a season's money by category.
+func ledgerFigure(p *place, season int) *figure {
+	return p.figure("ledger", season, "Where the money went", "What the logs hold, and how much of it batches bear.", p.ledgerTable(season))
+}
+
+// ledgerTable sets the money spent beside what batches bear of it.
+func (p *place) ledgerTable(season int) *table {
+	t := p.table("ledger", say("The ledger of season %s, %s", fmt.Sprint(season), p.money.code), "ledger",
+		plain("Category"), nums("Spent", "Borne by batches", "Borne by none"))
+	var sum report.LedgerLine
+	for _, l := range p.r.Ledger {
+		if l.Season == season {
+			t.add(categoryWords(records.Category(l.Category)), p.money.sumNumber(l.Ledger), p.money.sumNumber(l.Borne), p.money.sumNumber(l.Unborne))
+			sum.Ledger, sum.Borne, sum.Unborne = sum.Ledger+l.Ledger, sum.Borne+l.Borne, sum.Unborne+l.Unborne
+		}
+	}
+	if !t.Empty() {
+		t.foot("In all", p.money.sumNumber(sum.Ledger), p.money.sumNumber(sum.Borne), p.money.sumNumber(sum.Unborne))
+	}
+	return t
+}
+
+// traysFigure is the payback of each pair of trays; it speaks of the whole book,
+// whatever the season.
+func traysFigure(p *place, _ int) *figure {
+	t := p.table("payback", "Do the dearer trays pay?", "payback", plain("Tray", "Beside"),
+		nums("More usable plants", "Gain a use", "Price", "Uses to pay back", "Worth today"), plain("Verdict"))
+	for _, pb := range p.r.Payback {
+		t.add(name(pb.Tray), name(pb.Other), p.differenceCell(pb), p.gainCell(pb), of(pb.Price, p.money.sumNumber),
+			of(pb.PaybackUses, number), of(pb.WorthToday, p.money.sumNumber), verdictWords(pb))
+	}
+	return p.figure("trays", 0, "Do more trays pay?", say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code), t)
+}
+
+func (p *place) differenceCell(pb report.Payback) cell {
+	if !pb.Difference.Known {
+		return with(noneYet, plural(pb.Matches, "match", "matches"))
+	}
+	per100 := func(v float64) string { return signed(100*v, 1) }
+	return with(per100(pb.Difference.Value), interval(pb.DifferenceLow, pb.DifferenceHigh, per100)+", "+plural(pb.Matches, "match", "matches"))
+}
+
+func (p *place) gainCell(pb report.Payback) cell {
+	if !pb.Gain.Known {
+		return cell{Value: noneYet}
+	}
+	return with(p.money.sumNumber(pb.Gain.Value), interval(pb.GainLow, pb.GainHigh, p.money.sumNumber))
+}
+
+func verdictWords(pb report.Payback) template.HTML {
+	if pb.Verdict == "" {
+		return "cannot be told"
+	}
+	return markup(pb.Verdict)
+}
+
+// traysFigureOnFront leaves the trays to the front page.
+func traysFigureOnFront(p *place, season int) *figure {
+	if season != p.r.Season {
+		return nil
+	}
+	return traysFigure(p, season)
+}

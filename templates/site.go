@@ -1,0 +1,149 @@
+package templates
+
+import (
+	"bytes"
+	"cmp"
+	"fmt"
+	"html/template"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// site is what all pages of one report share.
+type site struct {
+	r       *report.Report
+	charts  Charts
+	money   money
+	plan    []spec            // the pages there are, in order
+	left    []leftOut         // the pages there are not
+	paths   map[string]bool   // of the pages there are
+	crops   []cropPage        // of records
+	anchors map[string]string // path and anchor of a batch, by code
+	remarks []records.Problem // about the notes
+}
+
+// leftOut is a page that the book has no data for.
+type leftOut struct{ Title, Lack string }
+
+func newSite(r *report.Report, charts Charts) *site {
+	s := &site{r: r, charts: charts, money: newMoney(r.Book.Settings.Currency), paths: map[string]bool{}}
+	s.crops = cropPagesOf(r.Batches)
+	s.anchors = batchAnchors(s.crops)
+	for _, c := range chapters {
+		if c.has != nil && !c.has(s) {
+			s.left = append(s.left, leftOut{c.title, c.lack})
+			continue
+		}
+		s.plan = append(s.plan, c.specs(s)...)
+	}
+	for _, sp := range s.plan {
+		s.paths[sp.path] = true
+	}
+	return s
+}
+
+// farm is the name on the review.
+func (s *site) farm() string { return cmp.Or(s.r.Book.Settings.Farm, "The farm") }
+
+// shell is what stands around the text of a page.
+type shell struct {
+	Title, Farm, Root string
+	Season            int
+	Nav               []navGroup
+	Current           string
+	Banner            *banner
+	Main              template.HTML
+	Gaps              *gaps
+	LastDate          string
+}
+
+// navGroup is a headed part of the navigation.
+type navGroup struct {
+	Title string
+	Links []navLink
+}
+
+// navLink is a page in the navigation. Current is page on the page itself, true
+// on a page below it, else empty.
+type navLink struct{ Href, Label, Current string }
+
+// render writes one page.
+func (s *site) render(sp spec) ([]byte, error) {
+	p := newPlace(s, sp)
+	var text, out bytes.Buffer
+	view := sp.view(p)
+	if p.err != nil {
+		return nil, fmt.Errorf("page %s: %w", sp.path, p.err)
+	}
+	if err := pages.ExecuteTemplate(&text, sp.name+".html", view); err != nil {
+		return nil, fmt.Errorf("page %s: %w", sp.path, err)
+	}
+	sh := shell{
+		Title: sp.title, Farm: s.farm(), Root: p.root, Season: s.r.Season,
+		Nav: s.nav(p), Current: currentLabel(sp), Banner: s.banner(p), Main: template.HTML(text.String()),
+		LastDate: longDate(s.r.LastDate),
+	}
+	if sp.logs != nil {
+		sh.Gaps = s.gapsOf(p)
+	}
+	if err := pages.ExecuteTemplate(&out, "shell.html", sh); err != nil {
+		return nil, fmt.Errorf("page %s: %w", sp.path, err)
+	}
+	return out.Bytes(), nil
+}
+
+func currentLabel(sp spec) string { return cmp.Or(sp.label, sp.title) }
+
+// nav is the one navigation, as seen from a page.
+func (s *site) nav(p *place) []navGroup {
+	var groups []navGroup
+	for _, sp := range s.plan {
+		if sp.label == "" {
+			continue
+		}
+		if len(groups) == 0 || groups[len(groups)-1].Title != sp.group {
+			groups = append(groups, navGroup{Title: sp.group})
+		}
+		g := &groups[len(groups)-1]
+		g.Links = append(g.Links, navLink{p.root + sp.path, sp.label, currentOf(sp, p.spec)})
+	}
+	return groups
+}
+
+func currentOf(sp, here spec) string {
+	switch sp.path {
+	case here.path:
+		return "page"
+	case here.parent:
+		return "true"
+	}
+	return ""
+}
+
+// banner says on each page that rows were left out.
+type banner struct{ Text, Href string }
+
+func (s *site) banner(p *place) *banner {
+	text := leftOutText(s.r.Book.Files)
+	if text == "" {
+		return nil
+	}
+	return &banner{text, p.root + "missing.html#problems"}
+}
+
+// leftOutText says how many rows of how many files no figure uses.
+func leftOutText(files []records.File) string {
+	rows, of := 0, 0
+	for _, f := range files {
+		if f.LeftOut > 0 {
+			rows += f.LeftOut
+			of++
+		}
+	}
+	if rows == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%s of %s %s left out", plural(rows, "row", "rows"), plural(of, "file", "files"),
+		map[bool]string{true: "was", false: "were"}[rows == 1])
+}

@@ -1,0 +1,213 @@
+package templates
+
+import (
+	"html/template"
+
+	"traybook/report"
+)
+
+// table is a table as the partial shows it. The first cell of a row names it.
+type table struct {
+	ID      string
+	Caption template.HTML
+	Columns []column
+	Bodies  []body
+	Foot    []row
+	Notes   []template.HTML
+	Data    string // address of the data file; empty: none
+	File    string // its name
+	Summed  bool   // the data file holds the rows that the table adds up
+}
+
+// column is a column's head; Num sets it to the right.
+type column struct {
+	Head string
+	Num  bool
+}
+
+// body is a part of the rows, under a line of its own where it has a title.
+type body struct {
+	Title template.HTML
+	Rows  []row
+}
+
+// row is a row; ID is its anchor, empty for none.
+type row struct {
+	ID    string
+	Cells []cell
+}
+
+// cell is a value with something smaller under it: its interval or its sample.
+type cell struct {
+	Value template.HTML
+	Sub   template.HTML
+	Num   bool
+	Class string
+}
+
+// plain and nums are column heads: of words, of numbers.
+func plain(heads ...string) []column { return columns(false, heads) }
+func nums(heads ...string) []column  { return columns(true, heads) }
+
+func columns(num bool, heads []string) []column {
+	out := make([]column, len(heads))
+	for i, h := range heads {
+		out[i] = column{h, num}
+	}
+	return out
+}
+
+// table starts a table that shows what stands in a data file: cost for
+// data/cost.csv, empty for none. Its id is unique on the page.
+func (p *place) table(id string, caption template.HTML, file string, heads ...[]column) *table {
+	t := &table{ID: p.id("table-" + id), Caption: caption}
+	if file != "" {
+		t.File = file + ".csv"
+		t.Data = p.href("data/" + t.File)
+	}
+	for _, h := range heads {
+		t.Columns = append(t.Columns, h...)
+	}
+	t.note(p.leftOutNote())
+	return t
+}
+
+// under starts a new part of the rows, below a line with a title.
+func (t *table) under(title template.HTML) { t.Bodies = append(t.Bodies, body{Title: title}) }
+
+// add adds a row. Each value is a cell, HTML made by say, a name, or else plain
+// text.
+func (t *table) add(values ...any) *row {
+	if len(t.Bodies) == 0 {
+		t.Bodies = append(t.Bodies, body{})
+	}
+	last := &t.Bodies[len(t.Bodies)-1]
+	last.Rows = append(last.Rows, t.row(values))
+	return &last.Rows[len(last.Rows)-1]
+}
+
+// foot adds a row of totals.
+func (t *table) foot(values ...any) { t.Foot = append(t.Foot, t.row(values)) }
+
+func (t *table) row(values []any) row {
+	r := row{Cells: make([]cell, len(values))}
+	for i, v := range values {
+		c, ok := v.(cell)
+		if !ok {
+			c = cell{Value: markup(v)}
+		}
+		c.Num = i < len(t.Columns) && t.Columns[i].Num
+		r.Cells[i] = c
+	}
+	return r
+}
+
+// note adds a remark under the table; an empty one is none.
+func (t *table) note(words template.HTML) {
+	if words != "" {
+		t.Notes = append(t.Notes, words)
+	}
+}
+
+// Empty reports whether the table has no row.
+func (t *table) Empty() bool {
+	for _, b := range t.Bodies {
+		if len(b.Rows) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// Rows is the number of rows.
+func (t *table) Rows() int {
+	n := 0
+	for _, b := range t.Bodies {
+		n += len(b.Rows)
+	}
+	return n
+}
+
+// with is a value above its interval, its sample or its source.
+func with(value, sub any) cell { return cell{Value: markup(value), Sub: markup(sub)} }
+
+// shareCell is a rate above its interval.
+func shareCell(s report.Share) cell { return rateCell(s.Rate, s.Low, s.High) }
+
+// rateCell is a share above its interval; a dash where there is none.
+func rateCell(rate, low, high report.Num) cell {
+	if !rate.Known {
+		return cell{Value: noneYet}
+	}
+	sub := tooFew
+	if low.Known && high.Known {
+		sub = percentNumber(low.Value) + " to " + percentNumber(high.Value)
+	}
+	return with(percent(rate.Value), sub)
+}
+
+// groupHeads and groupCells are the columns crop, variety, cells and kind.
+var groupHeads = []column{{"Crop", false}, {"Variety", false}, {"Cells", true}, {"Kind", false}}
+
+func (p *place) groupCells(g report.Group) []any {
+	return []any{p.crop(g.Season, g.Crop), name(g.Variety), cellsText(g), name(orDash(g.Kind))}
+}
+
+func cellsText(g report.Group) string {
+	if !g.Cells.Known {
+		return noneYet
+	}
+	return whole(g.Cells.Value)
+}
+
+func orDash(s string) string {
+	if s == "" {
+		return noneYet
+	}
+	return s
+}
+
+// groupName is a group in a sentence: lettuce Fenwimple in air-pruning 50s.
+func groupName(g report.Group) template.HTML {
+	out := say("%s %s", name(g.Crop), name(g.Variety))
+	switch {
+	case g.Cells.Known && g.Kind != "":
+		return say("%s in %s %ss", out, name(g.Kind), whole(g.Cells.Value))
+	case g.Cells.Known:
+		return say("%s in %ss", out, whole(g.Cells.Value))
+	}
+	return out
+}
+
+// crop links to the records of a crop in a season.
+func (p *place) crop(season int, crop string) template.HTML {
+	for _, page := range p.crops {
+		if page.Season == season && page.Crop == crop {
+			return p.to(page.Path, name(crop))
+		}
+	}
+	return markup(name(crop))
+}
+
+// leftOutNote says under a table that rows of its logs were left out.
+func (p *place) leftOutNote() template.HTML {
+	var of []template.HTML
+	for _, f := range p.r.Book.Files {
+		if f.LeftOut > 0 && contains(p.spec.logs, f.Name) {
+			of = append(of, say("%s of %s", plural(f.LeftOut, "row", "rows"), f.Name))
+		}
+	}
+	if len(of) == 0 {
+		return ""
+	}
+	return say("Left out because of errors: %s.", list(of))
+}
+
+func contains(list []string, s string) bool {
+	for _, l := range list {
+		if l == s {
+			return true
+		}
+	}
+	return false
+}
