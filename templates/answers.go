@@ -76,7 +76,7 @@ func (p *place) costWords(season int) template.HTML {
 	if !c.PerTransplant.Known {
 		return say("The records cannot tell: %s were spent, but no batch of the season has a figure of usable plants. Write set_out, plants_out and surplus into sowings.csv.", p.money.sum(c.Total.Value))
 	}
-	first := say("A usable transplant cost %s: %s, %s.%s", p.money.each(c.PerTransplant.Value), batchCount(c.Batches),
+	first := say("A usable transplant cost %s: %s, %s.%s", p.money.each(c.PerTransplant.Value), batchCount(c.Rests),
 		plural(c.Usable.Value, "usable plant", "usable plants"), p.estimatedWords(c))
 	return join(first, p.costParts(c))
 }

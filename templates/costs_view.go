@@ -179,7 +179,7 @@ func (p *place) cropSentence(season int, c report.Cost) template.HTML {
 	if !c.PerTransplant.Known {
 		return say("%s: %s so far, and no figure of usable plants from an ended batch.", crop, p.money.sum(c.Total.Value))
 	}
-	sentence := say("%s: %s a transplant, %s, %s.", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Batches), p.largestPart(c))
+	sentence := say("%s: %s a transplant, %s, %s.", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Rests), p.largestPart(c))
 	if f := c.FailedShare; f.Known && f.Value >= 0.25 {
 		return join(sentence, say("%s of it went into cells that gave no usable plant: look at what came up before anything else.", percent(f.Value)))
 	}

@@ -82,11 +82,13 @@ func (p *place) eachCell(c report.Cost) cell {
 	return with(p.money.eachNumber(c.PerTransplant.Value), sub)
 }
 
+// costBatches is how many batches a cost of one transplant rests on, above those
+// that it leaves out: still open, or without a figure of usable plants.
 func costBatches(c report.Cost) cell {
-	if c.Open > 0 {
-		return with(whole(c.Batches), plural(c.Open, "more open", "more open"))
+	if c.Batches > c.Rests {
+		return with(whole(c.Rests), "of "+whole(c.Batches))
 	}
-	return cell{Value: markup(whole(c.Batches))}
+	return cell{Value: markup(whole(c.Rests))}
 }
 
 // ledgerFigure is a season's money by category.

@@ -69,7 +69,7 @@ func sample(t testing.TB, hostile bool) *report.Report {
 		other.Variety, other.Kind = "Ragamuffin", "solid-wall"
 		r.Emergence = append(r.Emergence, report.Emergence{Group: g, Share: shareOf(410, 500, 5, 0.76, 0.87)},
 			report.Emergence{Group: other, Share: shareOf(300, 500, 4, 0.5, 0.7)}, report.Emergence{Group: other, Share: shareOf(40, 50, 1, 0, 0)})
-		r.Cost = append(r.Cost, report.Cost{Group: g, Batches: 5, Usable: num(480), Total: num(60), PerTransplant: num(0.125), FailedShare: num(0.2), EstimatedShare: num(0.1)})
+		r.Cost = append(r.Cost, report.Cost{Group: g, Batches: 6, Rests: 5, Usable: num(480), Total: num(60), PerTransplant: num(0.125), FailedShare: num(0.2), EstimatedShare: num(0.1)})
 	}
 	r.Ledger = []report.LedgerLine{{Season: 2025, Category: "seed", Ledger: 20, Borne: 19, Unborne: 1}, {Season: 2025, Category: report.TrayCharge, Ledger: 60, Borne: 50, Unborne: 10}}
 	r.Differences = []report.Difference{{Season: 2025, Crop: crop, Variety: variety, Batches: 5, OtherBatches: 4, Difference: num(0.22), Low: num(0.1), High: num(0.3), Verdict: report.ClearlyHigher},
