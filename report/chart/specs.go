@@ -51,6 +51,7 @@ func Specs(r *report.Report) []Spec {
 		specs = append(specs, weeks(r, year)...)
 		specs = append(specs, losses(r, year)...)
 		specs = append(specs, quality(r, year)...)
+		specs = append(specs, costs(r, year)...)
 		specs = append(specs, rooms(r, year)...)
 	}
 	specs = append(specs, lots(r)...)
