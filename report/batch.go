@@ -41,25 +41,38 @@ type Batch struct {
 	EndHow   EndHow
 	TrayDays float64 // rule 4
 
-	Counts  []records.Count // its counts that are used, by date
+	Counts  []records.Count // its counts that are used, by date, then tray
 	Looked  Num             // cells looked at, tray by tray the last count (rule 9)
 	Emerged Num             // cells with a living seedling at those counts
 	EverUp  Num             // cells in which a seedling ever came up, of Looked
-	Early   bool            // counted too early to be used (rule 56)
+	Early   bool            // open and counted too early: left out of rules 10-14, not counted (rule 56)
 
-	Looks       []records.Score // its looks, by date
+	T50, MeanDays Num  // days; batches from seed counted on two or more days (rules 15, 64)
+	BeforeDay     Num  // in place of T50: day of the first count, where more than half stood by then
+	CountedEarly  bool // its last count came before twice the crop's median T50 (rule 15)
+
+	Looks       []records.Score // its rows of scores.csv, by date, marks included
 	QualityOf   Num             // plants looked at in its latest look (rule 16)
 	QualityGood Num             // of them fit to set out
 
 	WrittenOut float64 // plants written as gone out or left over so far, not dead
+	OutWritten bool    // any such figure is written, be it 0
 	FieldOut   Num     // plants out to the field, where written
 	Usable     Num
 	UsableHow  UsableHow
+	Capped     bool // more usable plants written than cells sown: held at those (rule 18)
 
 	Parts         Parts   // what it bears, by category; Carried is cost taken over or handed on
 	Cost          Num     // total; missing where the book has no cost at all
 	PlantsMoved   float64 // plants of it that were potted on (taken off usable in cost figures)
 	PerTransplant Num
+
+	everCounted bool         // it has rows in counts.csv, used or not
+	hasOuts     bool         // it has rows in out.csv
+	cleared     records.Date // the date of its out row with last = yes
+	lastWritten records.Date // its latest written date (rule 61)
+	looks       []lookDay    // its looks, those of a day added up
+	countSeries []series     // its counts, tray by tray
 }
 
 // Group is the key of most tables. Cells is unknown where the tray code is.
@@ -78,13 +91,19 @@ func (b *Batch) Group() Group {
 // Ended reports whether the batch has a written or assumed end (rule 60).
 func (b *Batch) Ended() bool { return b.EndHow != Open }
 
-// Emergence is the share of cells looked at with a living seedling; missing
-// where it was not counted or counted too early.
+// Emergence is the share of cells looked at with a living seedling at the last
+// count (rule 9); missing where it was not counted. Where Early is set the count
+// is shown but enters no other figure.
 func (b *Batch) Emergence() Num {
-	if b.Early || !b.Looked.Known || b.Looked.Value == 0 {
+	if !b.Looked.Known || b.Looked.Value == 0 {
 		return Num{}
 	}
 	return records.Known(b.Emerged.Value / b.Looked.Value)
+}
+
+// entersEmergence reports whether the batch enters the figures of emergence (rules 10-14).
+func (b *Batch) entersEmergence() bool {
+	return b.FromSeed && !b.Early && b.Looked.Known && b.Looked.Value > 0
 }
 
 // Measured reports whether the batch's usable plants may enter rates (rule 18).

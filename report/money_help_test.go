@@ -66,6 +66,7 @@ func moneyOf(book *records.Book, batches ...*Batch) *Report {
 	})
 	slices.Sort(r.Seasons)
 	r.Seasons = slices.Compact(r.Seasons)
+	r.scatterUsable()
 	r.money()
 	return r
 }

@@ -1,6 +1,9 @@
 package report
 
 import (
+	"fmt"
+	"slices"
+
 	"traybook/records"
 )
 
@@ -49,6 +52,9 @@ type Report struct {
 	Missing     []Missing
 
 	byCode      map[string]*Batch
+	stayOf      map[string]cropStay // by crop (rules 4, 61)
+	medianT50   map[string]Num      // by crop, days (rules 15, 40, 56)
+	scatters    [3]scatterBook      // by measure (rule 43)
 	hasCategory map[records.Category]bool
 }
 
@@ -79,10 +85,38 @@ type Missing struct {
 }
 
 // New computes the report of a book. Problems found while reading the logs are
-// carried through to the pages.
+// carried through to the pages. The order of the book's rows changes no figure,
+// but that of several counts of one day the last row stands (rule 9). It fails
+// where the season asked for has no sowing.
 func New(book *records.Book, problems []records.Problem, o Options) (*Report, error) {
 	r := &Report{Book: book, Problems: problems, Options: o, byCode: map[string]*Batch{}}
+	r.batches()
+	if err := r.chooseSeason(); err != nil {
+		return nil, err
+	}
+	r.germination()
+	r.plants()
 	r.money()
 	r.room()
+	r.week()
+	r.inputs()
+	r.missing()
 	return r, nil
+}
+
+// chooseSeason lists the seasons and picks the one reviewed.
+func (r *Report) chooseSeason() error {
+	for _, b := range r.Batches {
+		r.Seasons = append(r.Seasons, b.Season)
+	}
+	slices.Sort(r.Seasons)
+	r.Seasons = slices.Compact(r.Seasons)
+	r.Season = r.Options.Season
+	if r.Season == 0 && len(r.Seasons) > 0 {
+		r.Season = r.Seasons[len(r.Seasons)-1]
+	}
+	if r.Options.Season != 0 && !slices.Contains(r.Seasons, r.Options.Season) {
+		return fmt.Errorf("season %d has no sowing in this book", r.Options.Season)
+	}
+	return nil
 }

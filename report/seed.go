@@ -1,6 +1,9 @@
 package report
 
-import "traybook/records"
+import (
+	"traybook/records"
+	"traybook/report/trade"
+)
 
 // lots lets each batch bear the seed sown from a priced lot: its price over the
 // larger of seeds bought and seeds sown from it in the whole book (rule 20). A
@@ -58,5 +61,6 @@ func seedsBought(lot records.Lot) (seeds Num, guessed bool) {
 	if each := lot.SeedsPerGram; each.Known {
 		return records.Known(lot.Grams.Value * each.Value), false
 	}
-	return Num{}, false
+	facts, known := trade.Crop(lot.Crop)
+	return Num{Value: lot.Grams.Value * facts.SeedsPerGram(), Known: known}, known
 }

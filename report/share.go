@@ -1,5 +1,10 @@
 package report
 
+import (
+	"traybook/records"
+	"traybook/report/estimate"
+)
+
 // Share is a rate X/N over batches with its interval. Rate is missing where N
 // is 0; Low and High where there are too few batches (rule 6). Rho and DF are
 // those used for the interval, missing where there is none.
@@ -27,3 +32,31 @@ const (
 	NoDifference  Verdict = "no clear difference"
 	TooFew        Verdict = "too few batches"
 )
+
+// poolShare pools batches into a rate, without an interval.
+func poolShare(counts []estimate.Count) Share {
+	var s Share
+	for _, c := range counts {
+		if c.N > 0 {
+			s.Batches, s.X, s.N = s.Batches+1, s.X+c.X, s.N+c.N
+		}
+	}
+	if s.N > 0 {
+		s.Rate = records.Known(s.X / s.N)
+	}
+	return s
+}
+
+// share pools batches into a rate with its interval, by the scatter of a measure
+// in a crop; an empty crop stands for the book (rules 6, 7, 43).
+func (r *Report) share(m measure, crop string, counts []estimate.Count) Share {
+	s := poolShare(counts)
+	used, ok := r.spreadOf(m, crop)
+	if !ok || !s.Rate.Known {
+		return s
+	}
+	_, ci := estimate.ShareInterval(counts, used.rho, used.df, r.Book.Settings.Confidence)
+	s.Low, s.High = records.Known(ci.Low), records.Known(ci.High)
+	s.Rho, s.DF = records.Known(used.rho), records.Known(used.df)
+	return s
+}

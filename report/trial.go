@@ -1,9 +1,7 @@
 package report
 
 import (
-	"maps"
 	"math"
-	"slices"
 
 	"traybook/records"
 	"traybook/report/estimate"
@@ -47,28 +45,3 @@ func (p *purse) scatterOf(pr *pair) Num {
 	}
 	return records.Known(s)
 }
-
-// bookUsable is the book's usable rate, and how alike the cells of a batch are
-// over its groups; missing where too few batches tell it (rules 6, 43).
-func (r *Report) bookUsable() (rate, rho Num) {
-	usable, cells := 0.0, 0.0
-	groups := map[Group][]estimate.Count{}
-	for _, b := range r.Batches {
-		if b.Measured() && b.CellsSown.Or(0) > 0 {
-			usable += b.Usable.Value
-			cells += float64(b.CellsSown.Value)
-			groups[b.Group()] = append(groups[b.Group()], estimate.Count{X: b.Usable.Value, N: float64(b.CellsSown.Value)})
-		}
-	}
-	var all [][]estimate.Count
-	for _, g := range slices.SortedFunc(maps.Keys(groups), groupOrder) {
-		all = append(all, groups[g])
-	}
-	if scatter := estimate.ScatterOf(all); scatter.DF >= enoughFreedom {
-		rho = records.Known(scatter.Rho())
-	}
-	return ratio(records.Known(usable), records.Known(cells)), rho
-}
-
-// enoughFreedom is the fewest batches beyond their groups that tell the scatter (rule 6).
-const enoughFreedom = 3

@@ -1,0 +1,41 @@
+package trade
+
+import (
+	"sync"
+
+	"traybook/records"
+)
+
+// Minimum returns the legal minimum germination of a crop, share of 1, hard seed counted in: the crop table's figure, or
+// else that of the kind of the same name in the regulation's own list. Unknown where neither has it.
+// Source: 7 CFR 201.31 (Federal Seed Act regulations).
+func Minimum(crop string) records.Maybe[float64] {
+	if facts, ok := Crop(crop); ok {
+		return facts.MinimumGermination
+	}
+	return minimums()[key(crop)]
+}
+
+var minimums = sync.OnceValue(func() map[string]records.Maybe[float64] {
+	found := map[string]records.Maybe[float64]{}
+	for _, r := range read("minimum_germination.csv") {
+		share := r.number("min_germination_pct")
+		share.Value /= 100
+		found[key(r["kind"])] = share
+	}
+	return found
+})
+
+// LabelTolerance returns by how much, share of 1, the germination found in a test of 400 seeds or more may differ from the
+// label by chance, given the mean of the two (share of 1). Source: 7 CFR 201.63.
+func LabelTolerance(mean float64) float64 {
+	for _, r := range tolerances() {
+		if mean*100 >= r.number("mean_from_pct").Value {
+			return r.number("tolerance_points").Value / 100
+		}
+	}
+	return 0.10 // the table's last and widest
+}
+
+// tolerances are sorted from the highest mean down, as in the file.
+var tolerances = sync.OnceValue(func() []row { return read("label_tolerance.csv") })
