@@ -1,3 +1,66 @@
 package main
 
-func main() {}
+import (
+	"errors"
+	"io"
+	"os"
+
+	"github.com/alecthomas/kong"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// The exit statuses.
+const (
+	done    = 0
+	leftOut = 1
+	nothing = 2
+)
+
+// status is an exit status carried as an error; whatever had to be said has been.
+type status int
+
+func (s status) Error() string { return "exit status" }
+
+type commands struct {
+	New     newCommand     `cmd:"" help:"Make a starter record book in a new folder."`
+	Check   checkCommand   `cmd:"" help:"Say every problem of a record book."`
+	Build   buildCommand   `cmd:"" help:"Build the review of a record book."`
+	Sheets  sheetsCommand  `cmd:"" help:"Make forms to print and write on, for this week's batches."`
+	Version versionCommand `cmd:"" help:"Say which traybook this is."`
+}
+
+// run is the whole program: arguments in, words out, exit status back.
+func run(args []string, stdout, stderr io.Writer) (code int) {
+	out := &voice{stdout: stdout, stderr: stderr}
+	defer func() { // kong leaves after --help by its Exit hook
+		if s, ok := recover().(status); ok {
+			code = int(s)
+		}
+	}()
+	var c commands
+	parser, err := kong.New(&c, kong.Name("traybook"),
+		kong.Description("A review of a season's transplants from plain CSV logs."),
+		kong.Writers(stdout, stderr), kong.Exit(func(n int) { panic(status(n)) }),
+		kong.ConfigureHelp(kong.HelpOptions{Compact: true}))
+	if err != nil {
+		return out.fail(err)
+	}
+	ctx, err := parser.Parse(args)
+	if err != nil {
+		return out.fail(hint{err, "see traybook --help"})
+	}
+	return exitStatus(out, ctx.Run(out))
+}
+
+func exitStatus(out *voice, err error) int {
+	var s status
+	switch {
+	case err == nil:
+		return done
+	case errors.As(err, &s):
+		return int(s)
+	default:
+		return out.fail(err)
+	}
+}

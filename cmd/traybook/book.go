@@ -1,0 +1,88 @@
+package main
+
+import (
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// loaded is a record book that was read, with what was found on the way.
+type loaded struct {
+	book     *records.Book
+	problems []records.Problem
+}
+
+// load reads a book's folder. The error is a failure to read anything at all;
+// problems in the logs are not errors.
+func load(folder string) (loaded, error) {
+	info, err := os.Stat(folder)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return loaded{}, failure("name the folder that holds sowings.csv; traybook new makes one", "%s: no such folder", folder)
+	case err != nil:
+		return loaded{}, err
+	case !info.IsDir():
+		return loaded{}, failure("name the folder that holds it", "%s: a file, not a record book's folder", folder)
+	}
+	if abs, err := filepath.Abs(folder); err == nil {
+		folder = abs
+	}
+	book, problems := records.Load(os.DirFS(folder))
+	if book.Settings.Farm == "" { // the default of the setting farm
+		book.Settings.Farm = filepath.Base(folder)
+		nameFarm(book)
+	}
+	return loaded{book, problems}, nil
+}
+
+// nameFarm shows the folder's name as the value used.
+func nameFarm(b *records.Book) {
+	for i, in := range b.Settings.Inputs {
+		if in.Name == "farm" {
+			b.Settings.Inputs[i].Value = b.Settings.Farm
+		}
+	}
+}
+
+// fatal reports whether nothing may be built.
+func (l loaded) fatal() bool {
+	return slices.ContainsFunc(l.problems, func(p records.Problem) bool { return p.Severity == records.Fatal })
+}
+
+// errors counts the problems that are not warnings.
+func (l loaded) errors() (n int) {
+	for _, p := range l.problems {
+		if p.Severity != records.Warning {
+			n++
+		}
+	}
+	return n
+}
+
+// rows counts rows read, rows left out and files.
+func (l loaded) rows() (rows, left, files int) {
+	for _, f := range l.book.Files {
+		rows += f.Rows
+		left += f.LeftOut
+	}
+	return rows, left, len(l.book.Files)
+}
+
+// compute makes the report of a loaded book; its problems then include those
+// that the figures found.
+func (l *loaded) compute(o report.Options) (*report.Report, error) {
+	if len(l.book.Sowings) == 0 {
+		return nil, failure("write a row for each batch sown, then build again", "sowings.csv: no row that can be used")
+	}
+	r, err := report.New(l.book, l.problems, o)
+	if err != nil {
+		return nil, err
+	}
+	l.problems = r.Problems
+	return r, nil
+}

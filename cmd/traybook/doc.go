@@ -1,0 +1,34 @@
+// Traybook compiles a folder of plain CSV logs about raising vegetable
+// transplants into a static HTML review: a folder in, a folder out.
+//
+// # Commands
+//
+//	traybook new DIR               a starter book to fill in (--all: every log)
+//	traybook check BOOK            every problem of every log in one run
+//	traybook build BOOK            the review, in BOOK/site
+//	traybook sheets BOOK           forms to print and write on, in one file
+//	traybook version               which traybook this is
+//
+// # Building
+//
+//	--out DIR        where the review goes; a folder that traybook did not make is never touched
+//	--season YEAR    the season reviewed on the front page; the last otherwise
+//	--today DATE     stands for today instead of the last date in the book
+//	--strict         build nothing while any row has an error
+//	--grow FACTOR    the room and the trays if every batch had this many times its trays
+//	--switch A=B     the same if batches of tray code A stood in code B
+//	--no-cache       draw every chart anew
+//	--echarts FILE   draw charts with this copy of ECharts
+//	--json           problems as one JSON object a line
+//
+// # Exit status
+//
+// 0: done, warnings allowed. 1: rows were left out (the review is built and says
+// so; with --strict nothing is built) or check found errors. 2: misused, or
+// nothing could be built. Problems go to standard error, results to standard
+// output.
+//
+// In reading order: main.go (run), say.go (all words to the user), new.go,
+// check.go, build.go, sheets.go, version.go, site.go (write aside, then swap).
+// No figure is computed here.
+package main

@@ -1,0 +1,77 @@
+package main
+
+import (
+	"embed"
+	"errors"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+)
+
+//go:embed starter
+var starter embed.FS
+
+type newCommand struct {
+	Dir string `arg:"" help:"The folder to make."`
+	All bool   `help:"Every log, not only the first ones."`
+}
+
+// firstLogs are the files of a starter book without --all.
+var firstLogs = []string{"book.csv", "sowings.csv", "trays.csv", "out.csv", "counts.csv", "costs.csv", "notes/2026.md"}
+
+// Run writes the starter book into a new or an empty folder.
+func (c *newCommand) Run(out *voice) error {
+	if err := mustBeEmpty(c.Dir); err != nil {
+		return err
+	}
+	files, err := starterFiles(c.All)
+	if err != nil {
+		return err
+	}
+	if err := writeAll(c.Dir, files); err != nil {
+		return err
+	}
+	out.result("%s in %s; put your own rows in place of the invented ones, then: traybook build %s",
+		counted(len(files), "file"), c.Dir, c.Dir)
+	return nil
+}
+
+func mustBeEmpty(dir string) error {
+	entries, err := os.ReadDir(dir)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil
+	case err != nil:
+		if info, e := os.Stat(dir); e == nil && !info.IsDir() {
+			return failure("name a new folder", "%s: a file stands there", dir)
+		}
+		return err
+	case len(entries) > 0:
+		return failure("name a new folder; nothing was written", "%s: the folder is not empty (it holds %s)", dir, entries[0].Name())
+	}
+	return nil
+}
+
+// starterFiles are the embedded files, paths relative to the book.
+func starterFiles(all bool) ([]siteFile, error) {
+	var files []siteFile
+	err := fs.WalkDir(starter, "starter", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		rel, err := filepath.Rel("starter", filepath.FromSlash(name))
+		if err != nil {
+			return err
+		}
+		rel = path.Clean(filepath.ToSlash(rel))
+		if !all && !slices.Contains(firstLogs, rel) {
+			return nil
+		}
+		body, err := starter.ReadFile(name)
+		files = append(files, siteFile{rel, body})
+		return err
+	})
+	return files, err
+}
