@@ -1,0 +1,166 @@
+package main
+
+import (
+	"context"
+	"io/fs"
+	"net/url"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+)
+
+// skipOrFail skips a test that needs what is not installed, and fails it where
+// TRAYBOOK_NO_SKIP is set, as .ci/run does.
+func skipOrFail(t *testing.T, why string) {
+	t.Helper()
+	if os.Getenv("TRAYBOOK_NO_SKIP") != "" {
+		t.Fatal(why)
+	}
+	t.Skip(why)
+}
+
+// browser starts Chromium, or skips.
+func browser(t *testing.T) context.Context {
+	t.Helper()
+	name := ""
+	for _, n := range []string{"chromium", "chromium-browser", "google-chrome", "chrome"} {
+		if p, err := exec.LookPath(n); err == nil {
+			name = p
+			break
+		}
+	}
+	if name == "" {
+		skipOrFail(t, "no Chromium on this machine: the pages were not opened")
+	}
+	flags := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.ExecPath(name), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
+		chromedp.UserDataDir(t.TempDir()), chromedp.WSURLReadTimeout(time.Minute))
+	alloc, stop := chromedp.NewExecAllocator(t.Context(), flags...)
+	t.Cleanup(stop)
+	ctx, cancel := chromedp.NewContext(alloc)
+	t.Cleanup(cancel)
+	ctx, cancelTime := context.WithTimeout(ctx, 4*time.Minute)
+	t.Cleanup(cancelTime)
+	return ctx
+}
+
+// watch collects what a page says on the console and asks of the network.
+type watch struct {
+	sync.Mutex
+	said, asked []string
+}
+
+func (w *watch) on(ctx context.Context) {
+	chromedp.ListenTarget(ctx, func(event any) {
+		w.Lock()
+		defer w.Unlock()
+		switch e := event.(type) {
+		case *runtime.EventConsoleAPICalled:
+			w.said = append(w.said, "console call")
+		case *runtime.EventExceptionThrown:
+			w.said = append(w.said, e.ExceptionDetails.Error())
+		case *log.EventEntryAdded:
+			w.said = append(w.said, e.Entry.Text+" "+e.Entry.URL)
+		case *network.EventRequestWillBeSent:
+			w.asked = append(w.asked, e.Request.URL)
+		}
+	})
+}
+
+func (w *watch) take() (said, asked []string) {
+	w.Lock()
+	defer w.Unlock()
+	said, asked = w.said, w.asked
+	w.said, w.asked = nil, nil
+	return said, asked
+}
+
+// pageFacts is what a look at a loaded page gives.
+type pageFacts struct {
+	Title    string   `json:"title"`
+	Width    int      `json:"width"`
+	Empty    []string `json:"empty"`
+	Script   int      `json:"script"`
+	Headings int      `json:"headings"`
+	Wide     []string `json:"wide"`
+}
+
+// look runs in the page: a chart is empty where its drawing has no extent.
+const look = `(() => {
+	const empty = [...document.querySelectorAll('figure svg')].filter(s => {
+		const b = s.getBBox(); return b.width < 50 || b.height < 20 || s.querySelectorAll('path,rect,text').length < 3;
+	}).map(s => s.getAttribute('aria-labelledby') || '?');
+	const wide = [...document.querySelectorAll('body *')].filter(e =>
+		e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('[role=region]') && !e.closest('svg')).map(e => e.tagName + '.' + e.className);
+	return {title: document.title, width: document.documentElement.scrollWidth, empty,
+		script: document.querySelectorAll('script,[onclick],[onload],[onerror]').length,
+		headings: document.querySelectorAll('h1').length, wide: wide.slice(0, 3)};
+})()`
+
+// openAll opens every page of a site at a width and judges it.
+func openAll(t *testing.T, ctx context.Context, w *watch, site string, width int64) {
+	t.Helper()
+	prefix := "file://" + (&url.URL{Path: site}).EscapedPath() + "/"
+	for _, page := range htmlPages(t, site) {
+		w.take()
+		var f pageFacts
+		err := chromedp.Run(ctx,
+			emulation.SetDeviceMetricsOverride(width, 900, 1, width < 500),
+			chromedp.Navigate(prefix+page), chromedp.Evaluate(look, &f))
+		if err != nil {
+			t.Fatalf("%s: %v", page, err)
+		}
+		said, asked := w.take()
+		for _, s := range said {
+			t.Errorf("%s: the browser says %q", page, s)
+		}
+		for _, a := range asked {
+			if !strings.HasPrefix(a, prefix) {
+				t.Errorf("%s: asks for %s", page, a)
+			}
+		}
+		judge(t, page, width, f)
+	}
+}
+
+func judge(t *testing.T, page string, width int64, f pageFacts) {
+	t.Helper()
+	if f.Title == "" || f.Headings != 1 {
+		t.Errorf("%s: title %q, %d main headings", page, f.Title, f.Headings)
+	}
+	if f.Script > 0 {
+		t.Errorf("%s: %d scripts or handlers", page, f.Script)
+	}
+	if len(f.Empty) > 0 {
+		t.Errorf("%s: empty charts %v", page, f.Empty)
+	}
+	if f.Width > int(width) {
+		t.Errorf("%s: %d pixels wide on a screen of %d: %v", page, f.Width, width, f.Wide)
+	}
+}
+
+func htmlPages(t *testing.T, site string) (pages []string) {
+	t.Helper()
+	err := fs.WalkDir(os.DirFS(site), ".", func(name string, d fs.DirEntry, err error) error {
+		if err == nil && filepath.Ext(name) == ".html" {
+			pages = append(pages, name)
+		}
+		return err
+	})
+	if err != nil || len(pages) == 0 {
+		t.Fatalf("%d pages in %s, %v", len(pages), site, err)
+	}
+	return pages
+}

@@ -1,0 +1,34 @@
+package main
+
+import (
+	"flag"
+	"os"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+var update = flag.Bool("update", false, "rewrite the expected output of the scripts")
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){
+		"traybook": func() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) },
+	})
+}
+
+// The command line as its user meets it: a script for each behaviour.
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir:                 "testdata",
+		UpdateScripts:       *update,
+		RequireExplicitExec: true,
+		RequireUniqueNames:  true,
+		Setup: func(e *testscript.Env) error {
+			wd, err := os.Getwd()
+			e.Setenv("EXAMPLES", wd+"/../../examples")
+			e.Setenv("HOME", e.WorkDir+"/home")
+			e.Setenv("XDG_CACHE_HOME", e.WorkDir+"/cache")
+			return err
+		},
+	})
+}
