@@ -164,3 +164,54 @@ func htmlPages(t *testing.T, site string) (pages []string) {
 	}
 	return pages
 }
+
+// The example's pages in a real browser: nothing on the console, no request
+// beyond the site's folder, no empty chart, nothing wider than the screen.
+func TestPagesInChromium(t *testing.T) {
+	ctx := browser(t)
+	w := &watch{}
+	w.on(ctx)
+	if err := chromedp.Run(ctx, network.Enable(), log.Enable(), runtime.Enable()); err != nil {
+		skipOrFail(t, "Chromium does not start: "+err.Error())
+	}
+	site := filepath.Join(t.TempDir(), "site")
+	var stdout, stderr strings.Builder
+	code := run([]string{"build", "../../examples/ottermoss", "--today", "2026-05-17", "--out", site}, &stdout, &stderr)
+	if code != done {
+		t.Fatalf("status %d: %s%s", code, stdout.String(), stderr.String())
+	}
+	if strings.Contains(stderr.String(), "no chart runtime") {
+		skipOrFail(t, "no chart runtime: run go generate ./...")
+	}
+	for _, width := range []int64{1280, 390} {
+		openAll(t, ctx, w, site, width)
+	}
+}
+
+// Hostile names in a real browser: they run nothing.
+func TestHostileNamesInChromium(t *testing.T) {
+	ctx := browser(t)
+	w := &watch{}
+	w.on(ctx)
+	if err := chromedp.Run(ctx, network.Enable(), log.Enable(), runtime.Enable()); err != nil {
+		skipOrFail(t, "Chromium does not start: "+err.Error())
+	}
+	book := t.TempDir()
+	const evil = `</script><script>console.log(1)</script>`
+	rows := "batch,sown,crop,variety,tray,trays,cells\n"
+	counts := "batch,date,emerged\n"
+	for _, b := range []string{"1", "2", "3"} {
+		rows += b + `,2025-03-0` + b + `,` + evil + `,"<img src=x onerror=console.log(2)>",<b onclick=x>,1,72` + "\n"
+		counts += b + ",2025-03-20,6" + b + "\n"
+	}
+	for name, text := range map[string]string{"sowings.csv": rows, "counts.csv": counts} {
+		if err := os.WriteFile(filepath.Join(book, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var stdout, stderr strings.Builder
+	if code := run([]string{"build", book}, &stdout, &stderr); code != done {
+		t.Fatalf("status %d: %s", code, stderr.String())
+	}
+	openAll(t, ctx, w, filepath.Join(book, "site"), 1280)
+}
