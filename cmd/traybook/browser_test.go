@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"io/fs"
 	"net/url"
 	"os"
@@ -12,7 +13,7 @@ import (
 	"testing"
 	"time"
 
-	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/runtime"
@@ -46,7 +47,7 @@ func browser(t *testing.T) context.Context {
 		chromedp.ExecPath(name), chromedp.NoSandbox, chromedp.DisableGPU,
 		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
-		chromedp.UserDataDir(t.TempDir()), chromedp.WSURLReadTimeout(time.Minute))
+		chromedp.UserDataDir(t.TempDir()))
 	alloc, stop := chromedp.NewExecAllocator(t.Context(), flags...)
 	t.Cleanup(stop)
 	ctx, cancel := chromedp.NewContext(alloc)
@@ -62,21 +63,28 @@ type watch struct {
 	said, asked []string
 }
 
-func (w *watch) on(ctx context.Context) {
-	chromedp.ListenTarget(ctx, func(event any) {
+func (w *watch) on(t *testing.T, ctx context.Context) {
+	t.Helper()
+	err := chromedp.Listen(ctx, func(event any) {
 		w.Lock()
 		defer w.Unlock()
 		switch e := event.(type) {
 		case *runtime.EventConsoleAPICalled:
 			w.said = append(w.said, "console call")
 		case *runtime.EventExceptionThrown:
-			w.said = append(w.said, e.ExceptionDetails.Error())
+			w.said = append(w.said, e.ExceptionDetails.Text)
 		case *log.EventEntryAdded:
 			w.said = append(w.said, e.Entry.Text+" "+e.Entry.URL)
 		case *network.EventRequestWillBeSent:
 			w.asked = append(w.asked, e.Request.URL)
 		}
 	})
+	_, errNetwork := chromedp.Call(ctx, network.Enable, network.EnableParams{})
+	_, errLog := chromedp.Call(ctx, log.Enable, cdp.Empty{})
+	_, errRuntime := chromedp.Call(ctx, runtime.Enable, cdp.Empty{})
+	if err := errors.Join(err, errNetwork, errLog, errRuntime); err != nil {
+		skipOrFail(t, "Chromium does not start: "+err.Error())
+	}
 }
 
 func (w *watch) take() (said, asked []string) {
@@ -115,10 +123,10 @@ func openAll(t *testing.T, ctx context.Context, w *watch, site string, width int
 	prefix := "file://" + (&url.URL{Path: site}).EscapedPath() + "/"
 	for _, page := range htmlPages(t, site) {
 		w.take()
-		var f pageFacts
-		err := chromedp.Run(ctx,
-			emulation.SetDeviceMetricsOverride(width, 900, 1, width < 500),
-			chromedp.Navigate(prefix+page), chromedp.Evaluate(look, &f))
+		if err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 900), chromedp.Navigate(prefix+page)); err != nil {
+			t.Fatalf("%s: %v", page, err)
+		}
+		f, err := chromedp.Run(ctx, chromedp.Evaluate[pageFacts](look))
 		if err != nil {
 			t.Fatalf("%s: %v", page, err)
 		}
@@ -170,10 +178,7 @@ func htmlPages(t *testing.T, site string) (pages []string) {
 func TestPagesInChromium(t *testing.T) {
 	ctx := browser(t)
 	w := &watch{}
-	w.on(ctx)
-	if err := chromedp.Run(ctx, network.Enable(), log.Enable(), runtime.Enable()); err != nil {
-		skipOrFail(t, "Chromium does not start: "+err.Error())
-	}
+	w.on(t, ctx)
 	site := filepath.Join(t.TempDir(), "site")
 	var stdout, stderr strings.Builder
 	code := run([]string{"build", "../../examples/ottermoss", "--today", "2026-05-17", "--out", site}, &stdout, &stderr)
@@ -192,10 +197,7 @@ func TestPagesInChromium(t *testing.T) {
 func TestHostileNamesInChromium(t *testing.T) {
 	ctx := browser(t)
 	w := &watch{}
-	w.on(ctx)
-	if err := chromedp.Run(ctx, network.Enable(), log.Enable(), runtime.Enable()); err != nil {
-		skipOrFail(t, "Chromium does not start: "+err.Error())
-	}
+	w.on(t, ctx)
 	book := t.TempDir()
 	const evil = `</script><script>console.log(1)</script>`
 	rows := "batch,sown,crop,variety,tray,trays,cells\n"
