@@ -35,7 +35,3 @@ func (p *place) inputsTable(inputs []records.Input) *table {
 	}
 	return t
 }
-
-type glossaryPage struct{ Title string }
-
-func glossaryView(p *place) any { return glossaryPage{p.spec.title} }
