@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"cmp"
 	"html/template"
 	"slices"
 
@@ -25,7 +26,7 @@ func (p *place) moreOn(path, label string) template.HTML {
 	return p.to(path, label)
 }
 
-// emergenceOf are the groups of a season that were counted, the best first.
+// emergenceOf are the groups of a season that were counted, the lowest first.
 func (p *place) emergenceOf(season int) []report.Emergence {
 	var out []report.Emergence
 	for _, e := range p.r.Emergence {
@@ -33,15 +34,7 @@ func (p *place) emergenceOf(season int) []report.Emergence {
 			out = append(out, e)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b report.Emergence) int {
-		switch {
-		case a.Rate.Value > b.Rate.Value:
-			return -1
-		case a.Rate.Value < b.Rate.Value:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(out, func(a, b report.Emergence) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
 	return out
 }
 
@@ -58,11 +51,11 @@ func (p *place) cameUp(season int) template.HTML {
 	if len(judged) == 0 {
 		return join(overall, "No variety was sown often enough in one kind of tray to be judged by itself.")
 	}
-	worst := judged[len(judged)-1]
+	worst := judged[0]
 	if len(judged) == 1 {
 		return join(overall, say("Only %s was sown often enough to be judged: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches)))
 	}
-	best := judged[0]
+	best := judged[len(judged)-1]
 	return join(overall, say("Worst came up %s: %s, %s; best %s: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches),
 		groupName(best.Group), shareText(best.Share), batchCount(best.Batches)))
 }
@@ -89,30 +82,25 @@ func (p *place) estimatedWords(c report.Cost) template.HTML {
 	return say(" %s of those plants are estimated, because no one wrote how many there were.", percent(c.EstimatedShare.Value))
 }
 
-// costParts names the three largest parts of a cost and what failed cells took.
+// costParts names the three largest parts of a transplant's cost and what failed
+// cells took.
 func (p *place) costParts(c report.Cost) template.HTML {
-	if !c.Total.Known || c.Total.Value <= 0 {
+	each := c.PerTransplant.Value
+	if each <= 0 {
 		return ""
 	}
-	parts := p.partsOf(c.Parts)
-	slices.SortStableFunc(parts, func(a, b costPart) int {
-		switch {
-		case a.Money > b.Money:
-			return -1
-		case a.Money < b.Money:
-			return 1
-		}
-		return 0
-	})
+	parts := p.partsOf(c.Behind)
+	slices.SortStableFunc(parts, func(a, b costPart) int { return cmp.Compare(b.Money, a.Money) })
 	var words []template.HTML
 	for _, part := range parts[:min(3, len(parts))] {
 		if part.Money > 0 {
-			words = append(words, say("%s %s", part.Words, percent(part.Money/c.Total.Value)))
+			one := part.Money / c.Usable.Value
+			words = append(words, say("%s %s (%s)", part.Words, p.money.each(one), percent(one/each)))
 		}
 	}
 	out := say("Most of it was %s.", list(words))
 	if c.FailedShare.Known {
-		out = join(out, say("%s went into cells that gave no usable plant.", percent(c.FailedShare.Value)))
+		out = join(out, say("%s of the money went into cells that gave no usable plant.", percent(c.FailedShare.Value)))
 	}
 	return out
 }

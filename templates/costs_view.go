@@ -16,9 +16,9 @@ type costsPage struct {
 	Season  int
 	Answer  template.HTML
 	Seasons *table
-	Groups  *figure
+	Groups  *table
 	Parts   *table
-	Crops   *table
+	Crops   *figure
 	Words   []template.HTML // a sentence a crop
 	Trays   *table
 	Months  *table
@@ -61,11 +61,11 @@ func costsView(p *place) any {
 	return costsPage{
 		Title: p.spec.title, Season: season, Answer: p.costWords(season),
 		Seasons: p.costBySeason(),
-		Groups:  costFigure(p, season),
+		Groups:  p.costGroupTable(season),
 		Parts:   p.costPartsTable(season),
-		Crops:   p.costTableBy("crop", "Cost by crop", "Crop", byCrop(season), func(g report.Group) any { return p.crop(season, g.Crop) }),
+		Crops:   costFigure(p, season),
 		Words:   p.cropSentences(season),
-		Trays: p.costTableBy("trays", "Cost by cells and kind of tray", "Tray", byTray(season),
+		Trays: p.costTableBy(season, "trays", "Cost by cells and kind of tray", "Tray", byTray(season),
 			func(g report.Group) any { return trayName(g) }),
 		Months: p.costByMonth(season),
 		Ledger: ledgerFigure(p, season), Unborne: p.unborneWords(season),
@@ -92,8 +92,8 @@ func trayName(g report.Group) template.HTML {
 var costHeads = nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches")
 
 // costTableBy is a table of costs grouped by a key.
-func (p *place) costTableBy(id, caption, head string, key func(*report.Batch) (report.Group, bool), of func(report.Group) any) *table {
-	t := p.table("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(p.r.Season), p.money.code), "batches", plain(head), costHeads)
+func (p *place) costTableBy(season int, id, caption, head string, key func(*report.Batch) (report.Group, bool), of func(report.Group) any) *table {
+	t := p.table("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(season), p.money.code), "batches", plain(head), costHeads)
 	t.Summed = true
 	rows := p.r.CostBy(key)
 	slices.SortStableFunc(rows, dearest)
@@ -109,7 +109,7 @@ func dearest(a, b report.Cost) int {
 }
 
 func (p *place) addCost(t *table, head any, c report.Cost) {
-	t.add(head, p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber), of(c.FailedShare, percent), costBatches(c))
+	t.add(append([]any{head}, p.costCells(c)...)...)
 }
 
 // costBySeason sets the seasons beside one another.
@@ -142,22 +142,45 @@ func (p *place) costByMonth(season int) *table {
 	return t
 }
 
-// costPartsTable is what the season's batches bear, category by category.
+// costPartsTable is what a transplant is made of, and what all batches of the
+// season bear, category by category.
 func (p *place) costPartsTable(season int) *table {
-	t := p.table("cost-parts", say("What the batches bear, season %s, %s", fmt.Sprint(season), p.money.code), "cost", plain("Part"), nums("In all", "Share"))
+	t := p.table("cost-parts", say("Parts of the cost, season %s, %s", fmt.Sprint(season), p.money.code), "batches",
+		plain("Part"), nums("A transplant", "Share", "All batches of the season"))
+	t.Summed = true
 	c, ok := p.r.SeasonCost(season)
-	if !ok || !c.Total.Known || c.Total.Value == 0 {
+	if !ok || !c.Total.Known {
 		return t
 	}
-	share := func(v float64) string { return percent(v / c.Total.Value) }
-	for _, part := range p.partsOf(c.Parts) {
-		t.add(capital(part.Words), p.money.sumNumber(part.Money), share(part.Money))
+	each := func(v float64) any {
+		if !c.PerTransplant.Known {
+			return noneYet
+		}
+		return p.money.eachNumber(v / c.Usable.Value)
 	}
-	if abs(c.Parts.Carried) >= 0.005 {
-		t.add("Taken over from, or handed on to, batches of other seasons", p.money.sumNumber(c.Parts.Carried), share(c.Parts.Carried))
+	share := func(v float64) any { return of(shareOfCost(v, c), percent) }
+	add := func(words string, of func(report.Parts) float64) {
+		t.add(words, each(of(c.Behind)), share(of(c.Behind)), p.money.sumNumber(of(c.Parts)))
 	}
-	t.foot("In all", p.money.sumNumber(c.Total.Value), share(c.Total.Value))
+	for _, column := range costColumns {
+		if p.r.HasCategory(column.category) {
+			add(capital(column.words), column.of)
+		}
+	}
+	if abs(c.Parts.Carried) >= 0.005 || abs(c.Behind.Carried) >= 0.005 {
+		add("Taken over from other seasons’ batches, less handed on", func(p report.Parts) float64 { return p.Carried })
+	}
+	t.foot("In all", each(c.Behind.Total()), share(c.Behind.Total()), p.money.sumNumber(c.Total.Value))
 	return t
+}
+
+// shareOfCost is a part of what stands behind a cost, as a share of it.
+func shareOfCost(v float64, c report.Cost) report.Num {
+	total := c.Behind.Total()
+	if !c.PerTransplant.Known || total <= 0 {
+		return report.Num{}
+	}
+	return records.Known(v / total)
 }
 
 // cropSentences says of each crop, the dearest in all first, what a grower can
@@ -188,12 +211,12 @@ func (p *place) cropSentence(season int, c report.Cost) template.HTML {
 
 // largestPart names the category that takes most of a cost.
 func (p *place) largestPart(c report.Cost) template.HTML {
-	parts := p.partsOf(c.Parts)
-	if len(parts) == 0 {
+	parts := p.partsOf(c.Behind)
+	if len(parts) == 0 || c.Behind.Total() <= 0 {
 		return "no part known"
 	}
 	most := slices.MaxFunc(parts, func(a, b costPart) int { return cmp.Compare(a.Money, b.Money) })
-	return say("most of it %s (%s)", most.Words, percent(most.Money/c.Total.Value))
+	return say("most of it %s (%s)", most.Words, percent(most.Money/c.Behind.Total()))
 }
 
 // unborneWords says what a season spent that no batch bears.

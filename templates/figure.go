@@ -18,30 +18,23 @@ type figure struct {
 	Table   *table
 }
 
-// figure returns the chart of a name with a caption and the table of its numbers
-// (nil for none). A chart of one season has the season in its name; a season's
-// chart goes before the book's.
-func (p *place) figure(chartName string, season int, title string, caption template.HTML, t *table) *figure {
-	f := &figure{ID: p.id("figure-" + chartName), Title: title, Caption: caption, Table: t}
-	d, ok := p.chart(chartName, season)
-	if !ok {
-		return f
+// figure returns the chart of a name (made by chart.Name, as in package chart;
+// empty for none) with a caption and the table of its numbers (nil for none).
+func (p *place) figure(chartName, title string, caption template.HTML, t *table) *figure {
+	id := "figure-" + slug(title)
+	if chartName != "" {
+		id = "figure-" + chartName
 	}
-	f.Missing = d.Missing
-	f.SVG = template.HTML(p.ownIDs(d))
+	f := &figure{ID: p.id(id), Title: title, Caption: caption, Table: t}
+	if d, ok := p.charts[chartName]; ok {
+		f.Missing = d.Missing
+		f.SVG = template.HTML(p.ownIDs(d))
+	}
 	return f
 }
 
-// chart finds a chart by name, for a season where there is one.
-func (p *place) chart(chartName string, season int) (chart.Drawing, bool) {
-	if season != 0 {
-		if d, ok := p.charts[chartName+"-"+strconv.Itoa(season)]; ok {
-			return d, true
-		}
-	}
-	d, ok := p.charts[chartName]
-	return d, ok
-}
+// seasonChart is the name of a figure's chart for a season.
+func seasonChart(figure string, season int) string { return chart.Name(figure, strconv.Itoa(season)) }
 
 // Shown reports whether there is anything to show.
 func (f *figure) Shown() bool {

@@ -62,14 +62,25 @@ func reviewView(season int) func(*place) any {
 		if n, ok := p.note(season); ok {
 			v.Note = p.noteText(n, season)
 		}
-		for _, f := range []func(*place, int) *figure{emergenceFigure, costFigure, traysFigureOnFront} {
-			if f := f(p, season); f.Shown() {
-				v.Figures = append(v.Figures, f)
-			}
-		}
+		v.Figures = p.reviewFigures(season)
 		v.Others = p.otherSeasons(season)
 		return v
 	}
+}
+
+// reviewFigures are the chart and the table of each answer, but for those that the
+// note has shown already.
+func (p *place) reviewFigures(season int) []*figure {
+	var out []*figure
+	for _, n := range namedFigures {
+		if !n.Review || p.noted[n.Name] || n.Name == "trays" && season != p.r.Season {
+			continue
+		}
+		if f := n.of(p, season); f.Shown() {
+			out = append(out, f)
+		}
+	}
+	return out
 }
 
 // seasonState says how much was sown in a season and whether it is finished.

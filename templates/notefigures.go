@@ -3,6 +3,7 @@ package templates
 // namedFigure is a figure that a season's note can ask for.
 type namedFigure struct {
 	Name, Shows string
+	Review      bool // it stands on a season's review anyway
 	of          func(p *place, season int) *figure
 }
 
@@ -12,10 +13,10 @@ var namedFigures []namedFigure
 
 func init() {
 	namedFigures = []namedFigure{
-		{"emergence", "emergence by variety, cell size and kind in the season", emergenceFigure},
-		{"cost", "what a transplant cost in the season, by group", costFigure},
-		{"ledger", "the season's money by category", ledgerFigure},
-		{"trays", "whether the dearer tray pays, by pair", traysFigure},
+		{"emergence", "emergence by variety, cell size and kind in the season", true, emergenceFigure},
+		{"cost", "what a transplant cost in the season, by crop, and of what", true, costFigure},
+		{"ledger", "the season's money by category", false, ledgerFigure},
+		{"trays", "whether the dearer tray pays, by pair", true, traysFigure},
 	}
 }
 
@@ -23,6 +24,7 @@ func init() {
 func (p *place) noteFigure(wanted string, season int) (f *figure, known bool) {
 	for _, n := range namedFigures {
 		if n.Name == wanted {
+			p.noted[n.Name] = true
 			return n.of(p, season), true
 		}
 	}

@@ -16,14 +16,15 @@ import (
 // place is the page being written: the site as seen from it.
 type place struct {
 	*site
-	spec spec
-	root string          // "" or "../": from the page to the site's folder
-	ids  map[string]bool // taken on the page
-	err  error           // what went wrong in making it
+	spec  spec
+	root  string          // "" or "../": from the page to the site's folder
+	ids   map[string]bool // taken on the page
+	noted map[string]bool // figures that the note on the page has shown
+	err   error           // what went wrong in making it
 }
 
 func newPlace(s *site, sp spec) *place {
-	return &place{site: s, spec: sp, root: strings.Repeat("../", strings.Count(sp.path, "/")), ids: map[string]bool{}}
+	return &place{site: s, spec: sp, root: strings.Repeat("../", strings.Count(sp.path, "/")), ids: map[string]bool{}, noted: map[string]bool{}}
 }
 
 // id returns an id that the page has not used yet: want, or want with a number.

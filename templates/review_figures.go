@@ -7,10 +7,11 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/chart"
 )
 
-// emergenceFigure is a season's emergence by group, the best first; groups sown
-// too seldom stand below a line.
+// emergenceFigure is a season's emergence by group, the lowest first as in its
+// chart; groups sown too seldom stand below a line.
 func emergenceFigure(p *place, season int) *figure {
 	t := p.table("emergence", say("Emergence by variety, cells and kind of tray, season %s", fmt.Sprint(season)), "emergence",
 		groupHeads, nums("Emergence", "Cells looked at", "Batches"))
@@ -22,52 +23,47 @@ func emergenceFigure(p *place, season int) *figure {
 		}
 	}
 	if len(few) > 0 {
-		t.under("Sown too seldom to judge: fewer than 3 batches")
+		t.under(say("Sown too seldom to judge: fewer than %s batches", whole(report.FewBatches)))
 		for _, e := range few {
 			p.addEmergence(t, e)
 		}
 	}
-	return p.figure("emergence", season, "What came up",
-		"Cells with a living seedling at the last count, of the cells looked at.", t)
+	return p.figure(seasonChart("emergence", season), "What came up",
+		"Cells with a living seedling at the last count, of the cells looked at; the lowest first.", t)
 }
 
 func (p *place) addEmergence(t *table, e report.Emergence) {
 	t.add(append(p.groupCells(e.Group), shareCell(e.Share), whole(e.N), whole(e.Batches))...)
 }
 
-// costFigure is a season's cost of a transplant by group, the dearest first.
+// costFigure is a season's cost of a transplant by crop, the dearest first.
 func costFigure(p *place, season int) *figure {
-	rows := p.costsOf(season)
-	t := p.table("cost", say("Cost of a usable transplant, season %s, %s", fmt.Sprint(season), p.money.code), "cost",
-		groupHeads, nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches"))
-	for _, c := range rows {
-		t.add(append(p.groupCells(c.Group), p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber),
-			of(c.FailedShare, percent), costBatches(c))...)
-	}
-	return p.figure("cost", season, "What a transplant cost",
-		"All that the batches bear, over the plants fit to set out.", t)
+	t := p.costTableBy(season, "crop", "Cost of a usable transplant by crop", "Crop", byCrop(season),
+		func(g report.Group) any { return p.crop(season, g.Crop) })
+	return p.figure(seasonChart("costs", season), "What a transplant cost",
+		"All that the batches bear, over the plants fit to set out; the dearest first.", t)
 }
 
-// costsOf are a season's cost rows, the dearest transplant first, those without
-// a figure last.
-func (p *place) costsOf(season int) []report.Cost {
+// costGroupTable is a season's cost by variety, cells and kind of tray.
+func (p *place) costGroupTable(season int) *table {
+	t := p.table("cost", say("Cost of a usable transplant by variety, cells and kind of tray, season %s, %s", fmt.Sprint(season), p.money.code), "cost",
+		groupHeads, costHeads)
 	var rows []report.Cost
 	for _, c := range p.r.Cost {
 		if c.Season == season && c.Total.Known {
 			rows = append(rows, c)
 		}
 	}
-	slices.SortStableFunc(rows, func(a, b report.Cost) int {
-		x, y := a.PerTransplant.Or(-1), b.PerTransplant.Or(-1)
-		switch {
-		case x > y:
-			return -1
-		case x < y:
-			return 1
-		}
-		return 0
-	})
-	return rows
+	slices.SortStableFunc(rows, dearest)
+	for _, c := range rows {
+		t.add(append(p.groupCells(c.Group), p.costCells(c)...)...)
+	}
+	return t
+}
+
+// costCells are the cells under costHeads.
+func (p *place) costCells(c report.Cost) []any {
+	return []any{p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber), of(c.FailedShare, percent), costBatches(c)}
 }
 
 // eachCell is the cost of one transplant above how far its plants are guessed.
@@ -82,8 +78,8 @@ func (p *place) eachCell(c report.Cost) cell {
 	return with(p.money.eachNumber(c.PerTransplant.Value), sub)
 }
 
-// costBatches is how many batches a cost of one transplant rests on, above those
-// that it leaves out: still open, or without a figure of usable plants.
+// costBatches is how many batches a cost of one transplant rests on, above all
+// there are: the others are open or without a figure of usable plants.
 func costBatches(c report.Cost) cell {
 	if c.Batches > c.Rests {
 		return with(whole(c.Rests), "of "+whole(c.Batches))
@@ -93,7 +89,7 @@ func costBatches(c report.Cost) cell {
 
 // ledgerFigure is a season's money by category.
 func ledgerFigure(p *place, season int) *figure {
-	return p.figure("ledger", season, "Where the money went", "What the logs hold, and how much of it batches bear.", p.ledgerTable(season))
+	return p.figure("", "Where the money went", "What the logs hold, and how much of it batches bear.", p.ledgerTable(season))
 }
 
 // ledgerTable sets the money spent beside what batches bear of it.
@@ -122,7 +118,17 @@ func traysFigure(p *place, _ int) *figure {
 		t.add(name(pb.Tray), name(pb.Other), p.differenceCell(pb), p.gainCell(pb), of(pb.Price, p.money.sumNumber),
 			of(pb.PaybackUses, number), of(pb.WorthToday, p.money.sumNumber), verdictWords(pb))
 	}
-	return p.figure("trays", 0, "Do more trays pay?", say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code), t)
+	return p.figure(p.matchesChart(), "Do more trays pay?", say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code), t)
+}
+
+// matchesChart is the name of the first pair's chart of matched sowings.
+func (p *place) matchesChart() string {
+	for _, pb := range p.r.Payback {
+		if n := chart.Name("matches", pb.Tray, pb.Other); p.charts[n].Name != "" {
+			return n
+		}
+	}
+	return ""
 }
 
 func (p *place) differenceCell(pb report.Payback) cell {
@@ -145,12 +151,4 @@ func verdictWords(pb report.Payback) template.HTML {
 		return "cannot be told"
 	}
 	return markup(pb.Verdict)
-}
-
-// traysFigureOnFront leaves the trays to the front page.
-func traysFigureOnFront(p *place, season int) *figure {
-	if season != p.r.Season {
-		return nil
-	}
-	return traysFigure(p, season)
 }

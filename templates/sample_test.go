@@ -88,5 +88,6 @@ func drawn(name string) chart.Drawing {
 }
 
 func sampleCharts() Charts {
-	return Charts{"emergence-2025": drawn("emergence-2025"), "cost": drawn("cost"), "trays": {Name: "trays", Missing: chart.MissingRuntime}}
+	matches := chart.Name("matches", "A72", "S72")
+	return Charts{"emergence-2025": drawn("emergence-2025"), "costs-2025": drawn("costs-2025"), matches: {Name: matches, Missing: chart.MissingRuntime}}
 }
