@@ -21,6 +21,9 @@ func (r *Report) chambers() []ChamberFigure {
 	_, groups := groupBy(stood, func(b *Batch) chamberKey { return chamberKey{b.Season, b.Chamber} })
 	days := map[chamberKey][]placeDay{}
 	climate := r.climate()
+	for _, b := range stood {
+		b.warmed = climate.inChamber(b).n > 0
+	}
 	for k := range climate.chamber {
 		key := chamberKey{r.Book.Settings.Season(k.date), k.chamber}
 		days[key] = append(days[key], k)

@@ -109,7 +109,7 @@ func endWords(b *report.Batch) template.HTML {
 
 func batchEmergence(b *report.Batch) template.HTML {
 	switch e := b.Emergence(); {
-	case e.Known:
+	case e.Known && !b.Early:
 		return say("%s: %s of %s looked at, by its last count.", percent(e.Value), whole(b.Emerged.Value), plural(b.Looked.Value, "cell", "cells"))
 	case b.Early:
 		return "Not told: its last count came too early to stand for the batch."
