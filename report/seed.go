@@ -62,5 +62,8 @@ func seedsBought(lot records.Lot) (seeds Num, guessed bool) {
 		return records.Known(lot.Grams.Value * each.Value), false
 	}
 	facts, known := trade.Crop(lot.Crop)
-	return Num{Value: lot.Grams.Value * facts.SeedsPerGram(), Known: known}, known
+	if each := facts.SeedsPerGram(); known && each > 0 {
+		return records.Known(lot.Grams.Value * each), true
+	}
+	return Num{}, false
 }
