@@ -22,6 +22,16 @@ func (p *purse) pairs() {
 	}
 }
 
+// TwinPaysMiddle and TwinPaysLow are what chance alone says of a tray that is
+// the twin of the other in all but name and costs just what it saves: the shares
+// of books in which it is said to pay in the middle or better, and even at the
+// low end of a 95 % interval. Both were met in 1,000 simulated books of eight
+// matched sowings (0.50 and 0.03).
+const (
+	TwinPaysMiddle = 0.5
+	TwinPaysLow    = 0.025
+)
+
 // gains is what one use of the dearer tray gains over the other: the middle and
 // its two ends; the ends are missing where one match alone has a value.
 type gains struct{ tray, plants, minutes, mid, low, high Num }

@@ -286,11 +286,6 @@ func TestDearerOfEqualPrices(t *testing.T) {
 	}
 }
 
-// twinPays is the share of simulated books in which a tray that is its twin in all
-// but name, and costs just what it saves, is said to pay at least in the middle,
-// and even at the low end: what chance alone says about two equal trays.
-const twinPaysMiddle, twinPaysLow = 0.5, 0.025
-
 // A tray against its twin: no true difference, a price equal to gain x life when
 // plants gained are 0. By symmetry it pays in the middle or better in half of the books,
 // and even at the low end in one of forty (half of 1 - confidence).
@@ -313,8 +308,8 @@ func TestTwinPaysAtTheRightRate(t *testing.T) {
 		}
 	}
 	t.Logf("a twin pays in the middle in %.3f of books, even at the low end in %.3f", float64(middle)/books, float64(low)/books)
-	near(t, "in the middle", float64(middle)/books, twinPaysMiddle, 0.04)
-	near(t, "even at the low end", float64(low)/books, twinPaysLow, 0.012)
+	near(t, "in the middle", float64(middle)/books, TwinPaysMiddle, 0.04)
+	near(t, "even at the low end", float64(low)/books, TwinPaysLow, 0.012)
 }
 
 // Whatever is written in trays.csv and book.csv, no figure is NaN or infinite, ends are in
