@@ -13,7 +13,7 @@ const (
 	PaysLow    PaysVerdict = "pays even at the low end"
 	PaysMiddle PaysVerdict = "pays in the middle of what the records show"
 	PaysHigh   PaysVerdict = "pays only at the high end"
-	PaysNever  PaysVerdict = "does not pay"
+	PaysNever  PaysVerdict = "pays not at all"
 )
 
 // Reason says why a pair has no gain, or no verdict; the pages put it in words.

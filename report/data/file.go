@@ -63,3 +63,8 @@ func table[T any](name string, keys int, rows []T, columns ...column[T]) File {
 
 // join puts columns of several makers into one list.
 func join[T any](lists ...[]column[T]) []column[T] { return slices.Concat(lists...) }
+
+// withBatches keeps the rows that rest on any batch at all.
+func withBatches[T any](rows []T, batches func(T) int) []T {
+	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return batches(r) == 0 })
+}

@@ -59,7 +59,7 @@ func lots(r *report.Report) File {
 
 func timing(r *report.Report) File {
 	type row = report.Timing
-	return table("timing", 5, r.Timing, join(
+	return table("timing", 5, withBatches(r.Timing, func(t row) int { return t.Batches }), join(
 		groupColumns(func(t row) report.Group { return t.Group }),
 		[]column[row]{
 			{"batches", func(t row) Cell { return num(t.Batches) }},

@@ -16,7 +16,7 @@ func quality(r *report.Report) File {
 	for i := range 5 {
 		columns = append(columns, column[row]{fmt.Sprintf("s%d", i+1), func(q row) Cell { return maybe(q.S[i]) }})
 	}
-	return table("quality", 5, r.Quality, append(columns, shareColumns("usable", func(q row) report.Share { return q.Share })...)...)
+	return table("quality", 5, withBatches(r.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) report.Share { return q.Share })...)...)
 }
 
 func leeway(r *report.Report) File {
