@@ -22,6 +22,8 @@ type Axis struct {
 	// Signed: the numbers are differences; the axis is not held to 0..100 %,
 	// and what is above zero is written with a plus.
 	Signed bool
+	// Whole: the numbers are counts; no mark stands between two of them.
+	Whole bool
 }
 
 // Line is a reference: a break-even, a capacity, a packet's rate.
@@ -104,6 +106,24 @@ type ticks struct{ min, max, step float64 }
 // shareTicks is the one scale of shares.
 var shareTicks = ticks{0, 100, 20}
 
+// markWidth returns the width of the widest mark of an axis, as the formatters
+// of runtime/bridge.js write it.
+func (a Axis) markWidth(t ticks) float64 {
+	w := 0.0
+	for i := 0.0; t.min+i*t.step <= t.max+t.step/2; i++ {
+		v := math.Round((t.min+i*t.step)*1e6) / 1e6
+		text := strconv.FormatFloat(v, 'f', -1, 64) + strings.Repeat(",", int(math.Log10(math.Abs(v)+1)/3))
+		if a.Signed {
+			text += "+"
+		}
+		if a.Percent {
+			text += " %"
+		}
+		w = math.Max(w, textWidth(text, fontSize))
+	}
+	return w
+}
+
 var errNotFinite = errors.New("a number is not finite")
 
 // ticks returns ends and steps that hold every given value (nil ones are
@@ -142,6 +162,9 @@ func (a Axis) round(low, high float64) ticks {
 		to = from + 1
 	}
 	step := niceStep((to - from) / 5)
+	if a.Whole {
+		step = math.Max(1, step)
+	}
 	return ticks{math.Floor(from/step+1e-9) * step, math.Ceil(to/step-1e-9) * step, step}
 }
 

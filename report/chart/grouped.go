@@ -34,7 +34,9 @@ func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
 	for i, one := range series {
 		for k, b := range one.Bars {
 			values = append(values, b.Value, b.Low, b.High)
-			spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[min(k, len(bands)-1)], Value: b.Value})
+			if k < len(bands) {
+				spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[k], Value: b.Value})
+			}
 		}
 		s.bar(names[i], barData(one, i, len(bands), axis), i, opts.BarChart{BarGap: "10%", BarCategoryGap: "25%"})
 		s.key(names[i], "rect", colour(i))
@@ -44,7 +46,7 @@ func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
 		s.fail(err)
 	}
 	for i, one := range series {
-		s.shape(names[i]+" interval", "@whisker", ink, whiskers(one, i, len(series), axis), 0, []int{1, 2}, 0)
+		s.shape(names[i]+" interval", "@whisker", ink, whiskers(one, i, len(series), len(bands), axis), 0, []int{1, 2}, 0)
 	}
 	s.decalsFor(len(series))
 	s.heading(axis, 0, t.min, 0)
@@ -64,7 +66,7 @@ func seriesOfBars(series []BarSeries) []string {
 
 // columns lays out a chart of columns and returns its height.
 func (s *sheet) columns(bands []string, t ticks, a Axis) float64 {
-	left := edge + textWidth("100 %", fontSize) + 12
+	left := edge + a.markWidth(t) + 12
 	each := (width-left-edge)/math.Max(1, float64(len(bands))) - 6
 	names, lines := make([]string, len(bands)), 1
 	for i, b := range bands {
@@ -92,9 +94,9 @@ func barData(one BarSeries, series, bands int, a Axis) []opts.BarData {
 }
 
 // whiskers returns the items for the function "@whisker".
-func whiskers(one BarSeries, series, all int, a Axis) [][]any {
+func whiskers(one BarSeries, series, all, bands int, a Axis) [][]any {
 	var items [][]any
-	for i, b := range one.Bars {
+	for i, b := range one.Bars[:min(bands, len(one.Bars))] {
 		items = append(items, []any{i, a.value(b.Low), a.value(b.High), series, all})
 	}
 	return items

@@ -147,17 +147,15 @@ func (s *sheet) bandOf(name string, points []Point, series, panel int, a Axis) {
 	}
 }
 
-// left returns the room that the widest number of the vertical axes takes.
+// left returns the room that the widest mark of the vertical axes takes.
 func (s *sheet) left(panels []Panel, lines []Line) float64 {
 	w := 0.0
 	for i, p := range panels {
-		t, _ := p.Axis.ticks(append(pointValues(p.Series), lineValues(i, lines)...))
-		a := p.Axis
-		a.Percent = false
-		end := a.say(math.Max(math.Abs(t.min), t.max) + t.step/2)
-		w = math.Max(w, textWidth(end[:len(end)-len(a.Unit)]+", %", fontSize))
+		if t, err := p.Axis.ticks(append(pointValues(p.Series), lineValues(i, lines)...)); err == nil {
+			w = math.Max(w, p.Axis.markWidth(t))
+		}
 	}
-	return edge + w + 8
+	return edge + w + 12
 }
 
 func pointValues(series []Series) []*float64 {

@@ -86,7 +86,23 @@ func wrap(name string, width float64) []string {
 			}
 		}
 	}
+	for i := range lines {
+		lines[i] = unreserved(lines[i])
+	}
 	return lines
+}
+
+// reserved are names that every script object answers to. ECharts keeps texts as
+// keys of plain objects; one of these would spoil its engine for all charts.
+var reserved = set(`__proto__ constructor toString toLocaleString valueOf hasOwnProperty isPrototypeOf
+	propertyIsEnumerable __defineGetter__ __defineSetter__ __lookupGetter__ __lookupSetter__`)
+
+// unreserved tells a reserved name from itself by a mark without width.
+func unreserved(line string) string {
+	if reserved[line] {
+		return line + "\u2060"
+	}
+	return line
 }
 
 // pieces cuts a word that is wider than a line.

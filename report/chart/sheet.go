@@ -64,6 +64,9 @@ func (s *sheet) fail(err error) {
 // shape adds a series drawn by a function of runtime/bridge.js. x and y are the
 // places, in each item, of what the axes must hold.
 func (s *sheet) shape(name, function, colour string, items [][]any, x, y any, panel int) {
+	if name == "" {
+		name = " " // ECharts would make one up
+	}
 	data := make([]opts.CustomData, len(items))
 	for i, item := range items {
 		data[i].Value = item

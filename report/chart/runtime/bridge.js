@@ -20,6 +20,7 @@ var draw = (function (echarts, measureWidth) {
   function polygon(points) { return { type: "polygon", shape: { points: points } }; }
 
   function line(x1, y1, x2, y2, style) {
+    style.fill = "none";
     return { type: "line", z2: 10, shape: { x1: x1, y1: y1, x2: x2, y2: y2 }, style: style };
   }
 

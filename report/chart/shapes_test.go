@@ -1,0 +1,336 @@
+package chart
+
+import (
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"os"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// hostile are names that a log may hold: markup, quotes, marks that turn the
+// direction of text, what XML cannot hold, names of the table of functions,
+// templates, and names without an end or a space.
+var hostile = []string{
+	"</script><script>alert(1)</script>", `"double" 'single' & <img src=x onerror=alert(1)>`,
+	"\u202eright to left\u202c \u200f\u0627\u0644\u062e\u0633", "nul \x00 bell \x07 half \xff\xfe", "@dot", "{b} {c} {@[0]}", "__proto__", "constructor", "toString",
+	"", "\n", strings.Repeat("endless", 60), strings.Repeat("word ", 200), "url(#zr0-c0)", "zr0-c0", "胡萝卜 🥕 e\u0301",
+}
+
+// shapes draws every kind of chart with the given words everywhere and a value
+// v among its numbers.
+func shapes(words string, v float64) []Spec {
+	n, low, high := Num(v), Num(v-0.1), Num(v+0.1)
+	h := func(name string) Head { return Head{name, words, words} }
+	axis := Axis{Name: words, Unit: words}
+	points := []Point{{"2025-03-01", n, low, high}, {"2025-03-08", nil, nil, nil}, {"2025-05-15", Num(3), Num(2), Num(4)}, {"2025-06-15", Num(2), Num(1), Num(4)}}
+	return []Spec{
+		DotWhisker(h("dots"), []DotRow{{words, n, low, high, 0, false, words}, {words, n, nil, nil, 1, false, words}, {Name: words}}, []string{words, words}, axis, Line{0.3, words}, Line{0.4, words}),
+		StackedBars(h("stack"), []StackRow{{words, []*float64{n, nil, Num(1)}, words}, {Name: words}}, []string{words, words, "c"}, axis),
+		StepLines(h("steps"), []Series{{words, points}, {words, points}}, axis, Line{2, words}),
+		Lines(h("lines"), []Series{{words, points}, {words, nil}}, axis, &Panel{axis, []Series{{words, points}}}, Line{2, words}),
+		GroupedBars(h("bars"), []string{words, words, "c"}, []BarSeries{{words, []Bar{{n, low, high, false}, {n, nil, nil, true}, {}}}, {words, nil}}, axis),
+		DotsStrip(h("strip"), []Strip{{words, words, []float64{v, v, v, 0.2, -1}, n, low, high, words}}, axis, Line{0, words}),
+	}
+}
+
+// Every name comes out as text, in shapes that take turns, and changes nothing in
+// the charts that the same engine draws later.
+func TestHostileNames(t *testing.T) {
+	b, last := bundle(t), shapes("lettuce", 0.5)
+	specs := shapes(hostile[0], 0.5)
+	for i, words := range hostile[1:] {
+		specs = append(specs, shapes(words, 0.5)[i%6])
+	}
+	for i := range specs {
+		specs[i].Name = fmt.Sprintf("%s-%d", specs[i].Name, i)
+	}
+	all := drawAll(t, DrawerOptions{Bundle: b}, append(slices.Clone(specs), last...))
+	for i, d := range all[:len(specs)] {
+		wellFormed(t, d.SVG)
+		if t.Failed() {
+			t.Fatalf("name %q in %s", specs[i].Title, d.Name)
+		}
+		if i < 6 && (strings.Contains(d.SVG, "<script") || !strings.Contains(d.SVG, "&lt;/script&gt;")) {
+			t.Errorf("%s: the name is not there as escaped text", d.Name)
+		}
+	}
+	if !slices.Equal(all[len(specs):], drawAll(t, DrawerOptions{Bundle: b}, last)) {
+		t.Error("charts drawn after hostile names differ")
+	}
+}
+
+func TestShapesRefuseWhatIsNotANumber(t *testing.T) {
+	for _, v := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e300} {
+		for _, s := range shapes("x", v) {
+			_, err := drawer(t, DrawerOptions{}).Draw([]Spec{s})
+			if err == nil || !strings.Contains(err.Error(), strconv.Quote(s.Name)) {
+				t.Errorf("%v in %s: %v", v, s.Name, err)
+			}
+		}
+	}
+}
+
+func TestShapesWithoutRows(t *testing.T) {
+	h := Head{Name: "empty"}
+	for i, s := range []Spec{
+		DotWhisker(h, nil, nil, Axis{}), StackedBars(h, nil, nil, Axis{}), GroupedBars(h, nil, nil, Axis{}),
+		GroupedBars(h, nil, []BarSeries{{"x", []Bar{{}}}}, Axis{}), DotsStrip(h, nil, Axis{}),
+	} {
+		got, err := drawer(t, DrawerOptions{Bundle: bundle(t)}).Draw([]Spec{s})
+		if err != nil || got[0].SVG == "" {
+			t.Errorf("shape %d: %v", i, err)
+		}
+	}
+	for _, s := range []Spec{StepLines(h, nil, Axis{}), Lines(h, []Series{{"x", nil}}, Axis{}, nil)} {
+		if _, err := drawer(t, DrawerOptions{}).Draw([]Spec{s}); err == nil {
+			t.Error("lines without a day were drawn")
+		}
+	}
+}
+
+func TestShapesSameBytes(t *testing.T) {
+	b, specs := bundle(t), shapes("lettuce", 0.5)
+	one := drawAll(t, DrawerOptions{Bundle: b}, specs)
+	two := drawAll(t, DrawerOptions{Bundle: b, Workers: 2}, specs)
+	slices.Reverse(specs)
+	turned := drawAll(t, DrawerOptions{Bundle: b}, specs)
+	slices.Reverse(turned)
+	if !slices.Equal(one, two) || !slices.Equal(one, turned) {
+		t.Error("drawings differ with the workers or the order")
+	}
+}
+
+// The stock file of the same release must draw what the bundle draws.
+func TestStockFileDrawsTheSame(t *testing.T) {
+	own := bundle(t)
+	stock, err := os.ReadFile("runtime/node_modules/echarts/dist/echarts.min.js")
+	if err != nil {
+		t.Skip("the stock file is not here: run `go generate ./...`")
+	}
+	specs := shapes("lettuce", 0.5)
+	if !slices.Equal(drawAll(t, DrawerOptions{Bundle: own}, specs), drawAll(t, DrawerOptions{Bundle: stock}, specs)) {
+		t.Error("the stock file draws otherwise than the bundle")
+	}
+}
+
+// drawn is one element of a drawing.
+type drawn struct {
+	name string
+	attr map[string]string
+	text string
+}
+
+// elements draws a chart and lists its elements in order.
+func elements(t *testing.T, s Spec) []drawn {
+	t.Helper()
+	d := xml.NewDecoder(strings.NewReader(drawAll(t, DrawerOptions{Bundle: bundle(t)}, []Spec{s})[0].SVG))
+	var all []drawn
+	for {
+		token, err := d.Token()
+		if errors.Is(err, io.EOF) {
+			return all
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		switch e := token.(type) {
+		case xml.StartElement:
+			one := drawn{e.Name.Local, map[string]string{}, ""}
+			for _, a := range e.Attr {
+				one.attr[a.Name.Local] = a.Value
+			}
+			all = append(all, one)
+		case xml.CharData:
+			all[len(all)-1].text += strings.TrimSuffix(string(e), "\n")
+		}
+	}
+}
+
+// texts returns what a drawing says, line by line, without its title.
+func texts(all []drawn) []string {
+	var out []string
+	for _, e := range all {
+		if e.name == "text" {
+			out = append(out, e.text)
+		}
+	}
+	return out
+}
+
+// number returns an attribute as a number.
+func (d drawn) number(t *testing.T, name string) float64 {
+	t.Helper()
+	v, err := strconv.ParseFloat(d.attr[name], 64)
+	if err != nil {
+		t.Fatalf("%s %v: %v", d.name, d.attr, err)
+	}
+	return v
+}
+
+var translate = regexp.MustCompile(`^translate\(([-0-9.]+) ([-0-9.]+)\)$`)
+
+// place returns where a text stands.
+func (d drawn) place(t *testing.T) (x, y float64) {
+	t.Helper()
+	m := translate.FindStringSubmatch(d.attr["transform"])
+	if m == nil {
+		m = []string{"", d.attr["x"], d.attr["y"]}
+	}
+	x, _ = strconv.ParseFloat(m[1], 64)
+	y, err := strconv.ParseFloat(m[2], 64)
+	if err != nil {
+		t.Fatalf("text %v: %v", d.attr, err)
+	}
+	if dy, err := strconv.ParseFloat(d.attr["y"], 64); err == nil && d.attr["transform"] != "" {
+		y += dy
+	}
+	return x, y
+}
+
+// A dot must stand as far along its axis as its number says: seen against the
+// marks, which ECharts places.
+func TestDotsStandAtTheirValues(t *testing.T) {
+	shares := []float64{0, 0.25, 0.5, 0.9, 1}
+	var rows []DotRow
+	for _, v := range shares {
+		rows = append(rows, DotRow{Name: fmt.Sprint(v), Value: Num(v), Low: Num(v), High: Num(v)})
+	}
+	all := elements(t, DotWhisker(Head{Name: "dots"}, rows, nil, Axis{Percent: true}))
+	marks := map[string]float64{}
+	var dots []float64
+	for _, e := range all {
+		if e.name == "text" && strings.HasSuffix(e.text, " %") {
+			marks[e.text], _ = e.place(t)
+		}
+		if e.name == "circle" {
+			dots = append(dots, e.number(t, "cx"))
+		}
+	}
+	from, to := marks["0 %"], marks["100 %"]
+	if len(dots) != len(shares) || to-from < 200 {
+		t.Fatalf("dots %v, marks %v", dots, marks)
+	}
+	for i, v := range shares {
+		if want := from + v*(to-from); math.Abs(dots[i]-want) > 0.6 {
+			t.Errorf("%g stands at %g, its place is %g", v, dots[i], want)
+		}
+	}
+}
+
+// rectangle matches the path of a bar.
+var rectangle = regexp.MustCompile(`^M([-0-9.]+) [-0-9.]+l([-0-9.]+) 0l`)
+
+func TestBarsStandOnZeroInProportion(t *testing.T) {
+	rows := []StackRow{{Name: "a", Parts: []*float64{Num(2), Num(4)}}, {Name: "b", Parts: []*float64{Num(8), Num(1)}}}
+	from, long := map[string][]float64{}, map[string][]float64{}
+	for _, e := range elements(t, StackedBars(Head{Name: "stack"}, rows, []string{"x", "y"}, Axis{})) {
+		if m := rectangle.FindStringSubmatch(e.attr["d"]); m != nil && strings.HasPrefix(e.attr["fill"], "var(--c") {
+			x, _ := strconv.ParseFloat(m[1], 64)
+			w, _ := strconv.ParseFloat(m[2], 64)
+			if w > 20 { // not the legend's
+				from[e.attr["fill"]], long[e.attr["fill"]] = append(from[e.attr["fill"]], x), append(long[e.attr["fill"]], w)
+			}
+		}
+	}
+	x, y := long["var(--c1)"], long["var(--c2)"]
+	if len(x) != 2 || len(y) != 2 {
+		t.Fatalf("bars %v", long)
+	}
+	if from["var(--c1)"][0] != from["var(--c1)"][1] {
+		t.Error("the bars do not begin at one place")
+	}
+	for _, got := range []float64{x[1] / 8, y[0] / 4, y[1] / 1} {
+		if math.Abs(got-x[0]/2) > 0.5 {
+			t.Errorf("a unit is %g long here and %g there", got, x[0]/2)
+		}
+	}
+}
+
+// No name may be cut while it is of a sensible length, and none may touch
+// another.
+func TestLongNamesAreWholeAndApart(t *testing.T) {
+	var rows []DotRow
+	for i := range 24 {
+		rows = append(rows, DotRow{Name: fmt.Sprintf("Variety %d of the second lot bought in autumn, 162 cells, air-pruning", i), Value: Num(0.5), Note: "too few batches (2)"})
+	}
+	all := elements(t, DotWhisker(Head{Name: "dots"}, rows, nil, Axis{Percent: true}))
+	said := strings.Join(texts(all), " ")
+	var column []float64
+	for _, e := range all {
+		if e.name == "text" && e.attr["text-anchor"] == "end" {
+			_, y := e.place(t)
+			column = append(column, y)
+		}
+	}
+	for _, r := range rows {
+		if !strings.Contains(said, r.Name) || strings.Count(said, r.Note) != len(rows) {
+			t.Fatalf("%q is not whole in %q", r.Name, said)
+		}
+	}
+	for i := 1; i < len(column); i++ {
+		if column[i]-column[i-1] < fontSize {
+			t.Errorf("lines %d and %d of the names stand %g pixels apart", i-1, i, column[i]-column[i-1])
+		}
+	}
+}
+
+func TestMissingValuesAreGaps(t *testing.T) {
+	rows := []DotRow{{Name: "a"}, {Name: "b", Value: Num(0.2)}, {Name: "c", Value: Num(0), Low: Num(0), High: Num(0.1)}}
+	hollow, full := 0, 0
+	for _, e := range elements(t, DotWhisker(Head{Name: "dots"}, rows, nil, Axis{Percent: true})) {
+		if e.name == "circle" && e.attr["fill"] == paper {
+			hollow++
+		} else if e.name == "circle" {
+			full++
+		}
+	}
+	if hollow != 1 || full != 1 {
+		t.Errorf("%d hollow and %d full dots; one without an interval and one with are wanted", hollow, full)
+	}
+	bands := 0
+	points := []Point{{"2025-03-01", Num(1), Num(0), Num(2)}, {"2025-03-02", Num(1), Num(0), Num(2)}, {Date: "2025-03-03"}, {"2025-03-04", Num(1), Num(0), Num(2)}, {"2025-03-05", Num(1), Num(0), Num(2)}}
+	for _, e := range elements(t, Lines(Head{Name: "lines"}, []Series{{"a", points}}, Axis{}, nil)) {
+		if e.attr["fill-opacity"] == "0.2" || e.attr["opacity"] == "0.2" {
+			bands++
+		}
+	}
+	if bands != 2 {
+		t.Errorf("%d bands; the gap must leave two", bands)
+	}
+}
+
+func TestDaysAreMarked(t *testing.T) {
+	tests := []struct {
+		from, to string
+		want     []string
+	}{
+		{"2025-02-03", "2025-03-03", []string{"3 Feb", "10 Feb", "17 Feb", "24 Feb", "3 Mar"}},
+		{"2024-11-20", "2025-03-10", []string{"Dec", "Jan", "2025", "Feb", "Mar"}},
+	}
+	for _, tt := range tests {
+		said := texts(elements(t, StepLines(Head{Name: "days"}, []Series{{"a", []Point{{Date: tt.from, Value: Num(1)}, {Date: tt.to, Value: Num(2)}}}}, Axis{Name: "Trays"})))
+		for _, w := range tt.want {
+			if !slices.Contains(said, w) {
+				t.Errorf("%s to %s: %q is not among %q", tt.from, tt.to, w, said)
+			}
+		}
+	}
+	_, err := drawer(t, DrawerOptions{}).Draw([]Spec{StepLines(Head{Name: "days"}, []Series{{"a", []Point{{Date: "3.2.2025"}}}}, Axis{})})
+	if err == nil || !strings.Contains(err.Error(), "3.2.2025") {
+		t.Errorf("a date that is none: %v", err)
+	}
+}
+
+func TestLabelIsMadeWhereNoneIsGiven(t *testing.T) {
+	s := DotWhisker(Head{Name: "dots", Title: "Emergence"}, []DotRow{{Name: "kale", Value: Num(0.93)}, {Name: "leek", Value: Num(0.5)}, {Name: "none"}}, nil, Axis{Percent: true})
+	if want := "Emergence. 2 rows with a value; highest 93 % (kale), lowest 50 % (leek)."; s.Label != want {
+		t.Errorf("label %q, want %q", s.Label, want)
+	}
+}
