@@ -17,10 +17,10 @@ type chamberKey struct {
 // chambers returns a row for every season and chamber with a batch from seed that
 // was counted or with a reading; readings by their own date's season.
 func (r *Report) chambers() []ChamberFigure {
-	stood := those(r.Batches, (*Batch).inChamber)
+	climate := r.climate()
+	stood := those(r.Batches, climate.stoodIn)
 	_, groups := groupBy(stood, func(b *Batch) chamberKey { return chamberKey{b.Season, b.Chamber} })
 	days := map[chamberKey][]placeDay{}
-	climate := r.climate()
 	for _, b := range stood {
 		b.warmed = climate.inChamber(b).n > 0
 	}

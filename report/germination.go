@@ -47,7 +47,8 @@ type Timing struct {
 	Batches                     int
 	T50, Earliest, Latest, Mean Num // days
 	CountedEarly                int // batches whose last count came early
-	Before                      int // batches of which more than half stood at the first count
+	Before                      int // batches of which more than half stood at the first count: no T50
+	BeforeDay                   Num // the latest of those first counts, days
 }
 
 // Loss is cells lost by cause (counts.csv: lost, cause), a batch's season.

@@ -112,6 +112,9 @@ var batchGaps = []batchGap{
 	{"counts.csv", func(_ *Report, b *Batch) bool { return b.CountedEarly && !b.Early },
 		"late enough last count", "more may have come up after the last count of these batches than the figures say",
 		"a count once nothing more comes up, in counts.csv"},
+	{"counts.csv", func(_ *Report, b *Batch) bool { return b.BeforeDay.Known },
+		"early enough first count", "more than half stood at the first count of these batches, so it cannot be told how fast they came up",
+		"a count as the first seedlings show, in counts.csv"},
 	{"lots.csv", func(_ *Report, b *Batch) bool { return b.FromSeed && b.Lot == "" },
 		"seed lot", "no seed cost of their own, no check against the packet and no trail for these batches", "lot in sowings.csv"},
 	{"lots.csv", func(r *Report, b *Batch) bool { return b.Lot != "" && !r.knowsLot(b.Lot) },
@@ -128,7 +131,7 @@ var batchGaps = []batchGap{
 		"planned date or plants wanted of an open batch", "it cannot be told whether these batches will be late or too few", "planned and wanted in sowings.csv"},
 	{"", func(_ *Report, b *Batch) bool { return b.Chamber != "" && !b.ChamberOut.Known() && b.Ended() },
 		"day out of the chamber", "these batches count as on the bench from sowing on", "chamber_out in sowings.csv"},
-	{"chamber.csv", func(_ *Report, b *Batch) bool { return b.inChamber() && b.ChamberOut.Known() && !b.warmed },
+	{"chamber.csv", func(_ *Report, b *Batch) bool { return b.Chamber != "" && b.ChamberOut.Known() && !b.warmed },
 		"chamber readings", "no temperature beside what came up of these batches", "rows in chamber.csv for the days they stood there"},
 }
 
@@ -181,7 +184,7 @@ var settingGaps = []settingGap{
 	{func(r *Report) bool { return !r.Book.Settings.BenchPlaces.Known },
 		"places on the benches", "it cannot be told whether the benches are full", "bench_places in book.csv"},
 	{func(r *Report) bool {
-		return !r.Book.Settings.ChamberPlaces.Known && slices.ContainsFunc(r.Batches, (*Batch).inChamber)
+		return !r.Book.Settings.ChamberPlaces.Known && slices.ContainsFunc(r.Batches, func(b *Batch) bool { return b.ChamberOut.Known() })
 	},
 		"places in the chambers", "it cannot be told whether the chambers are full", "chamber_places in book.csv"},
 }

@@ -28,7 +28,7 @@ func (r *Report) plants() {
 	r.estimateUsable()
 }
 
-// quality returns a row for every group from seed with a look or a mark.
+// quality returns a row for every group from seed with a look.
 func (r *Report) quality(looked []*Batch) []Quality {
 	marks := map[Group]int{}
 	for _, b := range r.Batches {
@@ -37,11 +37,6 @@ func (r *Report) quality(looked []*Batch) []Quality {
 		}
 	}
 	keys, groups := groupBy(looked, (*Batch).Group)
-	for g := range marks {
-		if groups[g] == nil {
-			keys = append(keys, g)
-		}
-	}
 	slices.SortFunc(keys, groupOrder)
 	var table []Quality
 	for _, g := range keys {

@@ -39,6 +39,7 @@ type placeDay struct {
 type climate struct {
 	chamber map[placeDay][]float64
 	house   map[records.Date]float64
+	unnamed bool // a farm with one chamber need not name it
 }
 
 // climate sorts the readings, those of a day by temperature, so that their order
@@ -48,6 +49,7 @@ func (r *Report) climate() climate {
 	for _, reading := range r.Book.Chamber {
 		k := placeDay{reading.Chamber, reading.Date}
 		c.chamber[k] = append(c.chamber[k], reading.Temp)
+		c.unnamed = c.unnamed || reading.Chamber == ""
 	}
 	for _, day := range c.chamber {
 		slices.Sort(day)
@@ -64,5 +66,8 @@ func (r *Report) climate() climate {
 	return c
 }
 
-// inChamber reports whether the batch is known to have stood in a chamber.
-func (b *Batch) inChamber() bool { return b.Chamber != "" || b.ChamberOut.Known() }
+// stoodIn reports whether the batch is known to have stood in a chamber that the
+// book names; the chamber without a name is one where its readings have none either.
+func (c climate) stoodIn(b *Batch) bool {
+	return b.Chamber != "" || b.ChamberOut.Known() && c.unnamed
+}

@@ -87,15 +87,17 @@ func (s *series) by(d records.Date) float64 {
 }
 
 // timing returns how fast each group came up: the median of its batches that have
-// a T50. Groups of which every batch was up before its first count have a row
-// that says so.
+// a T50. A group of which every batch was up before its first count has no row; the
+// page of what is missing names those batches.
 func (r *Report) timing() []Timing {
 	seeds := those(r.Batches, func(b *Batch) bool { return b.FromSeed && (b.T50.Known || b.BeforeDay.Known) })
 	keys, groups := groupBy(seeds, (*Batch).Group)
 	slices.SortFunc(keys, groupOrder)
 	var table []Timing
 	for _, g := range keys {
-		table = append(table, timingOf(g, groups[g]))
+		if t := timingOf(g, groups[g]); t.Batches > 0 {
+			table = append(table, t)
+		}
 	}
 	return table
 }
@@ -109,6 +111,7 @@ func timingOf(g Group, batches []*Batch) Timing {
 		}
 		if b.BeforeDay.Known {
 			t.Before++
+			t.BeforeDay = records.Known(max(t.BeforeDay.Value, b.BeforeDay.Value))
 			continue
 		}
 		times, means = append(times, b.T50.Value), append(means, b.MeanDays.Value)

@@ -69,7 +69,7 @@ func (c climate) around(batches []*Batch) (mean Num, of string) {
 // inChamber is the readings of a batch's chamber while it stood there.
 func (c climate) inChamber(b *Batch) temps {
 	var t temps
-	if !b.inChamber() {
+	if !c.stoodIn(b) {
 		return t
 	}
 	until := b.Sown + germinationDays

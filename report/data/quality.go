@@ -40,8 +40,8 @@ func usable(r *report.Report) File {
 		[]column[row]{
 			{"batches", func(u row) Cell { return num(u.Batches) }},
 			{"left_out", func(u row) Cell { return num(u.LeftOut) }},
-			{"cells_sown", func(u row) Cell { return num(u.N) }},
-			{"usable", func(u row) Cell { return num(u.X) }},
+			{"cells_sown", func(u row) Cell { return maybe(only(u.Batches > 0, u.N)) }},
+			{"usable", func(u row) Cell { return maybe(only(u.Batches > 0, u.X)) }},
 		},
 		shareColumns("rate", share),
 		[]column[row]{
