@@ -1,0 +1,177 @@
+package records
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// raw is a cell as written; empty where the file has no such column.
+func (r *row) raw(col string) string {
+	i, ok := r.at[col]
+	if !ok {
+		return ""
+	}
+	return r.Cells[i]
+}
+
+// text is a cell without surrounding space.
+func (r *row) text(col string) string { return strings.TrimSpace(r.raw(col)) }
+
+// pos is where the row's first cell stands; at is where a column's does.
+func (r *row) pos() Pos { return r.place(r.rec, 0) }
+
+func (r *row) cell(col string) Pos {
+	if i, ok := r.at[col]; ok {
+		return r.place(r.rec, i)
+	}
+	return r.pos()
+}
+
+// problem reports a finding at a cell. Unless its check only warns, the row is
+// left out.
+func (r *row) problem(check, col, found, expected, remedy string) {
+	if r.report(check, r.cell(col), found, expected, remedy) > Warning {
+		r.out = true
+	}
+}
+
+// misread reports a cell that is not what its column holds.
+func (r *row) misread(check, col, expected, remedy string) {
+	r.problem(check, col, "read "+quote(r.text(col)), expected, remedy)
+}
+
+// whole reads a whole number of at least so much.
+func (r *row) whole(col string, least int) Maybe[int] {
+	s := r.text(col)
+	if s == "" {
+		return Maybe[int]{}
+	}
+	n, ok := parseWhole(s, r.decimal)
+	if !ok {
+		r.misread("whole-number", col, "a whole number such as 60 is expected", wholeRemedy(s))
+		return Maybe[int]{}
+	}
+	if n < least {
+		r.misread("too-low", col, "a whole number of "+strconv.Itoa(least)+" or more is expected", "")
+		return Maybe[int]{}
+	}
+	return Known(n)
+}
+
+// number reads a number of at least so much.
+func (r *row) number(col string, least float64) Maybe[float64] {
+	return r.measure(col, numberCell, func(x float64) string {
+		if x < least {
+			return "a number of " + plain(least) + " or more is expected"
+		}
+		return ""
+	})
+}
+
+// above reads a number above 0.
+func (r *row) above(col string) Maybe[float64] {
+	return r.measure(col, numberCell, func(x float64) string {
+		if x <= 0 {
+			return "a number above 0 is expected"
+		}
+		return ""
+	})
+}
+
+// money reads an amount of at least 0; credit reads one of either sign.
+func (r *row) money(col string) Maybe[float64] {
+	return r.measure(col, moneyCell, func(x float64) string {
+		if x < 0 {
+			return "an amount of 0 or more is expected"
+		}
+		return ""
+	})
+}
+
+func (r *row) credit(col string) Maybe[float64] {
+	return r.measure(col, moneyCell, func(float64) string { return "" })
+}
+
+// share reads percent and returns a share of 1.
+func (r *row) share(col string) Maybe[float64] {
+	p := r.measure(col, percentCell, func(x float64) string {
+		if x < 0 || x > 100 {
+			return "a percentage from 0 to 100 is expected"
+		}
+		return ""
+	})
+	p.Value /= 100
+	return p
+}
+
+// degrees reads a temperature and returns degrees Celsius.
+func (r *row) degrees(col string) Maybe[float64] {
+	t := r.measure(col, degreesCell, func(float64) string { return "" })
+	if t.Known && r.fahrenheit {
+		t.Value = (t.Value - 32) * 5 / 9
+	}
+	return t
+}
+
+// measure reads a number with the sign or unit its column may carry; wrong says
+// what would be right instead of a number out of range.
+func (r *row) measure(col string, kind numberKind, wrong func(float64) string) Maybe[float64] {
+	s := r.text(col)
+	if s == "" {
+		return Maybe[float64]{}
+	}
+	x, ok := parseNumber(kind.strip(s), r.decimal)
+	if !ok {
+		r.misread("number", col, kind.expected(r.decimal), numberRemedy(s, r.decimal))
+		return Maybe[float64]{}
+	}
+	if expected := wrong(x); expected != "" {
+		r.misread("out-of-range", col, expected, "")
+		return Maybe[float64]{}
+	}
+	return Known(x)
+}
+
+var yesNo = map[string]bool{"yes": true, "y": true, "true": true, "x": true, "1": true,
+	"no": false, "n": false, "false": false, "0": false}
+
+// yes reads yes or no.
+func (r *row) yes(col string) Maybe[bool] {
+	s := r.text(col)
+	if s == "" {
+		return Maybe[bool]{}
+	}
+	v, ok := yesNo[strings.ToLower(s)]
+	if !ok {
+		r.misread("yes-no", col, "yes or no is expected", "")
+		return Maybe[bool]{}
+	}
+	return Known(v)
+}
+
+// oneOf reads a word of a list, empty for a blank.
+func (r *row) oneOf(col string, words ...string) string {
+	s := strings.ToLower(r.text(col))
+	if s == "" || slices.Contains(words, s) {
+		return s
+	}
+	if joined := strings.ReplaceAll(s, " ", "-"); slices.Contains(words, joined) {
+		return joined
+	}
+	remedy := ""
+	if near := nearest(s, words, strings.ToLower); near != "" {
+		remedy = "did you mean " + quote(near) + "?"
+	}
+	r.misread("word", col, "one of "+strings.Join(words, ", ")+" is expected", remedy)
+	return ""
+}
+
+// name reads a name of a kind in the one spelling in which it is shown.
+func (r *row) name(kind, col string) string { return r.nameIn(kind, "", col) }
+
+// nameIn reads a name that is compared only with others of the same owner, as
+// varieties are within a crop.
+func (r *row) nameIn(kind, owner, col string) string {
+	return r.canonical(kind, owner, r.raw(col), func() Pos { return r.cell(col) })
+}

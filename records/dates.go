@@ -1,0 +1,109 @@
+package records
+
+import (
+	"strings"
+	"time"
+)
+
+// dateOrder is the order of day, month and year in slashed and dotted dates.
+type dateOrder string
+
+const (
+	ymd       dateOrder = "ymd"
+	dmy       dateOrder = "dmy"
+	mdy       dateOrder = "mdy"
+	untold    dateOrder = "" // no slashed date seen, or none that tells
+	wholeDate           = "a date such as 2025-03-31 is expected"
+)
+
+// slashed is a date of three numbers, in whatever order.
+type slashed struct {
+	parts    [3]int
+	yearSize [2]int // digits of the first and the last part
+}
+
+// parseSlashed takes apart 31/3/2025, 3.31.25 or 2025/03/31.
+func parseSlashed(s string) (slashed, bool) {
+	for _, sep := range []string{"/", ".", "-"} {
+		parts := strings.Split(strings.TrimRight(s, "."), sep)
+		if len(parts) != 3 {
+			continue
+		}
+		var d slashed
+		for i, p := range parts {
+			p = strings.TrimSpace(p)
+			if !digits(p) || len(p) > 4 {
+				return slashed{}, false
+			}
+			d.parts[i] = atoi(p)
+			parts[i] = p
+		}
+		d.yearSize = [2]int{len(parts[0]), len(parts[2])}
+		return d, true
+	}
+	return slashed{}, false
+}
+
+// in reads the date in an order; ok is false where it cannot be so written.
+func (d slashed) in(o dateOrder) (Date, bool) {
+	year, month, day, size := d.parts[2], d.parts[1], d.parts[0], d.yearSize[1]
+	switch o {
+	case mdy:
+		month, day = day, month
+	case ymd:
+		year, day, size = day, year, d.yearSize[0]
+	}
+	if size == 2 && d.yearSize != [2]int{4, 2} && d.yearSize != [2]int{2, 4} {
+		year += 2000
+	} else if size != 4 {
+		return 0, false
+	}
+	if month < 1 || month > 12 || day < 1 || year < 1 {
+		return 0, false
+	}
+	date := NewDate(year, time.Month(month), day)
+	return date, date.Month() == time.Month(month)
+}
+
+// date reads a day, unknown for a blank.
+func (r *row) date(col string) Date {
+	return r.dateText(col, r.text(col))
+}
+
+func (r *row) dateText(col, s string) Date {
+	if s == "" {
+		return 0
+	}
+	if d, ok := ParseISO(s); ok {
+		return d
+	}
+	if parts, ok := parseSlashed(s); ok {
+		return r.slashedDate(col, parts)
+	}
+	r.misread("date", col, wholeDate, dateRemedy(s))
+	return 0
+}
+
+func (r *row) slashedDate(col string, parts slashed) Date {
+	if d, ok := parts.in(r.dates); ok && r.dates != untold {
+		return d
+	}
+	r.misread("date", col, wholeDate, "")
+	return 0
+}
+
+// dateRemedy tells a spreadsheet's day number: days since 30 December 1899.
+func dateRemedy(s string) string {
+	if n, ok := parseWhole(s, point); ok && n > 10000 && n < 100000 {
+		return "a spreadsheet's number of a day: it would be " + (NewDate(1899, 12, 30) + Date(n)).String() + "; format the column as a date"
+	}
+	return ""
+}
+
+func atoi(s string) int {
+	n := 0
+	for _, r := range s {
+		n = n*10 + int(r-'0')
+	}
+	return n
+}

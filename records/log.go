@@ -1,0 +1,167 @@
+package records
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/gocarina/gocsv"
+)
+
+// log is one file while it is read.
+type log struct {
+	Log
+	*loader
+	file    string // its name as found in the folder
+	text    text
+	scan    *scanner
+	header  []string // column names in the file's order; empty: none of ours
+	at      map[string]int
+	head    record
+	records []record
+	dates   dateOrder
+	stats   File
+}
+
+// row is one row of a log. gocsv hands over its cells as text, in the order of
+// the header; what they mean is read by the functions of cell.go.
+type row struct {
+	Cells []string
+	*log  `csv:"-"`
+	rec   *record
+	out   bool // left out of every figure
+}
+
+// UnmarshalCSVWithFields takes the next cell of the row.
+func (r *row) UnmarshalCSVWithFields(_, value string) error {
+	if r.Cells == nil {
+		r.Cells = make([]string, 0, 24)
+	}
+	r.Cells = append(r.Cells, value)
+	return nil
+}
+
+// ReadAll gives gocsv the header and every row, each as wide as the header.
+func (l *log) ReadAll() ([][]string, error) {
+	all := [][]string{l.header}
+	for {
+		fields, err := l.Read()
+		if err != nil {
+			return all, nil
+		}
+		all = append(all, fields)
+	}
+}
+
+// Read gives the next row, padded or trimmed to the header.
+func (l *log) Read() ([]string, error) {
+	rec, ok := l.scan.next()
+	if !ok {
+		return nil, errEnd
+	}
+	l.records = append(l.records, rec)
+	fields := rec.fields
+	for len(fields) < len(l.header) {
+		fields = append(fields, "")
+	}
+	return fields[:len(l.header)], nil
+}
+
+// open reads the header of a log; false where no row of it can be read.
+func (l *log) open(raw []byte) bool {
+	l.text = newText(raw, l.Log)
+	if l.text.bad != "" {
+		l.report("encoding", Pos{File: l.file, Line: l.text.line}, l.text.bad,
+			"a CSV file in UTF-8 is expected", "save it again as CSV UTF-8")
+		return false
+	}
+	l.scan = newScanner(l.text)
+	head, ok := l.scan.next()
+	if !ok || len(l.scan.faults) > 0 {
+		l.noHeader()
+		return false
+	}
+	l.head = head
+	return l.readHeader()
+}
+
+func (l *log) noHeader() {
+	if len(l.scan.faults) > 0 {
+		l.reportFaults()
+		l.report("header", Pos{File: l.file, Line: l.scan.faults[0].line}, "the header cannot be read", "a first line with the columns' names is expected", "")
+		return
+	}
+	l.report("header", Pos{File: l.file}, "the file is empty", "a first line with the columns' names is expected",
+		"write "+strings.Join(requiredOf(l.Log), ",")+" into the first line, or delete the file")
+}
+
+// rows reads every row that is CSV.
+func (l *log) rows() []row {
+	var rows []row
+	if err := gocsv.UnmarshalCSV(l, &rows); err != nil {
+		l.report("csv", Pos{File: l.file}, err.Error(), "rows of a CSV file are expected", "")
+		return nil
+	}
+	for i := range rows {
+		rows[i].log, rows[i].rec = l, &l.records[i]
+	}
+	l.stats.Rows = len(rows) + len(l.scan.faults)
+	l.stats.LeftOut = len(l.scan.faults)
+	l.reportFaults()
+	return rows
+}
+
+func (l *log) reportFaults() {
+	for _, f := range l.scan.faults {
+		found, remedy := "a quotation mark stands inside a cell", `write "" for a quotation mark inside a quoted cell`
+		if f.open {
+			found, remedy = "a quotation mark is opened and not closed", "close the quotation mark, or take it away"
+		}
+		at := Pos{File: l.file, Line: f.line, Column: l.text.column(f.line, f.col), Cell: cellName(0, f.row)}
+		l.report("csv", at, found, "quotation marks around the whole cell are expected", remedy)
+	}
+}
+
+// place is where the i-th cell of a record stands.
+func (l *log) place(rec *record, i int) Pos {
+	p := Pos{File: l.file, Cell: cellName(i, rec.row)}
+	last := len(rec.places) - 1
+	at := rec.places[min(i, last)]
+	p.Line, p.Column = at.line, l.text.column(at.line, at.col)
+	if i > last { // the row is too short: just past its end
+		p.Column = l.text.column(at.line, len(l.text.lineText(at.line))+1)
+	}
+	return p
+}
+
+// cellName is a spreadsheet's name of a cell: column from 0, row from 1.
+func cellName(col, row int) string {
+	name := ""
+	for n := col + 1; n > 0; n = (n - 1) / 26 {
+		name = string(rune('A'+(n-1)%26)) + name
+	}
+	return name + itoa(row)
+}
+
+func requiredOf(l Log) []string {
+	var names []string
+	for _, c := range l.Columns {
+		if c.Required {
+			names = append(names, c.Name)
+		}
+	}
+	return names
+}
+
+// has reports whether the file has the column.
+func (l *log) has(col string) bool { _, ok := l.at[col]; return ok }
+
+// columns lists the contract's columns present, in the contract's order.
+func (l *log) columns() []string {
+	var names []string
+	for _, c := range l.Columns {
+		if slices.Contains(l.header, c.Name) {
+			names = append(names, c.Name)
+		}
+	}
+	return names
+}

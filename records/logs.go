@@ -1,0 +1,181 @@
+package records
+
+import "strings"
+
+func (r *row) purchase() Purchase {
+	return Purchase{
+		Pos:     r.pos(),
+		Tray:    r.name("tray", "tray"),
+		Kind:    r.name("kind", "kind"),
+		Cells:   r.whole("cells", 1).Value,
+		CellML:  r.above("cell_ml"),
+		Bought:  r.date("bought"),
+		Count:   r.whole("count", -1e6),
+		Price:   r.money("price"),
+		Lasts:   r.above("lasts"),
+		Uses:    r.above("uses"),
+		Minutes: r.number("minutes", 0),
+		Places:  r.number("places", 0),
+		Note:    r.text("note"),
+	}
+}
+
+func (r *row) lot() Lot {
+	crop := r.name("crop", "crop")
+	return Lot{
+		Pos:          r.pos(),
+		Lot:          r.name("lot", "lot"),
+		Crop:         crop,
+		Variety:      r.nameIn("variety", crop, "variety"),
+		Supplier:     r.text("supplier"),
+		LotNumber:    r.text("lot_number"),
+		Bought:       r.date("bought"),
+		Tested:       r.date("tested"),
+		GermLabel:    r.share("germ_label"),
+		Seeds:        r.above("seeds"),
+		Grams:        r.above("grams"),
+		SeedsPerGram: r.above("seeds_per_gram"),
+		Price:        r.money("price"),
+		Organic:      r.yes("organic"),
+		Treated:      r.yes("treated"),
+		Note:         r.text("note"),
+	}
+}
+
+func (r *row) sowing() Sowing {
+	crop := r.name("crop", "crop")
+	start := r.oneOf("start", "seed", "plug", "cutting")
+	if start == "" {
+		start = "seed"
+	}
+	return Sowing{
+		Pos:          r.pos(),
+		Batch:        r.name("batch", "batch"),
+		Sown:         r.date("sown"),
+		Crop:         crop,
+		Variety:      r.nameIn("variety", crop, "variety"),
+		Lot:          r.name("lot", "lot"),
+		Tray:         r.name("tray", "tray"),
+		Trays:        r.above("trays").Value,
+		Cells:        r.whole("cells", 1),
+		SeedsPerCell: r.whole("seeds_per_cell", 1).Or(1),
+		Start:        Start(start),
+		From:         r.name("batch", "from"),
+		Chamber:      r.name("chamber", "chamber"),
+		ChamberOut:   r.date("chamber_out"),
+		Planned:      r.date("planned"),
+		Wanted:       r.whole("wanted", 0),
+		Replaces:     r.name("batch", "replaces"),
+		SetOut:       r.date("set_out"),
+		PlantsOut:    r.whole("plants_out", 0),
+		Surplus:      r.whole("surplus", 0),
+		Note:         r.text("note"),
+	}
+}
+
+func (r *row) outRow() Out {
+	return Out{
+		Pos:    r.pos(),
+		Batch:  r.name("batch", "batch"),
+		Date:   r.date("date"),
+		Plants: r.whole("plants", 0).Value,
+		To: Destination(r.oneOf("to", string(ToField), string(Sold), string(Given), string(ToSurplus),
+			string(ToPottedOn), string(Dead))),
+		Last:  r.yes("last").Value,
+		Money: r.money("money"),
+		Note:  r.text("note"),
+	}
+}
+
+func (r *row) count() Count {
+	return Count{
+		Pos:     r.pos(),
+		Batch:   r.name("batch", "batch"),
+		Date:    r.date("date"),
+		Tray:    r.whole("tray", 1),
+		Cells:   r.whole("cells", 1),
+		Emerged: r.whole("emerged", 0),
+		Empty:   r.whole("empty", 0),
+		Lost:    r.whole("lost", 0),
+		Cause:   r.name("cause", "cause"),
+		Note:    r.text("note"),
+	}
+}
+
+func (r *row) look() Score {
+	s := Score{
+		Pos:    r.pos(),
+		Batch:  r.name("batch", "batch"),
+		Date:   r.date("date"),
+		Looked: r.whole("looked", 1),
+		Usable: r.whole("usable", 0),
+		Score:  r.whole("score", 0),
+		Note:   r.text("note"),
+	}
+	for i := range s.S {
+		s.S[i] = r.whole("s"+itoa(i+1), 0)
+	}
+	return s
+}
+
+func (r *row) cost() Cost {
+	words := make([]string, len(Categories))
+	for i, c := range Categories {
+		words[i] = string(c)
+	}
+	c := Cost{
+		Pos:      r.pos(),
+		Date:     r.date("date"),
+		From:     r.date("from"),
+		Until:    r.date("until"),
+		Category: Category(r.oneOf("category", words...)),
+		Task:     Task(r.oneOf("task", string(SowingTask), string(CareTask), string(OutTask))),
+		Amount:   r.credit("amount"),
+		Hours:    r.number("hours", 0),
+		Quantity: r.number("quantity", 0),
+		Unit:     r.text("unit"),
+		Batch:    r.name("batch", "batch"),
+		Crop:     r.name("crop", "crop"),
+		Tray:     r.name("tray", "tray"),
+		Note:     r.text("note"),
+	}
+	if c.Category == Labour && c.Task == "" {
+		c.Task = CareTask
+	}
+	if c.Category != Labour {
+		c.Task = ""
+	}
+	return c
+}
+
+func (r *row) chamberReading() ChamberReading {
+	day, clock := splitTime(r.text("time"))
+	return ChamberReading{
+		Pos:      r.pos(),
+		Date:     r.dateText("time", day),
+		Minute:   r.clock("time", clock),
+		Chamber:  r.name("chamber", "chamber"),
+		Temp:     r.degrees("temp").Value,
+		Humidity: r.share("humidity"),
+	}
+}
+
+func (r *row) houseReading() HouseReading {
+	return HouseReading{
+		Pos:     r.pos(),
+		Date:    r.date("date"),
+		Low:     r.degrees("low"),
+		High:    r.degrees("high"),
+		OutLow:  r.degrees("out_low"),
+		OutHigh: r.degrees("out_high"),
+		Note:    r.text("note"),
+	}
+}
+
+// splitTime parts a day from a time of day, at a T or the first space.
+func splitTime(s string) (day, clock string) {
+	if i := strings.IndexAny(s, "T "); i > 0 {
+		return s[:i], strings.TrimSpace(s[i+1:])
+	}
+	return s, ""
+}

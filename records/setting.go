@@ -1,0 +1,179 @@
+package records
+
+import (
+	"strings"
+
+	"golang.org/x/text/currency"
+)
+
+// setting is one setting of book.csv: its name, its default as shown, and how a
+// written value is taken up. What take returns says what was expected instead.
+type setting struct {
+	name, standard string
+	take           func(l *loader, s string) (expected string)
+}
+
+var settingTable = []setting{
+	{"farm", "", func(l *loader, s string) string { l.settings.Farm = s; return "" }},
+	{"currency", "USD", (*loader).takeCurrency},
+	{"season_starts", "1", wholeSetting(1, 12, "a month from 1 to 12", func(s *Settings, n int) { s.SeasonStarts = n })},
+	{"dates", "told from the file", (*loader).takeDates},
+	{"decimal", "point", (*loader).takeDecimal},
+	{"temperature", "C", (*loader).takeTemperature},
+	{"wage", "none", amountSetting(func(s *Settings, x float64) { s.Wage = Known(x) })},
+	{"discount_rate", "5", shareSetting(0, 99.99, func(s *Settings, x float64) { s.DiscountRate = x })},
+	{"usable_from", "3", wholeSetting(1, 5, "a score from 1 to 5", func(s *Settings, n int) { s.UsableFrom = n })},
+	{"score_1", "discard", scoreWord(0)},
+	{"score_2", "weak", scoreWord(1)},
+	{"score_3", "fit", scoreWord(2)},
+	{"score_4", "good", scoreWord(3)},
+	{"score_5", "ideal", scoreWord(4)},
+	{"confidence", "95", shareSetting(50, 99.9, func(s *Settings, x float64) { s.Confidence = x })},
+	{"sure_of_target", "90", shareSetting(50, 99.9, func(s *Settings, x float64) { s.SureOfTarget = x })},
+	{"transplant_value", "by crop", amountSetting(func(s *Settings, x float64) { s.TransplantValue = Known(x) })},
+	{"plug_price", "none", amountSetting(func(s *Settings, x float64) { s.PlugPrice = Known(x) })},
+	{"heating_months", "10-4", (*loader).takeHeating},
+	{"bench_places", "not judged", placesSetting(func(s *Settings, x float64) { s.BenchPlaces = Known(x) })},
+	{"chamber_places", "not judged", placesSetting(func(s *Settings, x float64) { s.ChamberPlaces = Known(x) })},
+	{"tray_turnaround", "3", wholeSetting(0, 365, "a number of days from 0 to 365", func(s *Settings, n int) { s.TrayTurnaround = n })},
+}
+
+func defaults() Settings {
+	return Settings{
+		Currency: "USD", SeasonStarts: 1, DiscountRate: 0.05, UsableFrom: 3,
+		ScoreWords: [5]string{"discard", "weak", "fit", "good", "ideal"},
+		Confidence: 0.95, SureOfTarget: 0.90, HeatingFrom: 10, HeatingUntil: 4, TrayTurnaround: 3,
+	}
+}
+
+// readSettings reads book.csv, if there is one, and fills in the defaults.
+func (l *loader) readSettings() {
+	l.settings = defaults()
+	written := map[string]string{}
+	l.readBook(written)
+	for _, s := range settingTable {
+		in := Input{s.name, s.standard, "default"}
+		if v, ok := written[s.name]; ok {
+			in.Value, in.Source = v, "written"
+		}
+		l.settings.Inputs = append(l.settings.Inputs, in)
+	}
+}
+
+func (l *loader) readBook(written map[string]string) {
+	readLog(l, "book.csv", func(r *row) string {
+		name := foldHeader(r.text("setting"))
+		for _, s := range settingTable {
+			if foldHeader(s.name) != name || r.text("value") == "" {
+				continue
+			}
+			if expected := s.take(l, r.text("value")); expected != "" {
+				r.misread("setting", "value", expected+" is expected", "")
+			}
+			written[s.name] = r.text("value")
+		}
+		return ""
+	})
+}
+
+func wholeSetting(least, most int, expected string, set func(*Settings, int)) func(*loader, string) string {
+	return func(l *loader, s string) string {
+		n, ok := parseWhole(s, point)
+		if !ok || n < least || n > most {
+			return expected
+		}
+		set(&l.settings, n)
+		return ""
+	}
+}
+
+func shareSetting(least, most float64, set func(*Settings, float64)) func(*loader, string) string {
+	return func(l *loader, s string) string {
+		x, ok := l.settingNumber(percentCell, s)
+		if !ok || x < least || x > most {
+			return "a percentage from " + plain(least) + " to " + plain(most)
+		}
+		set(&l.settings, x/100)
+		return ""
+	}
+}
+
+func amountSetting(set func(*Settings, float64)) func(*loader, string) string {
+	return func(l *loader, s string) string {
+		x, ok := l.settingNumber(moneyCell, s)
+		if !ok || x < 0 {
+			return "an amount such as 12.50"
+		}
+		set(&l.settings, x)
+		return ""
+	}
+}
+
+func placesSetting(set func(*Settings, float64)) func(*loader, string) string {
+	return func(l *loader, s string) string {
+		x, ok := l.settingNumber(numberCell, s)
+		if !ok || x <= 0 {
+			return "a number of trays above 0"
+		}
+		set(&l.settings, x)
+		return ""
+	}
+}
+
+func (l *loader) settingNumber(kind numberKind, s string) (float64, bool) {
+	return parseNumber(kind.strip(s), l.decimal)
+}
+
+func scoreWord(i int) func(*loader, string) string {
+	return func(l *loader, s string) string { l.settings.ScoreWords[i] = s; return "" }
+}
+
+func (l *loader) takeCurrency(s string) string {
+	unit, err := currency.ParseISO(s)
+	if err != nil {
+		return "a currency's code of ISO 4217 such as USD or EUR"
+	}
+	l.settings.Currency = unit.String()
+	return ""
+}
+
+func (l *loader) takeDates(s string) string {
+	order := dateOrder(strings.ToLower(s))
+	if order != ymd && order != dmy && order != mdy {
+		return "ymd, dmy or mdy"
+	}
+	l.order = order
+	return ""
+}
+
+func (l *loader) takeDecimal(s string) string {
+	signs := map[string]decimal{"point": point, ".": point, "comma": comma, ",": comma}
+	sign, ok := signs[strings.ToLower(s)]
+	if !ok {
+		return "point or comma"
+	}
+	l.decimal = sign
+	return ""
+}
+
+func (l *loader) takeTemperature(s string) string {
+	scale := strings.ToUpper(strings.TrimPrefix(s, "°"))
+	if scale != "C" && scale != "F" {
+		return "C or F"
+	}
+	l.fahrenheit = scale == "F"
+	l.settings.Fahrenheit = l.fahrenheit
+	return ""
+}
+
+func (l *loader) takeHeating(s string) string {
+	const expected = "two months such as 10-4"
+	first, last, ok := strings.Cut(strings.NewReplacer("–", "-", " to ", "-").Replace(s), "-")
+	from, ok1 := parseWhole(first, point)
+	until, ok2 := parseWhole(last, point)
+	if !ok || !ok1 || !ok2 || from < 1 || from > 12 || until < 1 || until > 12 {
+		return expected
+	}
+	l.settings.HeatingFrom, l.settings.HeatingUntil = from, until
+	return ""
+}

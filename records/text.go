@@ -1,0 +1,123 @@
+package records
+
+import (
+	"bytes"
+	"strings"
+	"unicode/utf8"
+)
+
+// text is a file as the reader wants it: UTF-8 without a mark, line ends LF.
+type text struct {
+	body  []byte
+	lines []int // where each line starts
+	skip  int   // lines before the header that no spreadsheet shows as a row
+	sep   rune
+	bad   string // why it cannot be read; empty if it can
+	line  int    // of what is bad
+}
+
+var byteOrderMark = []byte("\xef\xbb\xbf")
+
+// newText makes a file readable, or says why it is not.
+func newText(raw []byte, log Log) text {
+	raw = bytes.TrimPrefix(raw, byteOrderMark)
+	t := text{}
+	if t.bad, t.line = unreadable(raw); t.bad != "" {
+		return t
+	}
+	t.body = unixLines(raw)
+	t.lines = lineStarts(t.body)
+	first := t.firstLine()
+	if sep, ok := sepLine(first); ok {
+		t.sep, t.skip = sep, 1
+		return t
+	}
+	t.sep = separator(first, log)
+	return t
+}
+
+// unreadable says what in the bytes is no UTF-8 text, and in which line.
+func unreadable(raw []byte) (why string, line int) {
+	if bytes.HasPrefix(raw, []byte("\xff\xfe")) || bytes.HasPrefix(raw, []byte("\xfe\xff")) {
+		return "the file is UTF-16 text", 1
+	}
+	if i := bytes.IndexByte(raw, 0); i >= 0 {
+		return "the file holds a NUL byte: it is no text, or UTF-16 without a mark", 1 + bytes.Count(raw[:i], []byte("\n"))
+	}
+	if utf8.Valid(raw) {
+		return "", 0
+	}
+	i := 0
+	for i < len(raw) {
+		r, n := utf8.DecodeRune(raw[i:])
+		if r == utf8.RuneError && n <= 1 {
+			break
+		}
+		i += n
+	}
+	return "the file holds bytes that are not UTF-8", 1 + bytes.Count(raw[:i], []byte("\n"))
+}
+
+// unixLines turns CRLF and lone CR into LF.
+func unixLines(raw []byte) []byte {
+	if bytes.IndexByte(raw, '\r') < 0 {
+		return raw
+	}
+	raw = bytes.ReplaceAll(raw, []byte("\r\n"), []byte("\n"))
+	return bytes.ReplaceAll(raw, []byte("\r"), []byte("\n"))
+}
+
+func lineStarts(body []byte) []int {
+	starts := []int{0}
+	for i, b := range body {
+		if b == '\n' && i+1 < len(body) {
+			starts = append(starts, i+1)
+		}
+	}
+	return starts
+}
+
+// firstLine is the first line with anything in it.
+func (t text) firstLine() string {
+	for line := range bytes.Lines(t.body) {
+		if s := strings.TrimSpace(string(line)); s != "" {
+			return s
+		}
+	}
+	return ""
+}
+
+// sepLine reads the line by which some spreadsheets name the separator.
+func sepLine(line string) (sep rune, ok bool) {
+	line = strings.Trim(strings.TrimRight(line, " "), `"`)
+	if rest, found := strings.CutPrefix(strings.ToLower(line), "sep="); found && len(rest) == 1 && strings.Contains(",;\t|", rest) {
+		return rune(rest[0]), true
+	}
+	return 0, false
+}
+
+// separator tells comma, semicolon and tab apart by which of them finds the
+// most column names in the header.
+func separator(header string, log Log) rune {
+	best, most := ',', -1
+	for _, sep := range []rune{',', ';', '\t'} {
+		known := 0
+		names := strings.Split(header, string(sep))
+		for _, n := range names {
+			if log.column(canonicalHeader(strings.Trim(n, `" `), log)) >= 0 {
+				known++
+			}
+		}
+		if score := known*1000 + len(names); score > most {
+			best, most = sep, score
+		}
+	}
+	return best
+}
+
+// column turns a byte column of a line into characters, both from 1.
+func (t text) column(line, col int) int {
+	start := t.lines[min(line, len(t.lines))-1]
+	end := min(start+col-1, len(t.body))
+	return utf8.RuneCount(t.body[start:end]) + 1
+}
