@@ -31,7 +31,20 @@ func T(conf, df float64) float64 {
 		z := Z(conf)
 		return z + z*(z*z+1)/(4*df)
 	}
-	return -distuv.StudentsT{Mu: 0, Sigma: 1, Nu: df}.Quantile((1 - conf) / 2)
+	return -polished(distuv.StudentsT{Mu: 0, Sigma: 1, Nu: df}, (1-conf)/2)
+}
+
+// polished is a quantile at p to the last digits: the library inverts to about 1e-9, and a Newton step squares that.
+func polished(d distuv.StudentsT, p float64) float64 {
+	x := d.Quantile(p)
+	for range 2 {
+		step := (d.CDF(x) - p) / d.Prob(x)
+		if math.IsNaN(step) || math.Abs(step) > 1e-6*math.Abs(x) {
+			break // far in the tail the density vanishes
+		}
+		x -= step
+	}
+	return x
 }
 
 // manyDF is where the expansion's next term, about z^5/df^2, falls below the rounding error of the exact inversion.
