@@ -110,8 +110,8 @@ var shareTicks = ticks{0, 100, 20}
 // of runtime/bridge.js write it.
 func (a Axis) markWidth(t ticks) float64 {
 	w := 0.0
-	for i := 0.0; t.min+i*t.step <= t.max+t.step/2; i++ {
-		v := math.Round((t.min+i*t.step)*1e6) / 1e6
+	for i := range int((t.max-t.min)/t.step+0.5) + 1 {
+		v := math.Round((t.min+float64(i)*t.step)*1e6) / 1e6
 		text := strconv.FormatFloat(v, 'f', -1, 64) + strings.Repeat(",", int(math.Log10(math.Abs(v)+1)/3))
 		if a.Signed {
 			text += "+"
@@ -127,7 +127,8 @@ func (a Axis) markWidth(t ticks) float64 {
 var errNotFinite = errors.New("a number is not finite")
 
 // ticks returns ends and steps that hold every given value (nil ones are
-// missing). It answers errNotFinite for a value that no axis can hold.
+// missing). It answers errNotFinite, and ends that will do, for a value that no
+// axis can hold.
 func (a Axis) ticks(values []*float64) (ticks, error) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range values {
@@ -136,7 +137,7 @@ func (a Axis) ticks(values []*float64) (ticks, error) {
 		}
 		v := a.scaled(*p)
 		if math.IsNaN(v) || math.Abs(v) > 1e12 {
-			return ticks{}, errNotFinite
+			return ticks{0, 1, 1}, errNotFinite
 		}
 		low, high = math.Min(low, v), math.Max(high, v)
 	}
