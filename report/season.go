@@ -1,6 +1,10 @@
 package report
 
-import "traybook/report/estimate"
+import (
+	"slices"
+
+	"traybook/report/estimate"
+)
 
 // SimulatedCoverage is the share, in percent, of simulated 95 % intervals of rules
 // 6 and 7 that held the true rate.
@@ -12,4 +16,23 @@ const SimulatedCoverage = estimate.SimulatedCoverage
 func (r *Report) SeasonEmergence(season int) Share {
 	counted := those(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
 	return r.share(ofEmergence, "", countsOf(counted, emergenceCount))
+}
+
+// CropEmergence is the emergence of each crop of a season, all its varieties and
+// trays together, by crop: its batches' rate with an interval by the crop's scatter
+// (rule 43).
+func (r *Report) CropEmergence(season int) []Emergence {
+	counted := those(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
+	crops, groups := groupBy(counted, func(b *Batch) string { return b.Crop })
+	slices.Sort(crops)
+	var table []Emergence
+	for _, crop := range crops {
+		e := Emergence{Group: Group{Season: season, Crop: crop}, SeedsPerCell: seedsPerCell(groups[crop])}
+		e.Share = r.share(ofEmergence, crop, countsOf(groups[crop], emergenceCount))
+		for _, b := range groups[crop] {
+			e.Trays += b.Trays
+		}
+		table = append(table, e)
+	}
+	return table
 }

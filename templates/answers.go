@@ -3,6 +3,7 @@ package templates
 import (
 	"cmp"
 	"html/template"
+	"math"
 	"slices"
 
 	"traybook/records"
@@ -38,26 +39,50 @@ func (p *place) emergenceOf(season int) []report.Emergence {
 	return out
 }
 
-// cameUp answers the first question.
+// cameUp answers the first question: the season, its worst and best crops, and the
+// varieties that came up clearly worse than the others of their crop.
 func (p *place) cameUp(season int) template.HTML {
-	all := p.emergenceOf(season)
-	if len(all) == 0 {
+	total := p.r.SeasonEmergence(season)
+	if !total.Rate.Known {
 		return "The records cannot tell: no batch of this season has a germination count that can be used. Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."
 	}
-	total := p.r.SeasonEmergence(season)
-	overall := say("Of the cells looked at, %s held a living seedling; %s, %s.", shareText(total),
+	overall := say("%s of the cells looked at held a living seedling: %s, %s.", shareText(total),
 		batchCount(total.Batches), plural(total.N, "cell", "cells"))
-	judged := slices.DeleteFunc(slices.Clone(all), func(e report.Emergence) bool { return e.Few() })
-	if len(judged) == 0 {
-		return join(overall, "No variety was sown often enough in one kind of tray to be judged by itself.")
+	return join(overall, p.cropExtremes(season), p.clearlyLower(season))
+}
+
+// cropExtremes names the crops that came up worst and best, of those with enough
+// batches to be judged.
+func (p *place) cropExtremes(season int) template.HTML {
+	crops := slices.DeleteFunc(p.r.CropEmergence(season), func(e report.Emergence) bool { return e.Few() || !e.Rate.Known })
+	slices.SortStableFunc(crops, func(a, b report.Emergence) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	word := func(e report.Emergence) template.HTML {
+		return say("%s with %s, %s", p.crop(season, e.Crop), shareText(e.Share), batchCount(e.Batches))
 	}
-	worst := judged[0]
-	if len(judged) == 1 {
-		return join(overall, say("Only %s was sown often enough to be judged: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches)))
+	switch n := len(crops); {
+	case n == 0:
+		return say("No crop had the %s that a judgement needs.", batchCount(report.FewBatches))
+	case n == 1:
+		return say("Only one crop was sown often enough to be judged: %s.", word(crops[0]))
+	case n < 4:
+		return say("Worst came up %s; best %s.", word(crops[0]), word(crops[n-1]))
+	default:
+		return say("Worst came up %s, and %s; best %s.", word(crops[0]), word(crops[1]), word(crops[n-1]))
 	}
-	best := judged[len(judged)-1]
-	return join(overall, say("Worst came up %s: %s, %s; best %s: %s, %s.", groupName(worst.Group), shareText(worst.Share), batchCount(worst.Batches),
-		groupName(best.Group), shareText(best.Share), batchCount(best.Batches)))
+}
+
+// clearlyLower names the varieties with that verdict.
+func (p *place) clearlyLower(season int) template.HTML {
+	var found []template.HTML
+	for _, d := range p.r.Differences {
+		if d.Season == season && d.Verdict == report.ClearlyLower {
+			found = append(found, say("%s %s", name(d.Crop), name(d.Variety)))
+		}
+	}
+	if len(found) == 0 {
+		return ""
+	}
+	return say("Clearly worse than the other varieties of their crop: %s.", list(found))
 }
 
 // costWords answers the second question.
@@ -70,7 +95,7 @@ func (p *place) costWords(season int) template.HTML {
 		return say("The records cannot tell: %s were spent, but no batch of the season has a figure of usable plants. Write set_out, plants_out and surplus into sowings.csv.", p.money.sum(c.Total.Value))
 	}
 	first := say("A usable transplant cost %s: %s, %s.%s", p.money.each(c.PerTransplant.Value), batchCount(c.Rests),
-		plural(c.Usable.Value, "usable plant", "usable plants"), p.estimatedWords(c))
+		plural(math.Round(c.Usable.Value), "usable plant", "usable plants"), p.estimatedWords(c))
 	return join(first, p.costParts(c))
 }
 

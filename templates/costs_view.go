@@ -19,6 +19,7 @@ type costsPage struct {
 	Groups  *table
 	Parts   *table
 	Crops   *figure
+	Failed  template.HTML
 	Words   []template.HTML // a sentence a crop
 	Trays   *table
 	Months  *table
@@ -64,6 +65,7 @@ func costsView(p *place) any {
 		Groups:  p.costGroupTable(season),
 		Parts:   p.costPartsTable(season),
 		Crops:   costFigure(p, season),
+		Failed:  p.failedWords(season),
 		Words:   p.cropSentences(season),
 		Trays: p.costTableBy(season, "trays", "Cost by cells and kind of tray", "Tray", byTray(season),
 			func(g report.Group) any { return trayName(g) }),
@@ -202,11 +204,28 @@ func (p *place) cropSentence(season int, c report.Cost) template.HTML {
 	if !c.PerTransplant.Known {
 		return say("%s: %s so far, and no figure of usable plants from an ended batch.", crop, p.money.sum(c.Total.Value))
 	}
-	sentence := say("%s: %s a transplant, %s, %s.", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Rests), p.largestPart(c))
-	if f := c.FailedShare; f.Known && f.Value >= 0.25 {
-		return join(sentence, say("%s of it went into cells that gave no usable plant: look at what came up before anything else.", percent(f.Value)))
+	sentence := say("%s: %s a transplant, %s, %s", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Rests), p.largestPart(c))
+	if c.FailedShare.Known {
+		sentence = say("%s; %s of its money went into failed cells", sentence, percent(c.FailedShare.Value))
 	}
-	return sentence
+	return sentence + "."
+}
+
+// failedWords names the crops with which most money went into failed cells.
+func (p *place) failedWords(season int) template.HTML {
+	rows := p.r.CostBy(byCrop(season))
+	lost := func(c report.Cost) float64 { return c.FailedShare.Value * c.Behind.Total() }
+	slices.SortStableFunc(rows, func(a, b report.Cost) int { return cmp.Compare(lost(b), lost(a)) })
+	var words []template.HTML
+	for _, c := range rows[:min(3, len(rows))] {
+		if c.FailedShare.Known && lost(c) >= 0.005 {
+			words = append(words, say("%s (%s, %s)", p.crop(season, c.Crop), p.money.sum(lost(c)), batchCount(c.Rests)))
+		}
+	}
+	if len(words) == 0 {
+		return ""
+	}
+	return say("Most money went into failed cells with %s: look there first for what went wrong.", list(words))
 }
 
 // largestPart names the category that takes most of a cost.

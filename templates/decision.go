@@ -1,8 +1,10 @@
 package templates
 
 import (
+	"cmp"
 	"html/template"
 	"math"
+	"slices"
 
 	"traybook/report"
 )
@@ -21,20 +23,20 @@ type trayAnswer struct {
 	Verdict template.HTML // one sentence
 	Known   bool
 	Reason  template.HTML
-	Range   template.HTML
 	Changes template.HTML
 }
 
 // What no answer about trays counts in.
 const notCounted = "Not counted: losses in the field, earliness, and whatever else happens after setting out. Not tax advice."
 
-// decision answers for each pair of trays of which the book has prices; nil if
-// there is none.
+// decision answers for each pair of trays of which the book has prices, those that
+// can be told first.
 func (p *place) decision() *decision {
 	d := decision{ID: p.id("trays-answer"), Title: "Buy more trays?", Without: notCounted}
 	for _, pb := range p.r.Payback {
 		d.Answers = append(d.Answers, p.trayAnswer(pb))
 	}
+	slices.SortStableFunc(d.Answers, func(a, b trayAnswer) int { return cmp.Compare(rank(a), rank(b)) })
 	if len(d.Answers) == 0 {
 		d.Answers = []trayAnswer{{Verdict: "The records cannot tell whether dearer trays pay.",
 			Reason: "There are no two tray codes of the same cells, of different kind and both with a price in trays.csv."}}
@@ -42,13 +44,35 @@ func (p *place) decision() *decision {
 	return &d
 }
 
+func rank(a trayAnswer) int { return map[bool]int{true: 0, false: 1}[a.Known] }
+
 // trayAnswer answers for one pair.
 func (p *place) trayAnswer(pb report.Payback) trayAnswer {
 	if pb.Verdict == "" {
-		reason := markup(pb.Why)
-		return trayAnswer{Verdict: say("The records cannot tell whether %s pays beside %s.", name(pb.Tray), name(pb.Other)), Reason: join(reason, p.trialWords(pb))}
+		return trayAnswer{Verdict: say("The records cannot tell whether %s pays beside %s.", name(pb.Tray), name(pb.Other)),
+			Reason: join(p.whyWords(pb), p.trialWords(pb))}
 	}
-	return trayAnswer{Known: true, Verdict: p.buyWords(pb), Reason: p.gainWords(pb), Range: p.rangeWords(pb), Changes: p.flipWords(pb)}
+	return trayAnswer{Known: true, Verdict: p.buyWords(pb), Reason: p.gainWords(pb), Changes: p.flipWords(pb)}
+}
+
+// whyWords says why the records cannot tell of a pair.
+func (p *place) whyWords(pb report.Payback) template.HTML {
+	matches := plural(pb.Matches, "matched sowing", "matched sowings")
+	switch pb.Why {
+	case report.NoMatches:
+		return "No crop, variety and lot was sown in both within a week."
+	case report.FewMatches:
+		return say("There are %s; it takes %s.", matches, whole(report.EnoughMatches))
+	case report.FewDates:
+		return say("%s, but on %s; it takes %s.", capital(matches), plural(pb.Dates, "date", "dates"), whole(report.EnoughDates))
+	case report.NoValue, report.FewValues:
+		return "What one more plant is worth is not known: write transplant_value into book.csv, or what seed, mix and sowing cost."
+	case report.NoLife:
+		return say("How long %s lasts is not known: write lasts or uses in trays.csv.", name(pb.Tray))
+	case report.NoOtherLife:
+		return say("How long %s lasts is not known: write lasts or uses in trays.csv.", name(pb.Other))
+	}
+	return markup(pb.Why)
 }
 
 // buyWords is the verdict in one sentence.
@@ -79,41 +103,40 @@ func (p *place) gainWords(pb report.Payback) template.HTML {
 		interval(pb.GainLow, pb.GainHigh, p.money.sumNumber), name(pb.Other),
 		plural(pb.Matches, "matched sowing", "matched sowings"), plural(pb.Dates, "date", "dates"))
 	if pb.PaybackUses.Known {
-		out = join(out, say("A tray at %s has paid for itself after %s.", of(pb.Price, p.money.sum), plural(pb.PaybackUses.Value, "use", "uses")))
+		out = join(out, say("A tray at %s has paid for itself after %s.", of(pb.Price, p.money.sum), tenths(pb.PaybackUses.Value, "use", "uses")))
+	}
+	if pb.Buy != nil {
+		out = join(out, say("The farm owns %s.", whole(pb.Buy.Owned)))
 	}
 	return out
 }
 
-// rangeWords says how many there are and how the trays were used.
-func (p *place) rangeWords(pb report.Payback) template.HTML {
-	if pb.Buy == nil {
-		return ""
-	}
-	return say("The farm owns %s; at the peak %s of the two codes together were needed at once.", whole(pb.Buy.Owned), plural(pb.Buy.PeakInUse, "tray", "trays"))
-}
-
 // flipWords says what would turn the answer round.
 func (p *place) flipWords(pb report.Payback) template.HTML {
+	pays, above, below := "would not pay", "more", "less"
+	if pb.Verdict == report.PaysHigh || pb.Verdict == report.PaysNever {
+		pays, above, below = "would pay", "less", "more"
+	}
 	var parts []template.HTML
 	if pb.FlipPrice.Known {
-		parts = append(parts, say("a tray at %s", p.money.sum(pb.FlipPrice.Value)))
+		parts = append(parts, say("a tray cost %s than %s", above, p.money.sum(pb.FlipPrice.Value)))
 	}
 	if pb.FlipValue.Known {
-		parts = append(parts, say("a usable plant worth %s", p.money.each(pb.FlipValue.Value)))
+		parts = append(parts, say("one more plant were worth %s than %s", below, p.money.each(pb.FlipValue.Value)))
 	}
 	out := template.HTML("")
 	if len(parts) > 0 {
-		out = say("It turns at %s.", orList(parts))
+		out = say("It %s if %s.", pays, orList(parts))
 	}
 	if pb.HalfLifePays.Known {
-		out = join(out, say("If the trays lasted half as long, they would %s.", map[bool]string{true: "still pay", false: "not pay"}[pb.HalfLifePays.Value]))
+		out = join(out, say("At half the life it would %s.", map[bool]string{true: "still pay", false: "not pay"}[pb.HalfLifePays.Value]))
 	}
 	return out
 }
 
 func orList(parts []template.HTML) template.HTML {
 	if len(parts) == 2 {
-		return say("%s, or at %s", parts[0], parts[1])
+		return say("%s, or if %s", parts[0], parts[1])
 	}
 	return list(parts)
 }

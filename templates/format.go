@@ -118,6 +118,14 @@ func plural[N int | float64](n N, one, many string) string {
 	return number(float64(n)) + nbsp + unit(float64(n), one, many)
 }
 
+// tenths writes a quantity to one decimal with its word: 16.5 uses.
+func tenths(v float64, one, many string) string {
+	v = math.Round(v*10) / 10
+	return number(v) + nbsp + unit(v, one, many)
+}
+
+func tenthsNumber(v float64) string { return number(math.Round(v*10) / 10) }
+
 func batchCount(n int) string { return plural(n, "batch", "batches") }
 
 // days writes days to halves: 6.5 days.

@@ -132,7 +132,7 @@ func (p *place) differenceWords(d report.Difference) template.HTML {
 	more := map[bool]string{true: "more", false: "fewer"}[d.Difference.Value > 0]
 	return say("<strong>%s %s</strong>: %s of 100 cells %s came up than of the crop’s other varieties %s; %s against %s",
 		p.crop(d.Season, d.Crop), name(d.Variety), fixed(100*abs(d.Difference.Value), 0), more,
-		interval(d.Low, d.High, func(v float64) string { return signed(100*v, 0) }), batchCount(d.Batches), batchCount(d.OtherBatches))
+		interval(d.Low, d.High, func(v float64) string { return signed(100*v, 1) }), batchCount(d.Batches), batchCount(d.OtherBatches))
 }
 
 // judgedOn says what the two lists rest on, or why they are empty.
@@ -146,8 +146,8 @@ func (p *place) judgedOn(season int) template.HTML {
 	if n == 0 {
 		return ""
 	}
-	return say("%s had batches enough to be set against the other varieties of the crop, in the same season, cells and kind of tray.",
-		capital(plural(n, "variety", "varieties")))
+	return say("%s had batches enough to be set against the other varieties of their crop: like with like, over all seasons up to this one.",
+		plural(n, "variety", "varieties"))
 }
 
 // otherSeasons links to the other seasons' reviews.

@@ -22,14 +22,25 @@ func emergenceFigure(p *place, season int) *figure {
 			p.addEmergence(t, e)
 		}
 	}
-	if len(few) > 0 {
-		t.under(say("Sown too seldom to judge: fewer than %s batches", whole(report.FewBatches)))
-		for _, e := range few {
-			p.addEmergence(t, e)
-		}
-	}
+	p.addFew(t, season, few)
 	return p.figure(seasonChart("emergence", season), "What came up",
 		"Cells with a living seedling at the last count, of the cells looked at; the lowest first.", t)
+}
+
+// addFew sets the groups sown too seldom below a line; the front page leaves them
+// to the page on germination, where there is one.
+func (p *place) addFew(t *table, season int, few []report.Emergence) {
+	if len(few) == 0 {
+		return
+	}
+	if season == p.r.Season && p.paths["germination.html"] && t.Rows() > 0 {
+		t.note(say("%s more sown too seldom to judge: see %s.", plural(len(few), "group", "groups"), p.to("germination.html", "Germination")))
+		return
+	}
+	t.under(say("Sown too seldom to judge: fewer than %s", batchCount(report.FewBatches)))
+	for _, e := range few {
+		p.addEmergence(t, e)
+	}
 }
 
 func (p *place) addEmergence(t *table, e report.Emergence) {
@@ -116,7 +127,7 @@ func traysFigure(p *place, _ int) *figure {
 		nums("More usable plants", "Gain a use", "Price", "Uses to pay back", "Worth today"), plain("Verdict"))
 	for _, pb := range p.r.Payback {
 		t.add(name(pb.Tray), name(pb.Other), p.differenceCell(pb), p.gainCell(pb), of(pb.Price, p.money.sumNumber),
-			of(pb.PaybackUses, number), of(pb.WorthToday, p.money.sumNumber), verdictWords(pb))
+			of(pb.PaybackUses, tenthsNumber), of(pb.WorthToday, p.money.sumNumber), verdictWords(pb))
 	}
 	return p.figure(p.matchesChart(), "Do more trays pay?", say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code), t)
 }

@@ -39,10 +39,11 @@ type row struct {
 
 // cell is a value with something smaller under it: its interval or its sample.
 type cell struct {
-	Value template.HTML
-	Sub   template.HTML
-	Num   bool
-	Class string
+	Value  template.HTML
+	Sub    template.HTML
+	Num    bool
+	Class  string
+	Padded bool // it keeps the room of a Sub, having one or not
 }
 
 // plain and nums are column heads: of words, of numbers.
@@ -100,6 +101,33 @@ func (t *table) row(values []any) row {
 		r.Cells[i] = c
 	}
 	return r
+}
+
+// Parts are the bodies with every column in step: where one cell of a column has
+// something smaller beside its value, each has the room for it.
+func (t *table) Parts() []body {
+	for i := range t.Columns {
+		if t.Columns[i].Num && t.any(i, func(c *cell) bool { return c.Sub != "" }) {
+			t.any(i, func(c *cell) bool { c.Padded = true; return false })
+		}
+	}
+	return t.Bodies
+}
+
+// any calls is on the cells of a column until it says yes, and tells if it did.
+func (t *table) any(column int, is func(*cell) bool) bool {
+	rows := [][]row{t.Foot}
+	for _, b := range t.Bodies {
+		rows = append(rows, b.Rows)
+	}
+	for _, part := range rows {
+		for _, r := range part {
+			if column < len(r.Cells) && is(&r.Cells[column]) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // note adds a remark under the table; an empty one is none.
