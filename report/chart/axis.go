@@ -200,10 +200,10 @@ func dayMarks(first, last float64) (marks []float64, formatter string) {
 		}
 		return marks, "@day"
 	}
-	months := int(math.Ceil((last - first) / 30 / 14))
-	t := time.Unix(int64(first)*86400, 0).UTC()
-	for y, m, i := t.Year(), int(t.Month()), 0; ; i++ {
-		d := float64(time.Date(y, time.Month(m+i*months), 1, 0, 0, 0, 0, time.UTC).Unix() / 86400)
+	step := monthStep(last - first)
+	year := time.Unix(int64(first)*86400, 0).UTC().Year()
+	for i := 0; ; i += step {
+		d := float64(time.Date(year, time.Month(1+i), 1, 0, 0, 0, 0, time.UTC).Unix() / 86400)
 		if d > last {
 			return marks, "@month"
 		}
@@ -211,4 +211,15 @@ func dayMarks(first, last float64) (marks []float64, formatter string) {
 			marks = append(marks, d)
 		}
 	}
+}
+
+// monthStep returns how many months lie between two marks so that at most about
+// fourteen fit, Januaries among them: they carry the year.
+func monthStep(days float64) int {
+	for _, step := range []int{1, 2, 3, 4, 6, 12, 24, 60} {
+		if days/30.4/float64(step) <= 14 {
+			return step
+		}
+	}
+	return 120
 }

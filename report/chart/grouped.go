@@ -39,7 +39,9 @@ func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
 			}
 		}
 		s.bar(names[i], barData(one, i, len(bands), axis), i, opts.BarChart{BarGap: "10%", BarCategoryGap: "25%"})
-		s.key(names[i], "rect", colour(i))
+		if len(series) > 1 {
+			s.key(names[i], "rect", colour(i))
+		}
 	}
 	t, err := axis.ticks(values)
 	if err != nil {

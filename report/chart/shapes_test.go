@@ -312,6 +312,7 @@ func TestDaysAreMarked(t *testing.T) {
 		want     []string
 	}{
 		{"2025-02-03", "2025-03-03", []string{"3 Feb", "10 Feb", "17 Feb", "24 Feb", "3 Mar"}},
+		{"2023-03-01", "2025-09-01", []string{"Apr", "Oct", "Jan", "2024", "2025"}},
 		{"2024-11-20", "2025-03-10", []string{"Dec", "Jan", "2025", "Feb", "Mar"}},
 	}
 	for _, tt := range tests {

@@ -3,6 +3,7 @@ package chart
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"math"
 	"strings"
 
@@ -134,7 +135,7 @@ func (s *sheet) legendOption() map[string]any {
 
 // depth says what lies under and over the lines and bars, which ECharts puts at
 // 2 and 3.
-var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 5, "@heading": 5}
+var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 3, "@heading": 5}
 
 // spec closes the sheet: series from go-echarts, the rest put in.
 func (s *sheet) spec(height float64) Spec {
@@ -150,9 +151,7 @@ func (s *sheet) spec(height float64) Spec {
 			series["z"] = z
 		}
 	}
-	for k, v := range s.option {
-		o[k] = v
-	}
+	maps.Copy(o, s.option)
 	if len(s.legend) > 0 {
 		o["legend"] = s.legendOption()
 	}
