@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"traybook/records"
 )
@@ -116,7 +117,7 @@ func (r *Report) chooseSeason() error {
 		r.Season = r.Seasons[len(r.Seasons)-1]
 	}
 	if r.Options.Season != 0 && !slices.Contains(r.Seasons, r.Options.Season) {
-		return fmt.Errorf("season %d has no sowing in this book", r.Options.Season)
+		return fmt.Errorf("season %d has no sowing in this book; its seasons are %s", r.Options.Season, strings.Trim(fmt.Sprint(r.Seasons), "[]"))
 	}
 	return nil
 }

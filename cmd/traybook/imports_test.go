@@ -16,7 +16,7 @@ var mayImport = map[string][]string{
 	"report":               {"records", "report/estimate", "report/trade"},
 	"records":              {},
 	"report/estimate":      {},
-	"report/trade":         {},
+	"report/trade":         {"records"},
 	"report/chart/runtime": {},
 	"examples/make":        {},
 }
