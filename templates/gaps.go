@@ -53,7 +53,7 @@ func touches(m report.Missing, logs []string) bool {
 
 func (p *place) gap(i int, m report.Missing) gap {
 	id := "gap-" + strconv.Itoa(i+1)
-	g := gap{ID: id, What: capital(m.What), Costs: m.Costs, Remedy: m.Remedy, Href: p.href("missing.html#" + id)}
+	g := gap{ID: id, What: capital(m.What), Costs: sentence(m.Costs), Remedy: stopped(m.Remedy), Href: p.href("missing.html#" + id)}
 	if n := len(m.Batches); n > 0 {
 		g.Sample = batchCount(n)
 	}

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"html/template"
+	"slices"
 
 	"traybook/report"
 )
@@ -16,6 +17,7 @@ type table struct {
 	Notes   []template.HTML
 	Data    string // address of the data file; empty: none
 	File    string // its name
+	Prose   bool   // its cells hold sentences, which wrap
 	Summed  bool   // the data file holds the rows that the table adds up
 }
 
@@ -39,11 +41,11 @@ type row struct {
 
 // cell is a value with something smaller under it: its interval or its sample.
 type cell struct {
-	Value  template.HTML
-	Sub    template.HTML
-	Num    bool
-	Class  string
-	Padded bool // it keeps the room of a Sub, having one or not
+	Value template.HTML
+	Sub   template.HTML
+	Num   bool
+	Class string
+	Room  string // class of the room it keeps for a Sub, having one or not
 }
 
 // plain and nums are column heads: of words, of numbers.
@@ -107,27 +109,42 @@ func (t *table) row(values []any) row {
 // something smaller beside its value, each has the room for it.
 func (t *table) Parts() []body {
 	for i := range t.Columns {
-		if t.Columns[i].Num && t.any(i, func(c *cell) bool { return c.Sub != "" }) {
-			t.any(i, func(c *cell) bool { c.Padded = true; return false })
+		room := ""
+		t.each(i, func(c *cell) { room = max(room, roomFor(string(c.Sub))) })
+		if t.Columns[i].Num {
+			t.each(i, func(c *cell) { c.Room = room })
 		}
 	}
 	return t.Bodies
 }
 
-// any calls is on the cells of a column until it says yes, and tells if it did.
-func (t *table) any(column int, is func(*cell) bool) bool {
-	rows := [][]row{t.Foot}
-	for _, b := range t.Bodies {
-		rows = append(rows, b.Rows)
+// roomFor is the class of the room that something smaller takes; the greater
+// sorts after the smaller.
+func roomFor(sub string) string {
+	switch n := len([]rune(sub)); {
+	case n == 0:
+		return ""
+	case n <= 6:
+		return "room-a"
+	case n <= 10:
+		return "room-b"
+	case n <= 16:
+		return "room-c"
 	}
-	for _, part := range rows {
-		for _, r := range part {
-			if column < len(r.Cells) && is(&r.Cells[column]) {
-				return true
-			}
+	return "room-d"
+}
+
+// each calls do on every cell of a column.
+func (t *table) each(column int, do func(*cell)) {
+	rows := slices.Clone(t.Foot)
+	for _, b := range t.Bodies {
+		rows = append(rows, b.Rows...)
+	}
+	for _, r := range rows {
+		if column < len(r.Cells) {
+			do(&r.Cells[column])
 		}
 	}
-	return false
 }
 
 // note adds a remark under the table; an empty one is none.

@@ -68,6 +68,16 @@ func names(of []string) []name {
 	return out
 }
 
+// sentence makes a sentence of words: a capital first, a full stop last.
+func sentence(s string) string { return capital(stopped(s)) }
+
+func stopped(s string) string {
+	if s == "" || strings.HasSuffix(s, ".") {
+		return s
+	}
+	return s + "."
+}
+
 // capital writes the first letter of a word of ours large.
 func capital(s string) string {
 	if s == "" {
