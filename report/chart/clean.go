@@ -119,13 +119,13 @@ func (c *cleaner) root() {
 	c.out.WriteString("</desc>")
 }
 
-// style writes the parts of a style attribute that SVG knows as attributes. The
-// family of the font is left to the page.
+// style writes what a style attribute says of the font, as attributes. Its family
+// is left to the page; ECharts writes colours as attributes already.
 func (c *cleaner) style(css string) {
 	for part := range strings.SplitSeq(css, ";") {
 		name, value, ok := strings.Cut(part, ":")
 		name = strings.TrimSpace(name)
-		if ok && keptAttributes[name] {
+		if ok && strings.HasPrefix(name, "font-") && keptAttributes[name] {
 			c.attribute(name, strings.TrimSpace(value))
 		}
 	}
