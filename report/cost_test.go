@@ -244,3 +244,37 @@ func TestCostOfAPlantUsed(t *testing.T) {
 	known(t, "a plant used", r.Cost[0].PerTransplant, 0.0995, 0.00005)
 	balanced(t, r)
 }
+
+// Seeds bought, as written or from grams; the trade table gives lettuce 600 to 1200 seeds a
+// gram (growers' secondary lists), of which the middle stands, marked; unknown is not 0.
+func TestSeedsBought(t *testing.T) {
+	n := func(v float64) Num { return records.Known(v) }
+	tests := []struct {
+		lot     records.Lot
+		want    Num
+		guessed bool
+	}{
+		{records.Lot{Seeds: n(500), Grams: n(9)}, n(500), false},
+		{records.Lot{Grams: n(2), SeedsPerGram: n(800)}, n(1600), false},
+		{records.Lot{Crop: "lettuce", Grams: n(2)}, n(1800), true},
+		{records.Lot{Crop: "moonroot", Grams: n(2)}, Num{}, false},
+		{records.Lot{Crop: "lettuce"}, Num{}, false},
+	}
+	for _, tt := range tests {
+		if got, guessed := seedsBought(tt.lot); got != tt.want || guessed != tt.guessed {
+			t.Errorf("%+v: %v, guessed %v", tt.lot, got, guessed)
+		}
+	}
+}
+
+// Shared seed where every batch from seed has a priced lot: all bear it, and a batch that was
+// potted on, without seed of its own, none (rule 20).
+func TestSharedSeedPassesPottedBatches(t *testing.T) {
+	a := newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 50)
+	b := newBatch(t, "b", "2025-03-05", "2025-03-11", "S", 1, 100, 50)
+	a.Lot, b.FromSeed = "L1", false
+	book := &records.Book{Lots: []records.Lot{{Lot: "L1", Price: records.Known(10.0)}}, Costs: []records.Cost{row(t, "2025-03-01", records.Seed, 8)}}
+	balanced(t, moneyOf(book, a, b))
+	near(t, "a", a.Parts.Seed, 18, 1e-12)
+	near(t, "b", b.Parts.Seed, 0, 0)
+}

@@ -348,3 +348,26 @@ func TestAnyPairIsFinite(t *testing.T) {
 		}
 	})
 }
+
+// One match with a value: a middle without a range, so no verdict. A tray whose own life
+// cannot be told has a gain and no verdict (rules 48, 65).
+func TestGainWithoutAVerdict(t *testing.T) {
+	pb := newPairBook(1, 2, 3, 1)
+	pb.value = Num{}
+	r := pb.report(t)
+	r.Book.Costs = []records.Cost{row(t, "2025-01-02", records.Mix, 8, forBatch("HEAVY0"))}
+	for _, b := range r.Batches {
+		if b.Batch[len(b.Batch)-1] != '0' {
+			b.Crop, b.FromSeed = "chard", false
+		}
+	}
+	back := moneyOf(r.Book, r.Batches...).Payback[0]
+	if back.Why != FewValues || back.Valued != 1 || !back.Gain.Known || back.GainLow.Known || back.Verdict != "" || back.Buy != nil {
+		t.Errorf("one value: %+v", back)
+	}
+	pb = newPairBook(1, 2, 3, 1)
+	pb.heavy.Uses, pb.heavy.Lasts, pb.heavy.Count = Num{}, records.Known(3.0), records.Maybe[int]{}
+	if back := pb.report(t).Payback[0]; back.Why != NoLife || !back.Gain.Known || back.Verdict != "" || back.WorthToday.Known {
+		t.Errorf("no life: %+v", back)
+	}
+}
