@@ -1,0 +1,160 @@
+package report
+
+import (
+	"testing"
+
+	"traybook/records"
+)
+
+// tinyBook is the germination, quality and plants of examples/tiny.
+func tinyBook(t testing.TB) *book {
+	b := newBook(t)
+	b.Trays = nil
+	b.tray("A50", "air-pruning", 50)
+	b.tray("S50", "solid-wall", 50)
+	l := b.lot("L1", "lettuce", 0.95)
+	l.Seeds = records.Known(1000.0)
+	b.lot("C1", "cabbage", 0.92).Seeds = records.Known(500.0)
+	sow := func(code, crop, variety, lot, tray string, trays float64, wanted int) *records.Sowing {
+		s := b.sow(code, "2025-03-03", crop, variety, tray, trays)
+		s.Lot, s.Planned, s.Wanted = lot, day(t, "2025-04-12"), records.Known(wanted)
+		return s
+	}
+	b.leave(sow("A", "lettuce", "Fenwimple", "L1", "A50", 2, 80), "2025-04-12", 85, 5)
+	b.leave(sow("B", "lettuce", "Fenwimple", "L1", "S50", 2, 80), "2025-04-12", 80, 0)
+	sow("C", "cabbage", "Conefield", "C1", "A50", 4, 180)
+	b.leave(sow("D", "cabbage", "Drumhouse", "", "S50", 1, 40), "2025-04-12", 40, 0)
+	sow("E", "lettuce", "Fenwimple", "L1", "S50", 1, 40).Planned = day(t, "2025-04-08")
+	b.count("A", "2025-03-06", 28)
+	b.count("A", "2025-03-08", 68)
+	b.count("A", "2025-03-11", 95)
+	b.count("B", "2025-03-10", 90)
+	for i, up := range []int{50, 49, 48, 49} {
+		b.countTray("C", "2025-03-13", i+1, up).Cells = records.Known(50)
+	}
+	c := b.count("D", "2025-03-13", 0)
+	c.Emerged, c.Empty = records.Maybe[int]{}, records.Known(8)
+	b.count("E", "2025-03-10", 40)
+	c = b.count("E", "2025-03-24", 10)
+	c.Lost, c.Cause = records.Known(30), "dried out"
+	b.look("A", "2025-04-11", 20, 19)
+	b.lookBy("B", "2025-04-11", 1, 2, 7, 8, 2)
+	b.out("C", "2025-04-02", 150, records.ToField, false)
+	b.out("C", "2025-04-12", 40, records.Sold, true)
+	b.out("E", "2025-04-12", 0, records.Dead, true)
+	return b
+}
+
+func TestTinyBatches(t *testing.T) {
+	r := tinyBook(t).report()
+	if r.LastDate != day(t, "2025-04-12") || r.Season != 2025 {
+		t.Errorf("last date %v, season %d", r.LastDate, r.Season)
+	}
+	// 3 March to 12 April: 28 days left of March (with the 3rd), 11 of April, the last not counted: 40.
+	// Emergence D: 50 cells - 8 empty = 42. Usable: A 85 + 5; C 150 + 40, cleared; E cleared with nothing.
+	for _, want := range []struct {
+		batch                                   string
+		cells                                   int
+		trayDays, looked, emerged, ever, plants float64
+	}{
+		{"A", 100, 80, 100, 95, 95, 90},
+		{"B", 100, 80, 100, 90, 90, 80},
+		{"C", 200, 160, 200, 196, 196, 190},
+		{"D", 50, 40, 50, 42, 42, 40},
+		{"E", 50, 40, 50, 10, 40, 0},
+	} {
+		b := r.Batch(want.batch)
+		if b.CellsSown != records.Known(want.cells) || b.EndHow != Written || b.UsableHow != ByOut {
+			t.Errorf("%s: cells %v, end %s, usable %s", want.batch, b.CellsSown, b.EndHow, b.UsableHow)
+		}
+		near(t, want.batch+" tray-days", b.TrayDays, want.trayDays, 0)
+		known(t, want.batch+" looked at", b.Looked, want.looked, 0)
+		known(t, want.batch+" emerged", b.Emerged, want.emerged, 0)
+		known(t, want.batch+" ever up", b.EverUp, want.ever, 0)
+		known(t, want.batch+" usable", b.Usable, want.plants, 0)
+	}
+}
+
+func TestTinyGermination(t *testing.T) {
+	r := tinyBook(t).report()
+	if len(r.Emergence) != 4 || r.Emergence[0].Variety != "Conefield" || r.Emergence[3].Kind != "solid-wall" {
+		t.Fatalf("emergence: %+v", r.Emergence)
+	}
+	// B and E: 90 + 10 of 100 + 50. Two batches in one group, one in each other: df = 5 - 4 = 1, too few for an interval.
+	e := r.Emergence[3]
+	known(t, "lettuce in walls", e.Rate, 100.0/150, 1e-15)
+	known(t, "per seed", e.SeedRate, 100.0/150, 1e-15)
+	missing(t, "low", e.Low)
+	missing(t, "rho", e.Rho)
+	if e.Batches != 2 || e.Trays != 3 {
+		t.Errorf("batches %d, trays %v", e.Batches, e.Trays)
+	}
+	// A: N = 95, half at 48: between 28 on day 3 and 68 on day 5, at 3 + 2 x 20/40 = 4.
+	// Mean: (28 x 3 + 40 x 5 + 27 x 8) / 95 = 500/95. E was up before its first count, day 7.
+	if len(r.Timing) != 1 {
+		t.Fatalf("timing: %+v", r.Timing)
+	}
+	known(t, "T50", r.Timing[0].T50, 4, 1e-12)
+	known(t, "mean days", r.Timing[0].Mean, 500.0/95, 1e-12)
+	known(t, "before day", r.Batch("E").BeforeDay, 7, 0)
+	if l := r.Losses[0]; len(r.Losses) != 1 || l.Cells != 30 || l.Batches != 1 || l.Cause != "dried out" || l.ByMonth[3] != 30 {
+		t.Errorf("losses: %+v", r.Losses)
+	}
+	// All were sown on Monday 3 March 2025, in ISO week 10.
+	if w := r.Weeks[1]; len(r.Weeks) != 2 || w.Week != "2025-W10" || w.X != 195 || w.N != 250 {
+		t.Errorf("weeks: %+v", r.Weeks)
+	}
+}
+
+func TestTinyLots(t *testing.T) {
+	r := tinyBook(t).report()
+	// L1: A 95, B 90, E 10 + 30 lost = 225 of 250. Too few batches for an interval, so no verdict; one other lot: 0.10 allowed.
+	l := find(t, "L1", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "L1" })
+	known(t, "rate", l.SeedRate, 0.9, 1e-15)
+	known(t, "allowance", l.Allowance, 0.10, 0)
+	known(t, "minimum (7 CFR 201.31: lettuce 80)", l.Minimum, 0.80, 1e-15)
+	known(t, "seeds sown", l.SeedsSown, 250, 0)
+	known(t, "seeds bought", l.SeedsBought, 1000, 0)
+	if l.Below.Known || l.Counted != 3 {
+		t.Errorf("below %v, counted %d", l.Below, l.Counted)
+	}
+}
+
+func TestTinyQuality(t *testing.T) {
+	r := tinyBook(t).report()
+	// B: scores 3 and more are fit: 7 + 8 + 2 = 17 of 20.
+	q := find(t, "B", r.Quality, func(q Quality) bool { return q.Kind == "solid-wall" })
+	known(t, "usable share", q.Rate, 0.85, 1e-15)
+	for i, want := range []float64{1, 2, 7, 8, 2} {
+		known(t, "score", q.S[i], want, 0)
+	}
+	// Looks a day before planned, one batch of a kind: no share.
+	for _, l := range r.Leeway {
+		missing(t, "leeway", l.Rate)
+		if l.DaysLate != 0 || l.Batches != 1 {
+			t.Errorf("leeway: %+v", l)
+		}
+	}
+	if len(r.Leeway) != 4 { // lettuce and all crops, each by kind
+		t.Errorf("leeway: %d rows", len(r.Leeway))
+	}
+	u := find(t, "usable in walls", r.Usable, func(u Usable) bool { return u.Crop == "lettuce" && u.Kind == "solid-wall" })
+	known(t, "usable rate", u.Rate, 80.0/150, 1e-15)
+}
+
+func TestTinyWeek(t *testing.T) {
+	r := tinyBook(t).report()
+	// All left on 12 April; with three days to wash, 6 and 4 trays are free on the 15th.
+	if len(r.Week) != 2 {
+		t.Fatalf("week: %+v", r.Week)
+	}
+	for i, want := range []struct {
+		code  string
+		trays float64
+	}{{"A50", 6}, {"S50", 4}} {
+		w := r.Week[i]
+		if w.What != Freeing || w.Subject != want.code || w.Date != day(t, "2025-04-15") || w.Value.Value != want.trays {
+			t.Errorf("week: %+v", w)
+		}
+	}
+}
