@@ -53,7 +53,7 @@ func (r *row) whole(col string, least int) Maybe[int] {
 		return Maybe[int]{}
 	}
 	if n < least {
-		r.misread("too-low", col, "a whole number of "+strconv.Itoa(least)+" or more is expected", "")
+		r.misread("out-of-range", col, "a whole number of "+strconv.Itoa(least)+" or more is expected", "")
 		return Maybe[int]{}
 	}
 	return Known(n)
@@ -108,7 +108,7 @@ func (r *row) share(col string) Maybe[float64] {
 // degrees reads a temperature and returns degrees Celsius.
 func (r *row) degrees(col string) Maybe[float64] {
 	t := r.measure(col, degreesCell, func(float64) string { return "" })
-	if t.Known && r.fahrenheit {
+	if t.Known && r.settings.Fahrenheit {
 		t.Value = (t.Value - 32) * 5 / 9
 	}
 	return t

@@ -1,6 +1,8 @@
 package records
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"time"
 )
@@ -84,12 +86,85 @@ func (r *row) dateText(col, s string) Date {
 	return 0
 }
 
+// slashedDate reads a date in the file's order, or in the only order in which
+// it is a date at all.
 func (r *row) slashedDate(col string, parts slashed) Date {
-	if d, ok := parts.in(r.dates); ok && r.dates != untold {
+	if d, ok := parts.in(ymd); ok && parts.yearSize[0] == 4 {
 		return d
 	}
-	r.misread("date", col, wholeDate, "")
+	if r.dates != untold {
+		d, ok := parts.in(r.dates)
+		if !ok {
+			r.misread("date", col, wholeDate, r.orderRemedy(parts))
+		}
+		return d
+	}
+	readings := parts.readings()
+	switch {
+	case len(readings) == 0:
+		r.misread("date", col, wholeDate, "")
+		return 0
+	case same(readings):
+		return readings[0]
+	}
+	r.untoldDate(col, readings)
 	return 0
+}
+
+// readings lists the days a date may be, in every order.
+func (d slashed) readings() []Date {
+	var all []Date
+	for _, o := range []dateOrder{dmy, mdy, ymd} {
+		if day, ok := d.in(o); ok {
+			all = append(all, day)
+		}
+	}
+	return all
+}
+
+func same(days []Date) bool {
+	for _, d := range days {
+		if d != days[0] {
+			return false
+		}
+	}
+	return true
+}
+
+// orderRemedy tells in which other order a date would be one.
+func (r *row) orderRemedy(parts slashed) string {
+	for _, o := range []dateOrder{dmy, mdy, ymd} {
+		if d, ok := parts.in(o); ok {
+			return fmt.Sprintf("dates are read as %s here; as %s it would be %s", r.dates, o, d)
+		}
+	}
+	return ""
+}
+
+// untoldDate leaves a row out whose date may be several days. One problem speaks
+// for all such dates of a file: one setting mends them.
+func (r *row) untoldDate(col string, readings []Date) {
+	if !slices.Contains(r.untold, r) {
+		r.untold = append(r.untold, r)
+	}
+	r.out = true
+	if len(r.untold) == 1 && r.first.Check == "" {
+		r.first = Problem{Pos: r.cell(col), Check: "date-order", Found: "read " + quote(r.text(col)),
+			Expected: fmt.Sprintf("a date that can be only one day is expected; this may be %s or %s", readings[0], readings[1]),
+			Remedy:   "set dates to dmy, mdy or ymd in book.csv"}
+	}
+}
+
+// reportUntold reports the dates of unknown order, once for the file.
+func (l *log) reportUntold() {
+	p := l.first
+	if p.Check == "" || l.orderBad {
+		return
+	}
+	if n := len(l.untold); n > 1 {
+		p.Found += fmt.Sprintf(" (%d such rows)", n)
+	}
+	l.report(p.Check, p.Pos, p.Found, p.Expected, p.Remedy)
 }
 
 // dateRemedy tells a spreadsheet's day number: days since 30 December 1899.

@@ -30,8 +30,7 @@ func (l *log) readHeader() bool {
 		if first, twice := l.at[name]; twice && name != "" {
 			l.report("double-column", l.place(&l.head, i), "column "+quote(name)+" stands twice, first in column "+columnName(first),
 				"one column of a name is expected", "rename or delete one of them")
-			ok = false
-			continue
+			ok, name = false, ""
 		}
 		l.header = append(l.header, name)
 		if name != "" {

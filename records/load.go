@@ -14,13 +14,16 @@ var errEnd = errors.New("end of file")
 // loader holds what is known while a book is read.
 type loader struct {
 	folder     fs.FS
+	found      map[string]string // log -> its file's name in the folder
+	present    map[string]bool   // logs that were read
 	problems   []Problem
+	severities map[string]Severity
 	names      *names
 	settings   Settings
 	order      dateOrder // the setting dates
+	orderBad   bool      // the setting dates is not one of its words
 	decimal    decimal
-	fahrenheit bool
-	files      []File
+	logs       []*log
 
 	sowings []entry[Sowing]
 	outs    []entry[Out]
@@ -31,6 +34,9 @@ type loader struct {
 	costs   []entry[Cost]
 	chamber []entry[ChamberReading]
 	house   []entry[HouseReading]
+
+	batches map[string]*entry[Sowing]
+	cellsOf map[string]int
 }
 
 // entry is a row as read, with the row it was read from.
@@ -43,8 +49,21 @@ type entry[T any] struct {
 // problems, sorted, are all that was found. A problem of severity Fatal means
 // that nothing should be built.
 func Load(folder fs.FS) (*Book, []Problem) {
-	l := &loader{folder: folder, names: newNames(), decimal: point}
+	l := &loader{folder: folder, names: newNames(), decimal: point, present: map[string]bool{}, severities: severities()}
+	l.find()
 	l.readSettings()
+	l.readLogs()
+	notes := l.readNotes()
+	for _, c := range Checks {
+		if c.run != nil {
+			c.run(l)
+		}
+	}
+	SortProblems(l.problems)
+	return l.book(notes), l.problems
+}
+
+func (l *loader) readLogs() {
 	l.trays = readLog(l, "trays.csv", (*row).purchase)
 	l.lots = readLog(l, "lots.csv", (*row).lot)
 	l.sowings = readLog(l, "sowings.csv", (*row).sowing)
@@ -54,39 +73,51 @@ func Load(folder fs.FS) (*Book, []Problem) {
 	l.costs = readLog(l, "costs.csv", (*row).cost)
 	l.chamber = readLog(l, "chamber.csv", (*row).chamberReading)
 	l.house = readLog(l, "house.csv", (*row).houseReading)
-	b := &Book{Settings: l.settings, Notes: l.readNotes()}
+}
+
+// book gathers what is not left out.
+func (l *loader) book(notes []Note) *Book {
+	b := &Book{Settings: l.settings, Notes: notes}
 	b.Trays, b.Lots, b.Sowings, b.Outs = kept(l.trays), kept(l.lots), kept(l.sowings), kept(l.outs)
 	b.Counts, b.Scores, b.Costs = kept(l.counts), kept(l.scores), kept(l.costs)
 	b.Chamber, b.House = kept(l.chamber), kept(l.house)
-	b.Files = l.files
-	SortProblems(l.problems)
-	return b, l.problems
+	for _, log := range l.logs {
+		b.Files = append(b.Files, log.count())
+	}
+	return b
+}
+
+// count says how many rows the log has and how many no figure uses.
+func (l *log) count() File {
+	f := File{Name: l.Name, Rows: len(l.rows) + len(l.scan.faults), LeftOut: len(l.scan.faults), Columns: l.columns()}
+	for i := range l.rows {
+		if l.rows[i].out {
+			f.LeftOut++
+		}
+	}
+	return f
 }
 
 // readLog reads every row of a log, if the folder has it.
 func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
-	raw, err := fs.ReadFile(l.folder, name)
-	if err != nil {
+	raw, ok := l.readFile(name)
+	if !ok {
 		return nil
 	}
-	log := &log{Log: logOf(name), loader: l, file: name, dates: l.order, stats: File{Name: name}}
+	log := &log{Log: logOf(name), loader: l, file: l.found[name], dates: l.order}
 	if !log.open(raw) {
 		return nil
 	}
-	rows := log.rows()
-	entries := make([]entry[T], 0, len(rows))
-	for i := range rows {
-		r := &rows[i]
+	log.readRows()
+	l.logs = append(l.logs, log)
+	l.present[name] = true
+	entries := make([]entry[T], len(log.rows))
+	for i := range log.rows {
+		r := &log.rows[i]
 		r.blanks()
-		entries = append(entries, entry[T]{read(r), r})
+		entries[i] = entry[T]{read(r), r}
 	}
-	log.stats.Columns = log.columns()
-	for _, e := range entries {
-		if e.out {
-			log.stats.LeftOut++
-		}
-	}
-	l.files = append(l.files, log.stats)
+	log.reportUntold()
 	return entries
 }
 
@@ -101,17 +132,15 @@ func (r *row) blanks() {
 
 func kept[T any](entries []entry[T]) []T {
 	var all []T
-	for _, e := range entries {
-		if !e.out {
-			all = append(all, e.is)
-		}
+	for e := range alive(entries) {
+		all = append(all, e.is)
 	}
 	return all
 }
 
 // report adds a problem and returns its severity.
 func (l *loader) report(check string, at Pos, found, expected, remedy string) Severity {
-	s := severityOf(check)
+	s := l.severities[check]
 	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
 	return s
 }
@@ -122,19 +151,4 @@ func quote(s string) string {
 		s = string(r[:59]) + "…"
 	}
 	return strconv.Quote(s)
-}
-
-// canonical gives a name its one spelling.
-func (l *loader) canonical(kind, owner, written string, at func() Pos) string {
-	key := l.names.key(written)
-	if key == "" {
-		return ""
-	}
-	id := kind + "\x00" + owner + "\x00" + key
-	first, ok := l.names.shown[id]
-	if !ok {
-		first = spelling{spelt(written), at()}
-		l.names.shown[id] = first
-	}
-	return first.name
 }

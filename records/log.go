@@ -1,6 +1,7 @@
 package records
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -18,8 +19,10 @@ type log struct {
 	at      map[string]int
 	head    record
 	records []record
+	rows    []row
 	dates   dateOrder
-	stats   File
+	untold  []*row  // rows with a date of unknown order
+	first   Problem // the first of them
 }
 
 // row is one row of a log. gocsv hands over its cells as text, in the order of
@@ -94,20 +97,49 @@ func (l *log) noHeader() {
 		"write "+strings.Join(requiredOf(l.Log), ",")+" into the first line, or delete the file")
 }
 
-// rows reads every row that is CSV.
-func (l *log) rows() []row {
-	var rows []row
-	if err := gocsv.UnmarshalCSV(l, &rows); err != nil {
-		l.report("csv", Pos{File: l.file}, err.Error(), "rows of a CSV file are expected", "")
-		return nil
+// readRows reads every row that is CSV.
+func (l *log) readRows() {
+	if err := gocsv.UnmarshalCSV(l, &l.rows); err != nil {
+		l.report("file", Pos{File: l.file}, err.Error(), "rows of a CSV file are expected", "")
 	}
-	for i := range rows {
-		rows[i].log, rows[i].rec = l, &l.records[i]
+	for i := range l.rows {
+		l.rows[i].log, l.rows[i].rec = l, &l.records[i]
+		l.rows[i].tooWide()
 	}
-	l.stats.Rows = len(rows) + len(l.scan.faults)
-	l.stats.LeftOut = len(l.scan.faults)
 	l.reportFaults()
-	return rows
+	l.unnamedColumns()
+	if l.dates == untold {
+		l.dates = l.toldOrder()
+	}
+}
+
+// tooWide reports cells beyond the header's last.
+func (r *row) tooWide() {
+	width := len(r.header)
+	for i := width; i < len(r.rec.fields); i++ {
+		if strings.TrimSpace(r.rec.fields[i]) == "" {
+			continue
+		}
+		r.out = true
+		r.report("ragged", r.place(r.rec, i), fmt.Sprintf("the row has %d cells, the header %d", len(r.rec.fields), width),
+			"no more cells than the header has are expected", "put quotation marks around a cell with a separator in it")
+		return
+	}
+}
+
+// unnamedColumns warns of columns that have cells and no name.
+func (l *log) unnamedColumns() {
+	for i, name := range l.head.fields {
+		if strings.TrimSpace(name) != "" {
+			continue
+		}
+		for j := range l.rows {
+			if strings.TrimSpace(l.rows[j].Cells[i]) != "" {
+				l.report("unnamed-column", l.place(&l.head, i), "column "+columnName(i)+" has cells and no name", "a name in the header is expected", "the column is not read")
+				break
+			}
+		}
+	}
 }
 
 func (l *log) reportFaults() {

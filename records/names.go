@@ -1,6 +1,7 @@
 package records
 
 import (
+	"fmt"
 	"strings"
 
 	"golang.org/x/text/cases"
@@ -17,8 +18,9 @@ type names struct {
 
 // spelling is a name as first written, and where.
 type spelling struct {
-	name string
-	at   Pos
+	name    string // as shown
+	written string // trimmed
+	at      Pos
 }
 
 func newNames() *names {
@@ -39,4 +41,26 @@ func (n *names) key(written string) string {
 // spelt is a name as it is shown: NFC, trimmed, spaces folded.
 func spelt(written string) string {
 	return norm.NFC.String(strings.Join(strings.Fields(written), " "))
+}
+
+// canonical gives a name the one spelling in which it is shown, and warns once
+// of each other spelling.
+func (l *loader) canonical(kind, owner, written string, at func() Pos) string {
+	key := l.names.key(written)
+	if key == "" {
+		return ""
+	}
+	id := kind + "\x00" + owner + "\x00" + key
+	trimmed := norm.NFC.String(strings.TrimSpace(written))
+	first, ok := l.names.shown[id]
+	if !ok {
+		l.names.shown[id] = spelling{spelt(written), trimmed, at()}
+		return spelt(written)
+	}
+	if trimmed != first.written && !l.names.warned[id+"\x00"+trimmed] {
+		l.names.warned[id+"\x00"+trimmed] = true
+		l.report("spelling", at(), "read "+quote(trimmed), fmt.Sprintf("%s, as first written in %s, line %d, is expected", quote(first.written), first.at.File, first.at.Line),
+			"both are taken for one "+kind)
+	}
+	return first.name
 }

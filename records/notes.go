@@ -1,27 +1,48 @@
 package records
 
 import (
+	"bytes"
 	"io/fs"
 	"strings"
 )
 
 // readNotes reads notes/YEAR.md.
 func (l *loader) readNotes() []Note {
-	files, err := fs.ReadDir(l.folder, "notes")
+	info, err := fs.Stat(l.folder, "notes")
 	if err != nil {
+		return nil
+	}
+	files, err := fs.ReadDir(l.folder, "notes")
+	if err != nil || !info.IsDir() {
+		l.report("notes", Pos{File: "notes"}, "the folder of notes cannot be listed", "a folder of Markdown files is expected", "")
 		return nil
 	}
 	var notes []Note
 	for _, f := range files {
-		year, ok := strings.CutSuffix(f.Name(), ".md")
-		if !ok || len(year) != 4 || !digits(year) {
-			continue
+		if note, ok := l.readNote(f.Name()); ok {
+			notes = append(notes, note)
 		}
-		raw, err := fs.ReadFile(l.folder, "notes/"+f.Name())
-		if err != nil {
-			continue
-		}
-		notes = append(notes, Note{"notes/" + f.Name(), atoi(year), string(raw)})
 	}
 	return notes
+}
+
+func (l *loader) readNote(name string) (Note, bool) {
+	file := "notes/" + name
+	year, ok := strings.CutSuffix(name, ".md")
+	if !ok || len(year) != 4 || !digits(year) {
+		if !strings.HasPrefix(name, ".") {
+			l.report("notes", Pos{File: file}, "the file is not read", "a name such as notes/2025.md is expected", "")
+		}
+		return Note{}, false
+	}
+	raw, ok := l.readWhole("notes", file)
+	if !ok {
+		return Note{}, false
+	}
+	if why, line := unreadable(raw); why != "" {
+		l.report("notes", Pos{File: file, Line: line}, why, "UTF-8 text is expected", "the note is not read: save it again as UTF-8")
+		return Note{}, false
+	}
+	text := string(unixLines(bytes.TrimPrefix(raw, byteOrderMark)))
+	return Note{file, atoi(year), text}, true
 }

@@ -1,6 +1,7 @@
 package records
 
 import (
+	"fmt"
 	"strings"
 
 	"golang.org/x/text/currency"
@@ -60,20 +61,61 @@ func (l *loader) readSettings() {
 	}
 }
 
+// readBook reads the rows of book.csv; they are taken up in the table's order,
+// so that decimal is known before the first number.
 func (l *loader) readBook(written map[string]string) {
+	rows := map[string]*row{}
 	readLog(l, "book.csv", func(r *row) string {
-		name := foldHeader(r.text("setting"))
-		for _, s := range settingTable {
-			if foldHeader(s.name) != name || r.text("value") == "" {
-				continue
-			}
-			if expected := s.take(l, r.text("value")); expected != "" {
-				r.misread("setting", "value", expected+" is expected", "")
-			}
-			written[s.name] = r.text("value")
+		if name := r.settingName(rows); name != "" {
+			rows[name] = r
 		}
 		return ""
 	})
+	for _, s := range settingTable {
+		r := rows[s.name]
+		if r == nil || r.text("value") == "" {
+			continue
+		}
+		written[s.name] = r.text("value")
+		if expected := s.take(l, r.text("value")); expected != "" {
+			r.misread("setting", "value", expected+" is expected", settingRemedy(s.name))
+		}
+	}
+}
+
+// settingName is the setting a row is about; empty where it is none, or stands
+// in an earlier row.
+func (r *row) settingName(before map[string]*row) string {
+	written := r.text("setting")
+	if written == "" {
+		return ""
+	}
+	var names []string
+	for _, s := range settingTable {
+		names = append(names, s.name)
+		if foldHeader(s.name) != foldHeader(written) {
+			continue
+		}
+		if first := before[s.name]; first != nil {
+			r.problem("setting-name", "setting", fmt.Sprintf("setting %s stands in line %d too", quote(s.name), first.pos().Line),
+				"each setting once is expected", "delete one of the rows")
+			return ""
+		}
+		return s.name
+	}
+	if near := nearest(foldHeader(written), names, foldHeader); near != "" {
+		r.misread("setting-name", "setting", "a setting is expected", didYouMean(near))
+		return ""
+	}
+	r.misread("setting-unknown", "setting", "a setting is expected", "the row is not used; the settings are "+strings.Join(names, ", "))
+	return ""
+}
+
+func settingRemedy(name string) string {
+	if name == "heating_months" {
+		return "format the cell as text, so that the spreadsheet makes no date of it"
+	}
+	return ""
 }
 
 func wholeSetting(least, most int, expected string, set func(*Settings, int)) func(*loader, string) string {
@@ -140,6 +182,7 @@ func (l *loader) takeCurrency(s string) string {
 func (l *loader) takeDates(s string) string {
 	order := dateOrder(strings.ToLower(s))
 	if order != ymd && order != dmy && order != mdy {
+		l.orderBad = true
 		return "ymd, dmy or mdy"
 	}
 	l.order = order
@@ -161,8 +204,7 @@ func (l *loader) takeTemperature(s string) string {
 	if scale != "C" && scale != "F" {
 		return "C or F"
 	}
-	l.fahrenheit = scale == "F"
-	l.settings.Fahrenheit = l.fahrenheit
+	l.settings.Fahrenheit = scale == "F"
 	return ""
 }
 

@@ -1,0 +1,143 @@
+package records
+
+import (
+	"fmt"
+	"slices"
+)
+
+// alive goes through the rows that are not left out so far.
+func alive[T any](entries []entry[T]) func(func(*entry[T]) bool) {
+	return func(yield func(*entry[T]) bool) {
+		for i := range entries {
+			if !entries[i].out && !yield(&entries[i]) {
+				return
+			}
+		}
+	}
+}
+
+func (l *loader) checkTrayCodes() {
+	first := map[string]*entry[Purchase]{}
+	for e := range alive(l.trays) {
+		f, again := first[e.is.Tray]
+		if !again {
+			first[e.is.Tray] = e
+			continue
+		}
+		col := trayDiffers(f.is, e.is)
+		if col != "" {
+			e.problem("tray-differs", col, fmt.Sprintf("tray %s has another %s than in line %d", quote(e.is.Tray), col, f.is.Line),
+				"the same kind, cells and cell_ml in all rows of a code are expected", "give one of the two trays a code of its own")
+		}
+	}
+}
+
+func trayDiffers(a, b Purchase) string {
+	switch {
+	case a.Kind != b.Kind:
+		return "kind"
+	case a.Cells != b.Cells:
+		return "cells"
+	case a.CellML != b.CellML:
+		return "cell_ml"
+	}
+	return ""
+}
+
+func (l *loader) checkDoubleLots() {
+	checkDouble(l.lots, "double-lot", "lot", func(e *entry[Lot]) string { return e.is.Lot })
+}
+
+func (l *loader) checkDoubleBatches() {
+	checkDouble(l.sowings, "double-batch", "batch", func(e *entry[Sowing]) string { return e.is.Batch })
+}
+
+// checkDouble leaves out every row whose code an earlier row has; a row that is
+// left out holds its code too.
+func checkDouble[T any](entries []entry[T], check, col string, code func(*entry[T]) string) {
+	first := map[string]int{}
+	for i := range entries {
+		e := &entries[i]
+		c := code(e)
+		if line, again := first[c]; again && c != "" {
+			if !e.out {
+				e.problem(check, col, fmt.Sprintf("%s %s stands in line %d too", col, quote(c), line), "a code of its own for each "+col+" is expected", "")
+			}
+			continue
+		}
+		first[c] = e.pos().Line
+	}
+}
+
+func (l *loader) checkTrays() {
+	if !l.present["trays.csv"] {
+		return
+	}
+	known := codes(l.trays, func(p Purchase) string { return p.Tray })
+	places := map[string][]*row{}
+	for e := range alive(l.sowings) {
+		places[e.is.Tray] = append(places[e.is.Tray], e.row)
+	}
+	for e := range alive(l.costs) {
+		places[e.is.Tray] = append(places[e.is.Tray], e.row)
+	}
+	l.unknown("unknown-tray", "tray", "trays.csv", places, known)
+}
+
+func (l *loader) checkLots() {
+	if !l.present["lots.csv"] {
+		return
+	}
+	places := map[string][]*row{}
+	for e := range alive(l.sowings) {
+		places[e.is.Lot] = append(places[e.is.Lot], e.row)
+	}
+	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Lot }))
+}
+
+func (l *loader) checkCrops() {
+	places := map[string][]*row{}
+	for e := range alive(l.costs) {
+		places[e.is.Crop] = append(places[e.is.Crop], e.row)
+	}
+	l.unknown("unknown-crop", "crop", "sowings.csv", places, codes(l.sowings, func(s Sowing) string { return s.Crop }))
+}
+
+// codes lists the codes of a log, those of rows left out too.
+func codes[T any](entries []entry[T], code func(T) string) []string {
+	var all []string
+	seen := map[string]bool{}
+	for _, e := range entries {
+		if c := code(e.is); c != "" && !seen[c] {
+			seen[c] = true
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// unknown warns once of each code that a log lacks, where it is first written.
+func (l *loader) unknown(check, col, log string, places map[string][]*row, known []string) {
+	for code, rows := range places {
+		if code == "" || slices.Contains(known, code) {
+			continue
+		}
+		found := fmt.Sprintf("%s %s is not in %s", col, quote(code), log)
+		if n := len(rows); n > 1 {
+			found += fmt.Sprintf(" (%d rows)", n)
+		}
+		rows[0].problem(check, col, found, "a "+col+" of "+log+" is expected", didYouMean(l.nearKey(code, known)))
+	}
+}
+
+// nearKey is the known name that a name is nearly.
+func (l *loader) nearKey(name string, known []string) string {
+	return nearest(l.names.key(name), known, l.names.key)
+}
+
+func didYouMean(name string) string {
+	if name == "" {
+		return ""
+	}
+	return "did you mean " + quote(name) + "?"
+}

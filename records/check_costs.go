@@ -1,0 +1,107 @@
+package records
+
+import (
+	"fmt"
+	"math"
+)
+
+func (l *loader) checkCostForms() {
+	for e := range alive(l.costs) {
+		amount, hours := e.is.Amount.Known, e.is.Hours.Known
+		const expected = "exactly one of amount and hours is expected"
+		switch {
+		case amount && hours:
+			e.problem("amount-or-hours", "hours", "both amount and hours are written", expected, "write a row for each")
+		case !amount && !hours:
+			e.problem("amount-or-hours", "amount", "neither amount nor hours is written", expected, "")
+		case hours && e.is.Category != Labour:
+			e.problem("amount-or-hours", "hours", "hours of the category "+quote(string(e.is.Category)), "hours of labour are expected",
+				"write labour, or an amount")
+		}
+	}
+}
+
+func (l *loader) checkPeriods() {
+	for e := range alive(l.costs) {
+		until := e.is.Until
+		if !until.Known() {
+			until = e.is.Date
+		}
+		if e.is.From.Known() && e.is.From > until {
+			e.problem("from-after-until", "from", fmt.Sprintf("from %s is after %s", e.is.From, until), "a period that begins before it ends is expected",
+				"where until is blank the period ends on date")
+		}
+	}
+}
+
+func (l *loader) checkWage() {
+	if l.settings.Wage.Known {
+		return
+	}
+	n, first := 0, (*row)(nil)
+	for e := range alive(l.costs) {
+		if e.is.Hours.Known {
+			n++
+			if first == nil {
+				first = e.row
+			}
+		}
+	}
+	if n > 0 {
+		first.problem("no-wage", "hours", plural(n, "row")+" of hours and no wage", "a wage in book.csv is expected", "until then hours are shown, not priced")
+	}
+}
+
+func (l *loader) checkTasks() {
+	for e := range alive(l.costs) {
+		if e.is.Category != Labour && e.text("task") != "" {
+			e.problem("task", "task", "a task of the category "+quote(string(e.is.Category)), "a task of labour is expected", "the task is not used")
+		}
+	}
+}
+
+// checkRepeats leaves out costs that stand in trays.csv or lots.csv already
+// (rule 62).
+func (l *loader) checkRepeats() {
+	for e := range alive(l.costs) {
+		if !e.is.Amount.Known {
+			continue
+		}
+		if twin := l.twin(e.is); twin.File != "" {
+			e.problem("repeats", "amount", fmt.Sprintf("%s repeats %s, line %d", quote(e.text("amount")), twin.File, twin.Line),
+				"trays and seed lots in their own files alone are expected", "the row is left out: delete it")
+			e.out = true
+		}
+	}
+}
+
+// twin is the purchase or the lot that a cost repeats.
+func (l *loader) twin(c Cost) Pos {
+	switch c.Category {
+	case Seed:
+		for e := range alive(l.lots) {
+			if repeatsLot(c, e.is, l.batch(c.Batch)) {
+				return e.is.Pos
+			}
+		}
+	case Equipment, Other:
+		for e := range alive(l.trays) {
+			if repeatsPurchase(c, e.is) {
+				return e.is.Pos
+			}
+		}
+	}
+	return Pos{}
+}
+
+func repeatsLot(c Cost, lot Lot, of *entry[Sowing]) bool {
+	return lot.Price.Known && lot.Bought == c.Date && sameCents(lot.Price.Value, c.Amount.Value) &&
+		(c.Crop == "" || c.Crop == lot.Crop) && (c.Batch == "" || of != nil && of.is.Lot == lot.Lot)
+}
+
+func repeatsPurchase(c Cost, p Purchase) bool {
+	return p.Price.Known && p.Count.Known && p.Bought == c.Date && sameCents(float64(p.Count.Value)*p.Price.Value, c.Amount.Value) &&
+		(c.Tray == "" || c.Tray == p.Tray)
+}
+
+func sameCents(a, b float64) bool { return math.Round(a*100) == math.Round(b*100) }

@@ -1,0 +1,70 @@
+package records
+
+import (
+	"strings"
+)
+
+// named is a name where it is first written.
+type named struct {
+	name string
+	row  *row
+	col  string
+}
+
+// checkNearNames warns of crops, and of varieties of one crop, that differ by a
+// slip of the keys: names of five characters and more, not where only their
+// digits differ.
+func (l *loader) checkNearNames() {
+	crops := map[string]bool{}
+	varieties := map[[2]string]bool{}
+	var allCrops []named
+	of := map[string][]named{}
+	add := func(crop, variety string, r *row) {
+		if crop != "" && !crops[crop] {
+			crops[crop] = true
+			allCrops = append(allCrops, named{crop, r, "crop"})
+		}
+		if k := [2]string{crop, variety}; variety != "" && !varieties[k] {
+			varieties[k] = true
+			of[crop] = append(of[crop], named{variety, r, "variety"})
+		}
+	}
+	for e := range alive(l.lots) {
+		add(e.is.Crop, e.is.Variety, e.row)
+	}
+	for e := range alive(l.sowings) {
+		add(e.is.Crop, e.is.Variety, e.row)
+	}
+	l.nearNames(allCrops)
+	for _, crop := range allCrops {
+		l.nearNames(of[crop.name])
+	}
+}
+
+func (l *loader) nearNames(names []named) {
+	for i, n := range names {
+		for _, before := range names[:i] {
+			if nearlySame(l.names.key(before.name), l.names.key(n.name)) {
+				n.row.problem("near-name", n.col, n.col+" "+quote(n.name)+" is nearly "+quote(before.name), "names that differ clearly are expected",
+					"did you mean "+quote(before.name)+"? If both are right, leave them")
+				break
+			}
+		}
+	}
+}
+
+func nearlySame(a, b string) bool {
+	if len([]rune(a)) < 5 || len([]rune(b)) < 5 || slips(a, b) != 1 {
+		return false
+	}
+	return withoutDigits(a) != withoutDigits(b)
+}
+
+func withoutDigits(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r >= '0' && r <= '9' {
+			return -1
+		}
+		return r
+	}, s)
+}

@@ -1,0 +1,107 @@
+package records
+
+import (
+	"fmt"
+	"slices"
+)
+
+// dated is a row of a log that belongs to a batch.
+type dated struct {
+	*row
+	batch string
+	date  Date
+}
+
+// batchRows lists the rows that belong to a batch, log by log; costs only where
+// they name one.
+func (l *loader) batchRows() []dated {
+	var all []dated
+	for e := range alive(l.outs) {
+		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
+	}
+	for e := range alive(l.counts) {
+		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
+	}
+	for e := range alive(l.scores) {
+		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
+	}
+	return all
+}
+
+// checkBatches reports batches that are not in sowings.csv. A row whose batch
+// is left out goes with it, without a word of its own.
+func (l *loader) checkBatches() {
+	rows := l.batchRows()
+	for e := range alive(l.costs) {
+		if e.is.Batch != "" {
+			rows = append(rows, dated{e.row, e.is.Batch, e.is.Date})
+		}
+	}
+	if !l.present["sowings.csv"] {
+		return
+	}
+	for _, r := range rows {
+		sowing := l.batch(r.batch)
+		if sowing != nil {
+			r.out = r.out || sowing.out
+			continue
+		}
+		r.problem("unknown-batch", "batch", "batch "+quote(r.batch)+" is not in sowings.csv", "a batch of sowings.csv is expected",
+			didYouMean(l.nearKey(r.batch, l.batchCodes())))
+	}
+}
+
+func (l *loader) checkRowDates() {
+	for _, r := range l.batchRows() {
+		if s := l.batch(r.batch); s != nil && r.date < s.is.Sown {
+			r.problem("row-before-sown", "date", fmt.Sprintf("%s is before batch %s was sown, %s", r.date, quote(r.batch), s.is.Sown),
+				"a day not before the sowing is expected", "")
+		}
+	}
+}
+
+func (l *loader) checkPlantsOut() {
+	out := map[string]int{}
+	var last = map[string]*row{}
+	for e := range alive(l.outs) {
+		if e.is.To != Dead {
+			out[e.is.Batch] += e.is.Plants
+			last[e.is.Batch] = e.row
+		}
+	}
+	for e := range alive(l.sowings) {
+		cells := l.cellsSown(e.is)
+		if !cells.Known {
+			continue
+		}
+		written := e.is.PlantsOut.Value + e.is.Surplus.Value
+		if written > cells.Value {
+			e.problem("out-above-cells", "plants_out", tooMany(written, cells.Value), "no more plants than cells are expected", "")
+		}
+		if n := out[e.is.Batch]; n > cells.Value {
+			last[e.is.Batch].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Batch))+tooMany(n, cells.Value),
+				"no more plants than cells are expected", "")
+		}
+	}
+}
+
+func tooMany(plants, cells int) string {
+	return fmt.Sprintf("%d plants out of %d cells sown", plants, cells)
+}
+
+func (l *loader) checkOutTwice() {
+	rows := map[string]int{}
+	for e := range alive(l.outs) {
+		rows[e.is.Batch]++
+	}
+	for e := range alive(l.sowings) {
+		if rows[e.is.Batch] == 0 {
+			continue
+		}
+		cols := []string{"set_out", "plants_out", "surplus"}
+		if i := slices.IndexFunc(cols, func(c string) bool { return e.text(c) != "" }); i >= 0 {
+			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %d rows in out.csv", quote(e.is.Batch), cols[i], rows[e.is.Batch]),
+				"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
+		}
+	}
+}

@@ -1,0 +1,116 @@
+package records
+
+import "fmt"
+
+// batch finds a sowing by its code: its row, left out or not.
+func (l *loader) batch(code string) *entry[Sowing] {
+	if l.batches == nil {
+		l.batches = map[string]*entry[Sowing]{}
+		for i := range l.sowings {
+			e := &l.sowings[i]
+			if old, ok := l.batches[e.is.Batch]; e.is.Batch != "" && (!ok || old.out && !e.out) {
+				l.batches[e.is.Batch] = e
+			}
+		}
+	}
+	return l.batches[code]
+}
+
+func (l *loader) batchCodes() []string {
+	return codes(l.sowings, func(s Sowing) string { return s.Batch })
+}
+
+func (l *loader) checkSowingDates() {
+	for e := range alive(l.sowings) {
+		for _, d := range []struct {
+			col  string
+			date Date
+		}{{"chamber_out", e.is.ChamberOut}, {"planned", e.is.Planned}, {"set_out", e.is.SetOut}} {
+			if d.date.Known() && d.date < e.is.Sown {
+				e.problem("before-sown", d.col, fmt.Sprintf("%s %s is before the sowing, %s", d.col, d.date, e.is.Sown),
+					"a day not before sown is expected", "")
+			}
+		}
+	}
+}
+
+func (l *loader) checkFromKnown() {
+	for e := range alive(l.sowings) {
+		if e.is.From != "" && l.batch(e.is.From) == nil {
+			e.problem("unknown-from", "from", "batch "+quote(e.is.From)+" is not in sowings.csv", "a batch of sowings.csv is expected",
+				didYouMean(l.nearKey(e.is.From, l.batchCodes())))
+		}
+	}
+}
+
+func (l *loader) checkFromEarlier() {
+	for e := range alive(l.sowings) {
+		if e.is.From == "" {
+			continue
+		}
+		from := l.batch(e.is.From)
+		if from.is.Sown.Known() && from.is.Sown >= e.is.Sown {
+			e.problem("from-later", "from", fmt.Sprintf("batch %s was sown on %s, this one on %s", quote(e.is.From), from.is.Sown, e.is.Sown),
+				"a batch sown before this one is expected", "")
+		}
+	}
+}
+
+// leaveOutAfterFrom leaves out, without a word of their own, the batches that
+// came from one left out, and those that came from them.
+func (l *loader) leaveOutAfterFrom() {
+	for again := true; again; {
+		again = false
+		for e := range alive(l.sowings) {
+			if e.is.From != "" && l.batch(e.is.From).out {
+				e.out, again = true, true
+			}
+		}
+	}
+}
+
+func (l *loader) checkReplaces() {
+	for e := range alive(l.sowings) {
+		if e.is.Replaces != "" && l.batch(e.is.Replaces) == nil {
+			e.problem("unknown-replaces", "replaces", "batch "+quote(e.is.Replaces)+" is not in sowings.csv", "a batch of sowings.csv is expected",
+				didYouMean(l.nearKey(e.is.Replaces, l.batchCodes())))
+		}
+	}
+}
+
+func (l *loader) checkLotCrops() {
+	lots := map[string]Lot{}
+	for e := range alive(l.lots) {
+		lots[e.is.Lot] = e.is
+	}
+	for e := range alive(l.sowings) {
+		lot, ok := lots[e.is.Lot]
+		if ok && (lot.Crop != e.is.Crop || lot.Variety != e.is.Variety) {
+			e.problem("other-lot", "lot", fmt.Sprintf("lot %s is %s, this batch %s", quote(lot.Lot), quote(lot.Crop+" "+lot.Variety),
+				quote(e.is.Crop+" "+e.is.Variety)), "a lot of the batch's crop and variety is expected", "")
+		}
+	}
+}
+
+// cellsSown is rule 2: cells where written, else trays x cells of the tray.
+func (l *loader) cellsSown(s Sowing) Maybe[int] {
+	if s.Cells.Known {
+		return s.Cells
+	}
+	cells := l.trayCells(s.Tray)
+	if cells == 0 {
+		return Maybe[int]{}
+	}
+	return Known(int(s.Trays*float64(cells) + 0.5))
+}
+
+// trayCells is the cells of a tray code, 0 where unknown.
+func (l *loader) trayCells(code string) int {
+	if l.cellsOf == nil {
+		l.cellsOf = map[string]int{}
+		for e := range alive(l.trays) {
+			l.cellsOf[e.is.Tray] = e.is.Cells
+		}
+	}
+	return l.cellsOf[code]
+}

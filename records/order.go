@@ -1,0 +1,76 @@
+package records
+
+import "slices"
+
+// dateColumns are the columns that hold days, log by log.
+var dateColumns = map[string][]string{
+	"trays.csv":   {"bought"},
+	"lots.csv":    {"bought", "tested"},
+	"sowings.csv": {"sown", "chamber_out", "planned", "set_out"},
+	"out.csv":     {"date"},
+	"counts.csv":  {"date"},
+	"scores.csv":  {"date"},
+	"costs.csv":   {"date", "from", "until"},
+	"chamber.csv": {"time"},
+	"house.csv":   {"date"},
+}
+
+// toldOrder is the one order of day, month and year in which all slashed dates
+// of a file are days; untold where there are several orders, or none.
+func (l *log) toldOrder() dateOrder {
+	dates := l.slashedDates()
+	var possible []dateOrder
+	for _, o := range []dateOrder{dmy, mdy, ymd} {
+		if len(dates) > 0 && !slices.ContainsFunc(dates, func(d slashed) bool { _, ok := d.in(o); return !ok }) {
+			possible = append(possible, o)
+		}
+	}
+	possible = dropYearFirst(possible, dates)
+	if len(possible) != 1 {
+		return untold
+	}
+	return possible[0]
+}
+
+// slashedDates lists the dates of a file that have a reading and do not begin
+// with a year of four digits.
+func (l *log) slashedDates() []slashed {
+	var all []slashed
+	for _, col := range dateColumns[l.Name] {
+		for i := range l.rows {
+			day, _ := splitTime(l.rows[i].text(col))
+			if _, iso := ParseISO(day); iso || day == "" {
+				continue
+			}
+			if d, ok := parseSlashed(day); ok && d.yearSize[0] != 4 && len(d.readings()) > 0 {
+				all = append(all, d)
+			}
+		}
+	}
+	return all
+}
+
+// dropYearFirst rules out that 25/03/15 begins with its year where that would
+// scatter the file over more years than another order does: the days of a month
+// are many, the years of a book few.
+func dropYearFirst(possible []dateOrder, dates []slashed) []dateOrder {
+	if len(possible) < 2 || !slices.Contains(possible, ymd) {
+		return possible
+	}
+	others := slices.DeleteFunc(slices.Clone(possible), func(o dateOrder) bool { return o == ymd })
+	if slices.ContainsFunc(others, func(o dateOrder) bool { return years(dates, o) >= years(dates, ymd) }) {
+		return possible
+	}
+	return others
+}
+
+// years counts the years in which dates read in an order lie.
+func years(dates []slashed, o dateOrder) int {
+	seen := map[int]bool{}
+	for _, d := range dates {
+		if day, ok := d.in(o); ok {
+			seen[day.Year()] = true
+		}
+	}
+	return len(seen)
+}
