@@ -8,6 +8,7 @@ import (
 // pairs computes what hangs on two codes side by side: rules 28-33, 35.
 func (p *purse) pairs() {
 	values := p.plantValues()
+	p.r.plantValue = values
 	stays := p.r.stays(1, nil)
 	for _, pr := range pairsOf(p.codes) {
 		pr.match(p.r.Batches, values)

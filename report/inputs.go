@@ -40,6 +40,9 @@ func (r *Report) inputs() {
 			r.input("median_t50_days "+crop, decimal(t.Value))
 		}
 		r.input("median_stay_days "+crop, strconv.Itoa(r.stay(crop).median))
+		if v := r.plantValue[crop]; v.Known {
+			r.input("value_of_a_plant "+crop, decimal(v.Value))
+		}
 	}
 	r.ownedInputs()
 }

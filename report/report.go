@@ -55,6 +55,7 @@ type Report struct {
 	byCode      map[string]*Batch
 	stayOf      map[string]cropStay // by crop (rules 4, 61)
 	medianT50   map[string]Num      // by crop, days (rules 15, 40, 56)
+	plantValue  map[string]Num      // by crop, money: one more usable plant (rule 30)
 	scatters    [3]scatterBook      // by measure (rule 43)
 	hasCategory map[records.Category]bool
 }
