@@ -46,7 +46,7 @@ func (p *place) cameUp(season int) template.HTML {
 	if !total.Rate.Known {
 		return "The records cannot tell: no batch of this season has a germination count that can be used. Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."
 	}
-	overall := say("%s of the cells looked at held a living seedling: %s, %s.", shareText(total),
+	overall := say("Of the cells looked at, %s held a living seedling: %s, %s.", shareText(total),
 		batchCount(total.Batches), plural(total.N, "cell", "cells"))
 	return join(overall, p.cropExtremes(season), p.clearlyLower(season))
 }

@@ -57,14 +57,13 @@ func (p *place) trayAnswer(pb report.Payback) trayAnswer {
 
 // whyWords says why the records cannot tell of a pair.
 func (p *place) whyWords(pb report.Payback) template.HTML {
-	matches := plural(pb.Matches, "matched sowing", "matched sowings")
 	switch pb.Why {
 	case report.NoMatches:
 		return "No crop, variety and lot was sown in both within a week."
 	case report.FewMatches:
-		return say("There are %s; it takes %s.", matches, whole(report.EnoughMatches))
+		return say("Matched sowings found: %s; it takes %s.", whole(pb.Matches), whole(report.EnoughMatches))
 	case report.FewDates:
-		return say("%s, but on %s; it takes %s.", capital(matches), plural(pb.Dates, "date", "dates"), whole(report.EnoughDates))
+		return say("The matched sowings began on %s; it takes %s.", plural(pb.Dates, "date", "dates"), whole(report.EnoughDates))
 	case report.NoValue, report.FewValues:
 		return "What one more plant is worth is not known: write transplant_value into book.csv, or what seed, mix and sowing cost."
 	case report.NoLife:

@@ -96,21 +96,16 @@ func interval(low, high report.Num, write func(float64) string) string {
 	return "(" + write(low.Value) + " to " + write(high.Value) + ")"
 }
 
-// shareText writes a rate with its interval: 82 % (76 to 87), or 82 % (too few
-// batches).
+// shareText writes a rate with its interval for a sentence: 82 % (76 to 87), or
+// 82 % (too few batches for an interval).
 func shareText(s report.Share) string {
-	if !s.Rate.Known {
+	switch {
+	case !s.Rate.Known:
 		return "not known"
+	case !s.Low.Known || !s.High.Known:
+		return percent(s.Rate.Value) + " (" + tooFew + " for an interval)"
 	}
-	return percent(s.Rate.Value) + " " + bracket(interval(s.Low, s.High, percentNumber))
-}
-
-// bracket puts words into brackets unless they stand in some.
-func bracket(s string) string {
-	if strings.HasPrefix(s, "(") {
-		return s
-	}
-	return "(" + s + ")"
+	return percent(s.Rate.Value) + " " + interval(s.Low, s.High, percentNumber)
 }
 
 // plural writes a count with its word: 1 batch, 12 batches.
