@@ -1,0 +1,178 @@
+package main
+
+import (
+	"encoding/csv"
+	"fmt"
+	"html"
+	"io"
+	"math"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// A reader with a calculator: from the data files beside the review to the words
+// on its front page, by the arithmetic that the method page describes and none of
+// the program's own.
+func TestTrayAnswerByCalculator(t *testing.T) {
+	site := filepath.Join(t.TempDir(), "site")
+	code := run([]string{"build", "../../examples/ottermoss", "--today", "2026-05-17", "--out", site}, io.Discard, io.Discard)
+	if code != done {
+		t.Fatalf("status %d", code)
+	}
+	const tray, other = "A128", "S128"
+	p := one(t, site, "payback", tray, other)
+	value := map[string]float64{}
+	for _, row := range dataRows(t, site, "inputs") {
+		if crop, ok := strings.CutPrefix(row["name"], "value_of_a_plant "); ok {
+			value[crop] = parse(t, row["value"])
+		}
+	}
+
+	// The matched sowings: how many more plants of a hundred cells, and what they were worth.
+	var difference, money []float64
+	for _, row := range dataRows(t, site, "matches") {
+		if row["tray"] == tray && row["other"] == other {
+			d := parse(t, row["usable_tray"])/parse(t, row["cells_tray"]) - parse(t, row["usable_other"])/parse(t, row["cells_other"])
+			difference = append(difference, d)
+			money = append(money, d*parse(t, p["cells"])*value[row["crop"]])
+		}
+	}
+	const t52 = 2.006646805061689 // R 4.2.2, qt(0.975, 52): 53 matched sowings
+	if len(difference) != 53 {
+		t.Fatalf("%d matched sowings; the quantile above is for 53", len(difference))
+	}
+	mean, half := meanAndHalf(difference, t52)
+	same(t, "difference", p["difference"], mean)
+	same(t, "difference_low", p["difference_low"], mean-half)
+	same(t, "difference_high", p["difference_high"], mean+half)
+
+	// What one use gains: a use of the other saved, plants, less the longer handling.
+	const wage = 19 // inputs: wage
+	worth, worthHalf := meanAndHalf(money, t52)
+	rest := parse(t, p["other_price"])/parse(t, p["other_life_uses"]) - (parse(t, p["minutes"])-parse(t, p["other_minutes"]))*wage/60
+	gain := rest + worth
+	same(t, "gain", p["gain"], gain)
+	uses := parse(t, p["price"]) / gain
+	same(t, "payback_uses", p["payback_uses"], uses)
+	same(t, "payback_seasons", p["payback_seasons"], uses/parse(t, p["uses_per_season"]))
+
+	// How many more: as long as the next one adds to the sum of what they are worth.
+	buy, sum, best := 0, 0.0, 0.0
+	ends := map[string]int{}
+	for i, row := range pairRows(t, site, "next_tray", tray, other) {
+		if sum += parse(t, row["worth_today"]); sum > best {
+			buy, best = i+1, sum
+		}
+		for _, end := range []string{"pays", "pays_low", "pays_high"} {
+			if row[end] == "yes" {
+				ends[end]++
+			}
+		}
+	}
+	if ends["pays"] != buy {
+		t.Errorf("%d trays marked as paying, the sum says %d", ends["pays"], buy)
+	}
+	toFive := func(n int) int { return int(math.Round(float64(n)/5)) * 5 }
+	page := words(t, filepath.Join(site, "index.html"))
+	for _, sentence := range []string{
+		fmt.Sprintf("Buy about %d more %s (%d to %d).", toFive(buy), tray, toFive(ends["pays_low"]), toFive(ends["pays_high"])),
+		fmt.Sprintf("USD %.2f (%.2f to %.2f)", gain, gain-worthHalf, gain+worthHalf),
+		fmt.Sprintf("after %.1f uses", uses),
+		fmt.Sprintf("%d matched sowings", len(difference)),
+	} {
+		if !strings.Contains(page, sentence) {
+			t.Errorf("the front page does not say %q", sentence)
+		}
+	}
+}
+
+// meanAndHalf is a mean and half the width of its interval.
+func meanAndHalf(xs []float64, quantile float64) (mean, half float64) {
+	for _, x := range xs {
+		mean += x / float64(len(xs))
+	}
+	squares := 0.0
+	for _, x := range xs {
+		squares += (x - mean) * (x - mean)
+	}
+	n := float64(len(xs))
+	return mean, quantile * math.Sqrt(squares/(n-1)) / math.Sqrt(n)
+}
+
+func same(t *testing.T, name, cell string, want float64) {
+	t.Helper()
+	if got := parse(t, cell); math.Abs(got-want) > 1e-9*max(1, math.Abs(want)) {
+		t.Errorf("%s: the file says %v, the calculator %v", name, got, want)
+	}
+}
+
+func parse(t *testing.T, cell string) float64 {
+	t.Helper()
+	v, err := strconv.ParseFloat(cell, 64)
+	if err != nil {
+		t.Fatalf("%q is not a number", cell)
+	}
+	return v
+}
+
+// dataRows reads a data file, a map from column to cell for each row.
+func dataRows(t *testing.T, site, name string) []map[string]string {
+	t.Helper()
+	f, err := os.Open(filepath.Join(site, "data", name+".csv"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	all, err := csv.NewReader(f).ReadAll()
+	if err != nil || len(all) == 0 {
+		t.Fatalf("%s: %v", name, err)
+	}
+	var rows []map[string]string
+	for _, cells := range all[1:] {
+		row := map[string]string{}
+		for i, column := range all[0] {
+			row[column] = cells[i]
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+func pairRows(t *testing.T, site, name, tray, other string) (rows []map[string]string) {
+	t.Helper()
+	for _, row := range dataRows(t, site, name) {
+		if row["tray"] == tray && row["other"] == other {
+			rows = append(rows, row)
+		}
+	}
+	return rows
+}
+
+func one(t *testing.T, site, name, tray, other string) map[string]string {
+	t.Helper()
+	rows := pairRows(t, site, name, tray, other)
+	if len(rows) != 1 {
+		t.Fatalf("%d rows of %s in %s", len(rows), tray, name)
+	}
+	return rows[0]
+}
+
+var tag = regexp.MustCompile(`(?s)<[^>]*>`)
+
+// words is a page's text as a reader sees it: no tags, single spaces.
+func words(t *testing.T, file string) string {
+	t.Helper()
+	b, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := html.UnescapeString(tag.ReplaceAllString(string(b), ""))
+	for _, hidden := range []string{"\u2068", "\u2069", "\u200b"} {
+		text = strings.ReplaceAll(text, hidden, "")
+	}
+	return strings.Join(strings.Fields(text), " ")
+}
