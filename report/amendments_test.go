@@ -89,6 +89,7 @@ func TestCounts(t *testing.T) {
 	r := b.report("2025-04-30")
 	known(t, "numbered, looked at", r.Batch("n").Looked, 200, 0)
 	known(t, "numbered, emerged", r.Batch("n").Emerged, 170, 0)
+	find(t, "tray numbers", r.Missing, func(m Missing) bool { return m.What == "tray numbers" })
 	known(t, "living", r.Batch("lost").Emerged, 45, 0)
 	known(t, "ever up", r.Batch("lost").EverUp, 70, 0)
 	if up := r.Batch("lost").countSeries[0].everUp; up[1] != 60 {
@@ -340,5 +341,33 @@ func TestLooks(t *testing.T) {
 		if got := bandOf(late); got != band {
 			t.Errorf("%d days late: band %d, want %d", late, got, band)
 		}
+	}
+}
+
+// Rule 17 in words: 90 % fit in time, too few looks 1-3 days late, exactly 80 % 4-7
+// days late, 70 % after that, whatever comes later.
+func TestFitUntil(t *testing.T) {
+	b := newBook(t)
+	look := func(late, batches, usable int) {
+		for i := range batches {
+			code := fmt.Sprint(late, "-", i)
+			s := b.sow(code, "2025-03-01", "orache", "x", "AIR", 1)
+			s.Planned = day(t, "2025-04-10")
+			b.look(code, (s.Planned + records.Date(late)).String(), 10, usable)
+		}
+	}
+	look(0, 3, 9)
+	look(2, 2, 1)
+	look(5, 3, 8)
+	look(9, 3, 7)
+	look(20, 3, 10)
+	r := b.report()
+	for _, crop := range []string{"orache", ""} {
+		if last, ok := r.FitUntil(crop, "air-pruning"); !ok || last.DaysLate != 4 {
+			t.Errorf("%q: got %+v, %v", crop, last, ok)
+		}
+	}
+	if _, ok := r.FitUntil("mibuna", "air-pruning"); ok {
+		t.Error("a crop without looks")
 	}
 }

@@ -68,6 +68,7 @@ type Batch struct {
 	PerTransplant Num
 
 	everCounted bool         // it has rows in counts.csv, used or not
+	unnumbered  bool         // counts without a tray number stood beside numbered ones
 	warmed      bool         // readings of its chamber stand beside it
 	hasOuts     bool         // it has rows in out.csv
 	cleared     records.Date // the date of its out row with last = yes

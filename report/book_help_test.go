@@ -156,13 +156,25 @@ func (b *book) randomBatch(rng *rand.Rand, code, crop string, sown records.Date)
 	cells := int(s.Trays) * 100
 	up := int(float64(cells) * (0.6 + 0.4*rng.Float64()))
 	out, left := rng.IntN(up), rng.IntN(5)
-	if rng.IntN(10) > 0 {
+	switch rng.IntN(10) {
+	case 0:
+	case 1, 2:
+		b.out(code, (sown + 30).String(), out/2, records.ToField, false)
+		b.out(code, (sown + 36).String(), out/3, records.Sold, rng.IntN(3) > 0)
+	default:
 		s.SetOut = sown + records.Date(25+rng.IntN(25))
 		if s.PlantsOut = records.Known(out); rng.IntN(5) > 0 {
 			s.Surplus = records.Known(left)
 		}
 	}
-	if rng.IntN(8) > 0 {
+	switch rng.IntN(8) {
+	case 0:
+	case 1:
+		for k := range int(s.Trays) {
+			b.countTray(code, (sown + 5).String(), k+1, up/int(s.Trays)/2)
+			b.countTray(code, (sown + 13).String(), k+1, up/int(s.Trays))
+		}
+	default:
 		b.count(code, (sown + 4).String(), up/3)
 		c := b.count(code, (sown + 12).String(), up)
 		c.Lost, c.Cause = records.Known(rng.IntN(3)), []string{"", "mice", "damping off"}[rng.IntN(3)]

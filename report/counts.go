@@ -23,6 +23,7 @@ type series struct {
 // cells looked at are unknown is not used.
 func (b *Batch) readCounts(rows []records.Count) {
 	numbered := slices.ContainsFunc(rows, func(c records.Count) bool { return c.Tray.Known })
+	b.unnumbered = numbered && slices.ContainsFunc(rows, func(c records.Count) bool { return !c.Tray.Known })
 	type place struct {
 		tray int
 		date records.Date

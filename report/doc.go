@@ -5,10 +5,14 @@
 // data files only show them. Rules are numbered as in the list of figures in
 // DEVELOPERS.md.
 //
-// In reading order: report.go (Report, New), batch.go (one batch: rules 1-5, 44,
-// 60, 61), share.go (a rate with its sample and interval: 6-8, 43, 69),
-// emergence.go, differences.go, lots.go, timing.go, losses.go, weeks.go,
-// chambers.go, quality.go, leeway.go, usable.go, week.go.
+// In reading order: report.go (Report, New, in the order in which figures rest on
+// each other), inputs.go. A batch: batch.go (the type), batches.go (rules 1-3, 44),
+// counts.go (9, 56), scores.go (63), outs.go, ends.go (4, 60, 61). A rate with its
+// sample and interval: share.go, scatter.go (6-8, 43, 69). What came up: germination.go
+// (the types), emergence.go (10, 11), differences.go (57), lots.go (14, 58), timing.go
+// (15, 64), losses.go, readings.go, weeks.go, chambers.go, season.go. Plants: quality.go
+// (16), leeway.go (17), usable.go (18, 49). week.go (40). missing.go (what the records
+// cannot tell).
 //
 // Money, in the order in which it is computed (money.go): traycode.go and life.go
 // (a tray code over its purchases: 5, 24, 54), allocate.go, period.go and house.go

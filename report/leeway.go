@@ -78,3 +78,23 @@ func bandOf(late int) int {
 	}
 	return band
 }
+
+// stillFit is the usable share at which a band counts as still fit (rule 17).
+const stillFit = 0.80
+
+// FitUntil returns the last band of days past planned in which at least 80 % of a
+// crop's plants (an empty crop: all) in a kind of tray are still fit to set out. A
+// band known to lie below ends the search, one with too few looks does not; ok is
+// false where no band is known to reach it.
+func (r *Report) FitUntil(crop, kind string) (last Leeway, ok bool) {
+	for _, l := range r.Leeway {
+		if l.Crop != crop || l.Kind != kind || !l.Rate.Known {
+			continue
+		}
+		if l.Rate.Value < stillFit {
+			break
+		}
+		last, ok = l, true
+	}
+	return last, ok
+}

@@ -106,6 +106,8 @@ var batchGaps = []batchGap{
 	{"counts.csv", func(_ *Report, b *Batch) bool { return b.everCounted && !b.Looked.Known },
 		"cells looked at", "the counts of these batches cannot be used: neither their cells nor those of their tray code are written",
 		"cells in counts.csv, or the tray code in trays.csv"},
+	{"counts.csv", func(_ *Report, b *Batch) bool { return b.unnumbered },
+		"tray numbers", "counts without a tray number, beside counts with one, are left out of these batches", "tray in counts.csv, on all rows of a batch or on none"},
 	{"counts.csv", func(_ *Report, b *Batch) bool { return b.Early },
 		"later count", "these batches were counted too soon after sowing and are left out of what came up until they are counted again",
 		"a later row in counts.csv"},
