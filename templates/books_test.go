@@ -149,3 +149,17 @@ func TestSameBytes(t *testing.T) {
 		}
 	}
 }
+
+// BenchmarkPages makes all pages of the example's four seasons, without charts.
+func BenchmarkPages(b *testing.B) {
+	book, problems := records.Load(os.DirFS(filepath.Join("..", "examples", "ottermoss")))
+	r, err := report.New(book, problems, report.Options{})
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		if _, _, err := Pages(r, nil); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

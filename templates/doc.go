@@ -10,8 +10,20 @@
 // notes.go (a season's notes), gaps.go (what the records could not tell), then a
 // file NAME_view.go for each page beside html/NAME.html.
 //
-// How to write a page: put a row into the plan, write a function that turns the
-// report into a small struct of plain fields, and html/NAME.html, which shows
-// them. Names, notes and codes of a book are untrusted: they reach a page through
+// How to write a page: put a row into chapters (plan.go), write a function that
+// turns the report into a small struct of plain fields (costs_view.go is the
+// pattern), and html/NAME.html, which shows them. It finds:
+//
+//	p.table, t.add, t.under, t.foot    a table; {{template "table" .T}} shows it
+//	p.figure                           a chart with its table; {{template "figure" .F}}
+//	p.to, p.batch, p.crop              links that know what pages there are
+//	say, list, join, name              sentences; names in them are isolated
+//	shareText, shareCell, days, ...    format.go and table.go write every number
+//
+// What the logs that feed the page (logs in the plan) lack is told at its end by
+// the shell. A figure that notes may ask for goes into namedFigures
+// (notefigures.go).
+//
+// Names, notes and codes of a book are untrusted: they reach a page through
 // html/template, through say or through the Markdown reader, never otherwise.
 package templates

@@ -30,9 +30,8 @@ func methodView(p *place) any {
 
 func (p *place) inputsTable(inputs []records.Input) *table {
 	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
-	t.Prose = true
 	for _, in := range inputs {
-		t.add(in.Name, name(orDash(in.Value)), in.Source)
+		t.add(in.Name, prose(name(orDash(in.Value))), in.Source)
 	}
 	return t
 }

@@ -63,9 +63,8 @@ func (p *place) someBatches(codes []string) template.HTML {
 // problemsTable lists what was found wrong in the logs.
 func (p *place) problemsTable() *table {
 	t := p.table("problems", "Problems found in the logs and notes", "problems", plain("Place", "Cell", "What", "Found", "Expected", "How to mend it"))
-	t.Prose = true
 	for _, pr := range p.r.Problems {
-		t.add(name(placeOf(pr.Pos)), cmp.Or(pr.Cell, noneYet), pr.Severity, name(pr.Found), name(pr.Expected), name(pr.Remedy))
+		t.add(name(placeOf(pr.Pos)), cmp.Or(pr.Cell, noneYet), pr.Severity, prose(name(pr.Found)), prose(name(pr.Expected)), prose(name(pr.Remedy)))
 	}
 	return t
 }

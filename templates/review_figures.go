@@ -49,6 +49,9 @@ func (p *place) addEmergence(t *table, e report.Emergence) {
 
 // costFigure is a season's cost of a transplant by crop, the dearest first.
 func costFigure(p *place, season int) *figure {
+	if !hasCosts(p.site) {
+		return nil
+	}
 	t := p.costTableBy(season, "crop", "Cost of a usable transplant by crop", "Crop", byCrop(season),
 		func(g report.Group) any { return p.crop(season, g.Crop) })
 	return p.figure(seasonChart("costs", season), "What a transplant cost",

@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"fmt"
 	"html/template"
+	"strings"
 
 	"traybook/records"
 	"traybook/report"
@@ -15,12 +16,13 @@ type site struct {
 	r       *report.Report
 	charts  Charts
 	money   money
-	plan    []spec            // the pages there are, in order
-	left    []leftOut         // the pages there are not
-	paths   map[string]bool   // of the pages there are
-	crops   []cropPage        // of records
-	anchors map[string]string // path and anchor of a batch, by code
-	remarks []records.Problem // about the notes
+	plan    []spec                   // the pages there are, in order
+	left    []leftOut                // the pages there are not
+	paths   map[string]bool          // of the pages there are
+	outs    map[string][]records.Out // by batch
+	crops   []cropPage               // of records
+	anchors map[string]string        // path and anchor of a batch, by code
+	remarks []records.Problem        // about the notes
 }
 
 // leftOut is a page that the book has no data for.
@@ -28,6 +30,10 @@ type leftOut struct{ Title, Lack string }
 
 func newSite(r *report.Report, charts Charts) *site {
 	s := &site{r: r, charts: charts, money: newMoney(r.Book.Settings.Currency), paths: map[string]bool{}}
+	s.outs = map[string][]records.Out{}
+	for _, o := range r.Book.Outs {
+		s.outs[o.Batch] = append(s.outs[o.Batch], o)
+	}
 	s.crops = cropPagesOf(r.Batches)
 	s.anchors = batchAnchors(s.crops)
 	for _, c := range chapters {
@@ -122,14 +128,17 @@ func currentOf(sp, here spec) string {
 }
 
 // banner says on each page that rows were left out.
-type banner struct{ Text, Href string }
+type banner struct {
+	Text, Href string
+	One        bool
+}
 
 func (s *site) banner(p *place) *banner {
 	text := leftOutText(s.r.Book.Files)
 	if text == "" {
 		return nil
 	}
-	return &banner{text, p.root + "missing.html#problems"}
+	return &banner{text, p.root + "missing.html#problems", strings.HasPrefix(text, "1"+nbsp)}
 }
 
 // leftOutText says how many rows of how many files no figure uses.

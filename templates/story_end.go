@@ -63,10 +63,8 @@ func (p *place) outWords(b *report.Batch) template.HTML {
 	if b.SetOut.Known() || b.PlantsOut.Known {
 		lines = append(lines, setOutLine(b))
 	}
-	for _, o := range p.r.Book.Outs {
-		if o.Batch == b.Batch {
-			lines = append(lines, p.outLine(o))
-		}
+	for _, o := range p.outs[b.Batch] {
+		lines = append(lines, p.outLine(o))
 	}
 	if len(lines) == 0 {
 		return ""

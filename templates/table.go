@@ -17,7 +17,6 @@ type table struct {
 	Notes   []template.HTML
 	Data    string // address of the data file; empty: none
 	File    string // its name
-	Prose   bool   // its cells hold sentences, which wrap
 	Summed  bool   // the data file holds the rows that the table adds up
 }
 
@@ -173,6 +172,9 @@ func (t *table) Rows() int {
 	return n
 }
 
+// prose is a cell that holds a sentence, which may wrap.
+func prose(words any) cell { return cell{Value: markup(words), Class: "words"} }
+
 // with is a value above its interval, its sample or its source.
 func with(value, sub any) cell { return cell{Value: markup(value), Sub: markup(sub)} }
 
@@ -245,7 +247,7 @@ func (p *place) leftOutNote() template.HTML {
 	if len(of) == 0 {
 		return ""
 	}
-	return say("Left out because of errors: %s.", list(of))
+	return say("Left out of these figures: %s.", list(of))
 }
 
 func contains(list []string, s string) bool {
