@@ -38,7 +38,7 @@ func trayDiffers(a, b Purchase) string {
 		return "kind"
 	case a.Cells != b.Cells:
 		return "cells"
-	case a.CellML != b.CellML:
+	case a.CellML.Known && b.CellML.Known && a.CellML != b.CellML:
 		return "cell_ml"
 	}
 	return ""

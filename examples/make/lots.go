@@ -8,6 +8,7 @@ import (
 
 // lot is a row of lots.csv.
 type lot struct {
+	luck     chance
 	code     string
 	crop     *crop
 	variety  string
@@ -47,26 +48,45 @@ func (f *farm) lotFor(b *batch) *lot {
 	if b.crop.cents < 1.5 && b.crop.code != "ON" {
 		season -= (season - 2023) % 2
 	}
-	code := fmt.Sprintf("%s-%d", strings.ToUpper(b.variety[:3]), season%100)
+	code, twin := f.lotCode(b.variety, season)
 	for _, l := range f.lots {
 		if l.code == code {
 			l.sown += b.cells * b.seeds
 			return l
 		}
 	}
-	l := f.openLot(code, season, b)
+	l := f.openLot(code, season, b, twin)
 	l.sown = b.cells * b.seeds
 	f.lots = append(f.lots, l)
 	return l
 }
 
+// lotCode is the variety's first letters and the year: three letters, or five
+// where the lot of another variety, its twin, has the three.
+func (f *farm) lotCode(variety string, season int) (code string, twin *lot) {
+	code = fmt.Sprintf("%s-%d", strings.ToUpper(variety[:3]), season%100)
+	for _, l := range f.lots {
+		if l.code == code && l.variety != variety {
+			return fmt.Sprintf("%s-%d", strings.ToUpper(variety[:5]), season%100), l
+		}
+	}
+	return code, nil
+}
+
 // openLot gives a new lot its supplier, number and vigour.
-func (f *farm) openLot(code string, season int, b *batch) *lot {
-	who := f.luck.IntN(len(suppliers))
-	l := &lot{code: code, crop: b.crop, variety: b.variety, season: season, supplier: suppliers[who],
-		number:  fmt.Sprintf("%c%d%04d", "WAT"[who], season%10, 1000+f.luck.IntN(8999)),
-		vigour:  .08 * f.luck.NormFloat64(),
-		organic: f.luck.Float64() < .45}
+func (f *farm) openLot(code string, season int, b *batch, twin *lot) *lot {
+	luck := f.luck
+	if twin != nil { // the farm's own luck stays as it was
+		luck = newChance(1000 + uint64(len(f.lots)))
+	}
+	who := luck.IntN(len(suppliers))
+	l := &lot{luck: luck, code: code, crop: b.crop, variety: b.variety, season: season, supplier: suppliers[who],
+		number:  fmt.Sprintf("%c%d%04d", "WAT"[who], season%10, 1000+luck.IntN(8999)),
+		vigour:  .08 * luck.NormFloat64(),
+		organic: luck.Float64() < .45}
+	if twin != nil {
+		l.vigour = twin.vigour
+	}
 	if odd, ok := unlike[code]; ok {
 		l.season, l.vigour, l.note, l.organic = odd.bought, odd.vigour, odd.note, false
 	}
@@ -79,7 +99,7 @@ func (f *farm) openLot(code string, season int, b *batch) *lot {
 // buySeed sizes each lot from what was sown of it, with some left over.
 func (f *farm) buySeed() {
 	for _, l := range f.lots {
-		n := float64(l.sown) * (1.08 + .3*f.luck.Float64())
+		n := float64(l.sown) * (1.08 + .3*l.luck.Float64())
 		unit := 250.0
 		if n < 600 {
 			unit = 50
