@@ -99,6 +99,9 @@ func (r *row) share(col string) Maybe[float64] {
 		if x < 0 || x > 100 {
 			return "a percentage from 0 to 100 is expected"
 		}
+		if x > 0 && x < 1 { // 0.95 is not nearly nothing, it is 95 % written as a share
+			return "a percentage such as 95 is expected, not a share such as 0.95"
+		}
 		return ""
 	})
 	p.Value /= 100

@@ -130,8 +130,16 @@ func (l *loader) unknown(check, col, log string, places map[string][]*row, known
 	}
 }
 
-// nearKey is the known name that a name is nearly.
+// nearKey is the known name that a name is nearly. In a book where hundreds of
+// names are unknown no slip of the keys is to blame, and looking takes long.
 func (l *loader) nearKey(name string, known []string) string {
+	if l.asked++; l.asked > 200 {
+		return ""
+	}
+	alike := func(s string) string { return lookalikes.Replace(l.names.key(s)) }
+	if i := slices.IndexFunc(known, func(k string) bool { return alike(k) == alike(name) }); i >= 0 {
+		return known[i]
+	}
 	return nearest(l.names.key(name), known, l.names.key)
 }
 

@@ -42,8 +42,8 @@ func (l *loader) checkBatches() {
 	}
 	for _, r := range rows {
 		sowing := l.batch(r.batch)
-		if sowing != nil {
-			r.out = r.out || sowing.out
+		if sowing != nil || l.lost[r.batch] {
+			r.out = sowing == nil || sowing.out
 			continue
 		}
 		r.problem("unknown-batch", "batch", "batch "+quote(r.batch)+" is not in sowings.csv", "a batch of sowings.csv is expected",
@@ -100,7 +100,7 @@ func (l *loader) checkOutTwice() {
 		}
 		cols := []string{"set_out", "plants_out", "surplus"}
 		if i := slices.IndexFunc(cols, func(c string) bool { return e.text(c) != "" }); i >= 0 {
-			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %d rows in out.csv", quote(e.is.Batch), cols[i], rows[e.is.Batch]),
+			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Batch), cols[i], plural(rows[e.is.Batch], "row")),
 				"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
 		}
 	}

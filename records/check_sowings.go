@@ -1,6 +1,9 @@
 package records
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // batch finds a sowing by its code: its row, left out or not.
 func (l *loader) batch(code string) *entry[Sowing] {
@@ -16,8 +19,30 @@ func (l *loader) batch(code string) *entry[Sowing] {
 	return l.batches[code]
 }
 
+// lostBatches reads the batch's code out of rows that are no CSV, so that what
+// belongs to such a batch can go with it.
+func (l *loader) lostBatches() {
+	l.lost = map[string]bool{}
+	if !l.present["sowings.csv"] {
+		return
+	}
+	log := l.logs[len(l.logs)-1]
+	for _, f := range log.scan.faults {
+		cells := strings.Split(string(log.text.lineText(f.line)), string(log.text.sep))
+		if i := log.at["batch"]; i < len(cells) {
+			code := strings.Trim(cells[i], `" `)
+			l.lost[l.canonical("batch", "", code, func() Pos { return Pos{File: log.file, Line: f.line} })] = true
+		}
+	}
+	delete(l.lost, "")
+}
+
+// batchCodes lists every batch's code.
 func (l *loader) batchCodes() []string {
-	return codes(l.sowings, func(s Sowing) string { return s.Batch })
+	if l.codes == nil {
+		l.codes = codes(l.sowings, func(s Sowing) string { return s.Batch })
+	}
+	return l.codes
 }
 
 func (l *loader) checkSowingDates() {
@@ -36,7 +61,7 @@ func (l *loader) checkSowingDates() {
 
 func (l *loader) checkFromKnown() {
 	for e := range alive(l.sowings) {
-		if e.is.From != "" && l.batch(e.is.From) == nil {
+		if e.is.From != "" && l.batch(e.is.From) == nil && !l.lost[e.is.From] {
 			e.problem("unknown-from", "from", "batch "+quote(e.is.From)+" is not in sowings.csv", "a batch of sowings.csv is expected",
 				didYouMean(l.nearKey(e.is.From, l.batchCodes())))
 		}
@@ -49,7 +74,7 @@ func (l *loader) checkFromEarlier() {
 			continue
 		}
 		from := l.batch(e.is.From)
-		if from.is.Sown.Known() && from.is.Sown >= e.is.Sown {
+		if from != nil && from.is.Sown.Known() && from.is.Sown >= e.is.Sown {
 			e.problem("from-later", "from", fmt.Sprintf("batch %s was sown on %s, this one on %s", quote(e.is.From), from.is.Sown, e.is.Sown),
 				"a batch sown before this one is expected", "")
 		}
@@ -62,7 +87,7 @@ func (l *loader) leaveOutAfterFrom() {
 	for again := true; again; {
 		again = false
 		for e := range alive(l.sowings) {
-			if e.is.From != "" && l.batch(e.is.From).out {
+			if from := l.batch(e.is.From); l.lost[e.is.From] || from != nil && from.out {
 				e.out, again = true, true
 			}
 		}
@@ -71,7 +96,7 @@ func (l *loader) leaveOutAfterFrom() {
 
 func (l *loader) checkReplaces() {
 	for e := range alive(l.sowings) {
-		if e.is.Replaces != "" && l.batch(e.is.Replaces) == nil {
+		if e.is.Replaces != "" && l.batch(e.is.Replaces) == nil && !l.lost[e.is.Replaces] {
 			e.problem("unknown-replaces", "replaces", "batch "+quote(e.is.Replaces)+" is not in sowings.csv", "a batch of sowings.csv is expected",
 				didYouMean(l.nearKey(e.is.Replaces, l.batchCodes())))
 		}

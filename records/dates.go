@@ -2,7 +2,6 @@ package records
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 )
@@ -102,7 +101,7 @@ func (r *row) slashedDate(col string, parts slashed) Date {
 	readings := parts.readings()
 	switch {
 	case len(readings) == 0:
-		r.misread("date", col, wholeDate, "")
+		r.misread("date", col, wholeDate, dateRemedy(r.text(col)))
 		return 0
 	case same(readings):
 		return readings[0]
@@ -144,11 +143,11 @@ func (r *row) orderRemedy(parts slashed) string {
 // untoldDate leaves a row out whose date may be several days. One problem speaks
 // for all such dates of a file: one setting mends them.
 func (r *row) untoldDate(col string, readings []Date) {
-	if !slices.Contains(r.untold, r) {
-		r.untold = append(r.untold, r)
+	if !r.vague {
+		r.untold++
 	}
-	r.out = true
-	if len(r.untold) == 1 && r.first.Check == "" {
+	r.out, r.vague = true, true
+	if r.first.Check == "" {
 		r.first = Problem{Pos: r.cell(col), Check: "date-order", Found: "read " + quote(r.text(col)),
 			Expected: fmt.Sprintf("a date that can be only one day is expected; this may be %s or %s", readings[0], readings[1]),
 			Remedy:   "set dates to dmy, mdy or ymd in book.csv"}
@@ -161,16 +160,26 @@ func (l *log) reportUntold() {
 	if p.Check == "" || l.orderBad {
 		return
 	}
-	if n := len(l.untold); n > 1 {
-		p.Found += fmt.Sprintf(" (%d such rows)", n)
+	if l.untold > 1 {
+		p.Found += fmt.Sprintf(" (%d such rows)", l.untold)
 	}
 	l.report(p.Check, p.Pos, p.Found, p.Expected, p.Remedy)
 }
 
-// dateRemedy tells a spreadsheet's day number: days since 30 December 1899.
+// dateRemedy tells a spreadsheet's day number (days since 30 December 1899), a
+// day that its month has not, and a time of day behind the day.
 func dateRemedy(s string) string {
 	if n, ok := parseWhole(s, point); ok && n > 10000 && n < 100000 {
 		return "a spreadsheet's number of a day: it would be " + (NewDate(1899, 12, 30) + Date(n)).String() + "; format the column as a date"
+	}
+	if d, ok := parseSlashed(s); ok && d.yearSize[0] == 4 && d.parts[1] >= 1 && d.parts[1] <= 12 {
+		last := NewDate(d.parts[0], time.Month(d.parts[1]+1), 0)
+		return fmt.Sprintf("%s %d has %d days", last.Month(), last.Year(), last.Time().Day())
+	}
+	if day, clock := splitTime(s); clock != "" {
+		if _, ok := ParseISO(day); ok {
+			return "take away the time of day"
+		}
 	}
 	return ""
 }

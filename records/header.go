@@ -54,11 +54,11 @@ func (l *log) nearColumns() {
 	}
 }
 
-// nearColumn is the missing column that a name is nearly.
+// nearColumn is the column not in the header that a name is nearly.
 func (l *log) nearColumn(written string) string {
 	var free []string
 	for _, c := range l.Columns {
-		if !l.has(c.Name) {
+		if !l.has(c.Name) && !c.Required { // a required one that is missing is an error that says as much
 			free = append(free, c.Name)
 		}
 	}

@@ -36,7 +36,10 @@ type loader struct {
 	house   []entry[HouseReading]
 
 	batches map[string]*entry[Sowing]
+	codes   []string        // of all batches
+	lost    map[string]bool // batches whose row is no CSV
 	cellsOf map[string]int
+	asked   int // names looked up for what was meant
 }
 
 // entry is a row as read, with the row it was read from.
@@ -67,6 +70,7 @@ func (l *loader) readLogs() {
 	l.trays = readLog(l, "trays.csv", (*row).purchase)
 	l.lots = readLog(l, "lots.csv", (*row).lot)
 	l.sowings = readLog(l, "sowings.csv", (*row).sowing)
+	l.lostBatches()
 	l.outs = readLog(l, "out.csv", (*row).outRow)
 	l.counts = readLog(l, "counts.csv", (*row).count)
 	l.scores = readLog(l, "scores.csv", (*row).look)
@@ -115,6 +119,7 @@ func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
 	for i := range log.rows {
 		r := &log.rows[i]
 		r.blanks()
+		r.tooWide()
 		entries[i] = entry[T]{read(r), r}
 	}
 	log.reportUntold()
@@ -124,7 +129,7 @@ func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
 // blanks reports required cells with nothing in them.
 func (r *row) blanks() {
 	for _, c := range r.Columns {
-		if c.Required && r.text(c.Name) == "" {
+		if c.Required && r.Name != "book.csv" && r.text(c.Name) == "" {
 			r.problem("blank", c.Name, c.Name+" is blank", c.What+" is expected", "")
 		}
 	}
@@ -141,6 +146,9 @@ func kept[T any](entries []entry[T]) []T {
 // report adds a problem and returns its severity.
 func (l *loader) report(check string, at Pos, found, expected, remedy string) Severity {
 	s := l.severities[check]
+	if s == Error && at.File == l.found["book.csv"] {
+		s = Fatal // a setting in doubt puts every figure in doubt
+	}
 	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
 	return s
 }

@@ -21,7 +21,7 @@ type log struct {
 	records []record
 	rows    []row
 	dates   dateOrder
-	untold  []*row  // rows with a date of unknown order
+	untold  int     // rows with a date of unknown order
 	first   Problem // the first of them
 }
 
@@ -32,6 +32,7 @@ type row struct {
 	*log  `csv:"-"`
 	rec   *record
 	out   bool // left out of every figure
+	vague bool // a date of it has no known order
 }
 
 // UnmarshalCSVWithFields takes the next cell of the row.
@@ -104,7 +105,6 @@ func (l *log) readRows() {
 	}
 	for i := range l.rows {
 		l.rows[i].log, l.rows[i].rec = l, &l.records[i]
-		l.rows[i].tooWide()
 	}
 	l.reportFaults()
 	l.unnamedColumns()

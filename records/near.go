@@ -1,13 +1,18 @@
 package records
 
 // nearest returns the candidate that differs from s by a slip of the keys, and
-// empty if none does; fold brings candidates into the form in which s is.
+// empty if none does, or several do alike; fold brings candidates into the form
+// in which s is.
 func nearest(s string, candidates []string, fold func(string) string) string {
 	best, least := "", 3
 	for _, c := range candidates {
 		f := fold(c)
 		d := slips(s, f)
-		if d < least && d <= allowedSlips(s, f) && d > 0 {
+		switch {
+		case d > least || d > allowedSlips(s, f) || d == 0:
+		case d == least:
+			best = ""
+		default:
 			best, least = c, d
 		}
 	}

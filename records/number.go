@@ -117,7 +117,7 @@ func parseWhole(s string, d decimal) (int, bool) {
 }
 
 // lookalikes are letters that a typist takes for digits.
-var lookalikes = strings.NewReplacer("O", "0", "o", "0", "l", "1", "I", "1")
+var lookalikes = strings.NewReplacer("O", "0", "o", "0", "l", "1", "I", "1", "i", "1")
 
 // wholeRemedy says how to mend what is no whole number.
 func wholeRemedy(s string) string {
@@ -137,6 +137,9 @@ func numberRemedy(s string, d decimal) string {
 	if remedy := letterRemedy(s); remedy != "" {
 		return remedy
 	}
+	if _, ok := parseNumber(s, d); ok {
+		return ""
+	}
 	if d == point {
 		if _, ok := parseNumber(s, comma); ok {
 			return "write a point for the fraction, or set decimal to comma in book.csv"
@@ -151,7 +154,7 @@ func numberRemedy(s string, d decimal) string {
 }
 
 func letterRemedy(s string) string {
-	mended := lookalikes.Replace(s)
+	mended := lookalikes.Replace(strings.TrimSpace(s))
 	if mended == s {
 		return ""
 	}

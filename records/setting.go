@@ -3,8 +3,6 @@ package records
 import (
 	"fmt"
 	"strings"
-
-	"golang.org/x/text/currency"
 )
 
 // setting is one setting of book.csv: its name, its default as shown, and how a
@@ -78,7 +76,7 @@ func (l *loader) readBook(written map[string]string) {
 		}
 		written[s.name] = r.text("value")
 		if expected := s.take(l, r.text("value")); expected != "" {
-			r.misread("setting", "value", expected+" is expected", settingRemedy(s.name))
+			r.misread("setting", "value", expected+" is expected", settingRemedy(s.name, r.text("value"), l.decimal))
 		}
 	}
 }
@@ -88,6 +86,9 @@ func (l *loader) readBook(written map[string]string) {
 func (r *row) settingName(before map[string]*row) string {
 	written := r.text("setting")
 	if written == "" {
+		if r.text("value") != "" {
+			r.problem("setting-name", "setting", "a value without a setting", "a setting is expected", "")
+		}
 		return ""
 	}
 	var names []string
@@ -111,111 +112,9 @@ func (r *row) settingName(before map[string]*row) string {
 	return ""
 }
 
-func settingRemedy(name string) string {
+func settingRemedy(name, value string, d decimal) string {
 	if name == "heating_months" {
 		return "format the cell as text, so that the spreadsheet makes no date of it"
 	}
-	return ""
-}
-
-func wholeSetting(least, most int, expected string, set func(*Settings, int)) func(*loader, string) string {
-	return func(l *loader, s string) string {
-		n, ok := parseWhole(s, point)
-		if !ok || n < least || n > most {
-			return expected
-		}
-		set(&l.settings, n)
-		return ""
-	}
-}
-
-func shareSetting(least, most float64, set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
-		x, ok := l.settingNumber(percentCell, s)
-		if !ok || x < least || x > most {
-			return "a percentage from " + plain(least) + " to " + plain(most)
-		}
-		set(&l.settings, x/100)
-		return ""
-	}
-}
-
-func amountSetting(set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
-		x, ok := l.settingNumber(moneyCell, s)
-		if !ok || x < 0 {
-			return "an amount such as 12.50"
-		}
-		set(&l.settings, x)
-		return ""
-	}
-}
-
-func placesSetting(set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
-		x, ok := l.settingNumber(numberCell, s)
-		if !ok || x <= 0 {
-			return "a number of trays above 0"
-		}
-		set(&l.settings, x)
-		return ""
-	}
-}
-
-func (l *loader) settingNumber(kind numberKind, s string) (float64, bool) {
-	return parseNumber(kind.strip(s), l.decimal)
-}
-
-func scoreWord(i int) func(*loader, string) string {
-	return func(l *loader, s string) string { l.settings.ScoreWords[i] = s; return "" }
-}
-
-func (l *loader) takeCurrency(s string) string {
-	unit, err := currency.ParseISO(s)
-	if err != nil {
-		return "a currency's code of ISO 4217 such as USD or EUR"
-	}
-	l.settings.Currency = unit.String()
-	return ""
-}
-
-func (l *loader) takeDates(s string) string {
-	order := dateOrder(strings.ToLower(s))
-	if order != ymd && order != dmy && order != mdy {
-		l.orderBad = true
-		return "ymd, dmy or mdy"
-	}
-	l.order = order
-	return ""
-}
-
-func (l *loader) takeDecimal(s string) string {
-	signs := map[string]decimal{"point": point, ".": point, "comma": comma, ",": comma}
-	sign, ok := signs[strings.ToLower(s)]
-	if !ok {
-		return "point or comma"
-	}
-	l.decimal = sign
-	return ""
-}
-
-func (l *loader) takeTemperature(s string) string {
-	scale := strings.ToUpper(strings.TrimPrefix(s, "°"))
-	if scale != "C" && scale != "F" {
-		return "C or F"
-	}
-	l.settings.Fahrenheit = scale == "F"
-	return ""
-}
-
-func (l *loader) takeHeating(s string) string {
-	const expected = "two months such as 10-4"
-	first, last, ok := strings.Cut(strings.NewReplacer("–", "-", " to ", "-").Replace(s), "-")
-	from, ok1 := parseWhole(first, point)
-	until, ok2 := parseWhole(last, point)
-	if !ok || !ok1 || !ok2 || from < 1 || from > 12 || until < 1 || until > 12 {
-		return expected
-	}
-	l.settings.HeatingFrom, l.settings.HeatingUntil = from, until
-	return ""
+	return numberRemedy(value, d)
 }
