@@ -86,11 +86,6 @@ func byTray(season int) func(*report.Batch) (report.Group, bool) {
 	}
 }
 
-// trayName is a kind of tray in a table: air-pruning 72.
-func trayName(g report.Group) template.HTML {
-	return say("%s %s", name(orDash(g.Kind)), cellsText(g))
-}
-
 var costHeads = nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches")
 
 // costTableBy is a table of costs grouped by a key.

@@ -3,8 +3,7 @@ package templates
 import (
 	"html/template"
 	"slices"
-
-	"traybook/report"
+	"strings"
 )
 
 // table is a table as the partial shows it. The first cell of a row names it.
@@ -20,10 +19,11 @@ type table struct {
 	Summed  bool   // the data file holds the rows that the table adds up
 }
 
-// column is a column's head; Num sets it to the right.
+// column is a column's head; Num sets it to the right, Wide leaves it out on a
+// narrow screen.
 type column struct {
-	Head string
-	Num  bool
+	Head      string
+	Num, Wide bool
 }
 
 // body is a part of the rows, under a line of its own where it has a title.
@@ -43,6 +43,7 @@ type cell struct {
 	Value template.HTML
 	Sub   template.HTML
 	Num   bool
+	Wide  bool
 	Class string
 	Room  string // class of the room it keeps for a Sub, having one or not
 }
@@ -54,7 +55,7 @@ func nums(heads ...string) []column  { return columns(true, heads) }
 func columns(num bool, heads []string) []column {
 	out := make([]column, len(heads))
 	for i, h := range heads {
-		out[i] = column{h, num}
+		out[i] = column{Head: h, Num: num}
 	}
 	return out
 }
@@ -98,7 +99,9 @@ func (t *table) row(values []any) row {
 		if !ok {
 			c = cell{Value: markup(v)}
 		}
-		c.Num = i < len(t.Columns) && t.Columns[i].Num
+		if i < len(t.Columns) {
+			c.Num, c.Wide = t.Columns[i].Num, t.Columns[i].Wide
+		}
 		r.Cells[i] = c
 	}
 	return r
@@ -146,6 +149,24 @@ func (t *table) each(column int, do func(*cell)) {
 	}
 }
 
+// Classes are the classes of a cell, of a head.
+func (c cell) Classes() string   { return classes(c.Num, c.Wide, c.Class) }
+func (c column) Classes() string { return classes(c.Num, c.Wide, "") }
+
+func classes(num, wide bool, more string) string {
+	var out []string
+	if num {
+		out = append(out, "num")
+	}
+	if wide {
+		out = append(out, "wide")
+	}
+	if more != "" {
+		out = append(out, more)
+	}
+	return strings.Join(out, " ")
+}
+
 // note adds a remark under the table; an empty one is none.
 func (t *table) note(words template.HTML) {
 	if words != "" {
@@ -170,91 +191,4 @@ func (t *table) Rows() int {
 		n += len(b.Rows)
 	}
 	return n
-}
-
-// prose is a cell that holds a sentence, which may wrap.
-func prose(words any) cell { return cell{Value: markup(words), Class: "words"} }
-
-// with is a value above its interval, its sample or its source.
-func with(value, sub any) cell { return cell{Value: markup(value), Sub: markup(sub)} }
-
-// shareCell is a rate above its interval.
-func shareCell(s report.Share) cell { return rateCell(s.Rate, s.Low, s.High) }
-
-// rateCell is a share above its interval; a dash where there is none.
-func rateCell(rate, low, high report.Num) cell {
-	if !rate.Known {
-		return cell{Value: noneYet}
-	}
-	sub := tooFew
-	if low.Known && high.Known {
-		sub = percentNumber(low.Value) + " to " + percentNumber(high.Value)
-	}
-	return with(percent(rate.Value), sub)
-}
-
-// groupHeads and groupCells are the columns crop, variety, cells and kind.
-var groupHeads = []column{{"Crop", false}, {"Variety", false}, {"Cells", true}, {"Kind", false}}
-
-func (p *place) groupCells(g report.Group) []any {
-	return []any{p.crop(g.Season, g.Crop), name(g.Variety), cellsText(g), name(orDash(g.Kind))}
-}
-
-func cellsText(g report.Group) string {
-	if !g.Cells.Known {
-		return noneYet
-	}
-	return whole(g.Cells.Value)
-}
-
-func orDash(s string) string {
-	if s == "" {
-		return noneYet
-	}
-	return s
-}
-
-// groupName is a group in a sentence: lettuce Fenwimple in air-pruning 50s.
-func groupName(g report.Group) template.HTML {
-	out := say("%s %s", name(g.Crop), name(g.Variety))
-	switch {
-	case g.Cells.Known && g.Kind != "":
-		return say("%s in %s %ss", out, name(g.Kind), whole(g.Cells.Value))
-	case g.Cells.Known:
-		return say("%s in %ss", out, whole(g.Cells.Value))
-	}
-	return out
-}
-
-// crop links to the records of a crop in a season.
-func (p *place) crop(season int, crop string) template.HTML {
-	for _, page := range p.crops {
-		if page.Season == season && page.Crop == crop {
-			return p.to(page.Path, name(crop))
-		}
-	}
-	return markup(name(crop))
-}
-
-// leftOutNote says under a table that rows of its logs were left out.
-func (p *place) leftOutNote() template.HTML {
-	var of []template.HTML
-	for _, f := range p.r.Book.Files {
-		if f.LeftOut > 0 && contains(p.spec.logs, f.Name) {
-			of = append(of, say("%s of %s", plural(f.LeftOut, "row", "rows"), f.Name))
-		}
-	}
-	if len(of) == 0 {
-		return ""
-	}
-	return say("Left out of these figures: %s.", list(of))
-}
-
-func contains(list []string, s string) bool {
-	for _, l := range list {
-		if l == s {
-			return true
-		}
-	}
-	return false
 }
