@@ -1,52 +1,25 @@
 package report
 
 import (
+	"os"
 	"testing"
 
 	"traybook/records"
 )
 
-// tinyBook is the germination, quality and plants of examples/tiny.
-func tinyBook(t testing.TB) *book {
-	b := newBook(t)
-	b.Trays = nil
-	b.tray("A50", "air-pruning", 50)
-	b.tray("S50", "solid-wall", 50)
-	l := b.lot("L1", "lettuce", 0.95)
-	l.Seeds = records.Known(1000.0)
-	b.lot("C1", "cabbage", 0.92).Seeds = records.Known(500.0)
-	sow := func(code, crop, variety, lot, tray string, trays float64, wanted int) *records.Sowing {
-		s := b.sow(code, "2025-03-03", crop, variety, tray, trays)
-		s.Lot, s.Planned, s.Wanted = lot, day(t, "2025-04-12"), records.Known(wanted)
-		return s
+// tiny is the report of examples/tiny, whose figures are worked out by hand below.
+func tiny(t testing.TB) *Report {
+	t.Helper()
+	book, problems := records.Load(os.DirFS("../examples/tiny"))
+	r, err := New(book, problems, Options{})
+	if err != nil {
+		t.Fatal(err)
 	}
-	b.leave(sow("A", "lettuce", "Fenwimple", "L1", "A50", 2, 80), "2025-04-12", 85, 5)
-	b.leave(sow("B", "lettuce", "Fenwimple", "L1", "S50", 2, 80), "2025-04-12", 80, 0)
-	sow("C", "cabbage", "Conefield", "C1", "A50", 4, 180)
-	b.leave(sow("D", "cabbage", "Drumhouse", "", "S50", 1, 40), "2025-04-12", 40, 0)
-	sow("E", "lettuce", "Fenwimple", "L1", "S50", 1, 40).Planned = day(t, "2025-04-08")
-	b.count("A", "2025-03-06", 28)
-	b.count("A", "2025-03-08", 68)
-	b.count("A", "2025-03-11", 95)
-	b.count("B", "2025-03-10", 90)
-	for i, up := range []int{50, 49, 48, 49} {
-		b.countTray("C", "2025-03-13", i+1, up).Cells = records.Known(50)
-	}
-	c := b.count("D", "2025-03-13", 0)
-	c.Emerged, c.Empty = records.Maybe[int]{}, records.Known(8)
-	b.count("E", "2025-03-10", 40)
-	c = b.count("E", "2025-03-24", 10)
-	c.Lost, c.Cause = records.Known(30), "dried out"
-	b.look("A", "2025-04-11", 20, 19)
-	b.lookBy("B", "2025-04-11", 1, 2, 7, 8, 2)
-	b.out("C", "2025-04-02", 150, records.ToField, false)
-	b.out("C", "2025-04-12", 40, records.Sold, true)
-	b.out("E", "2025-04-12", 0, records.Dead, true)
-	return b
+	return r
 }
 
 func TestTinyBatches(t *testing.T) {
-	r := tinyBook(t).report()
+	r := tiny(t)
 	if r.LastDate != day(t, "2025-04-12") || r.Season != 2025 {
 		t.Errorf("last date %v, season %d", r.LastDate, r.Season)
 	}
@@ -76,7 +49,7 @@ func TestTinyBatches(t *testing.T) {
 }
 
 func TestTinyGermination(t *testing.T) {
-	r := tinyBook(t).report()
+	r := tiny(t)
 	if len(r.Emergence) != 4 || r.Emergence[0].Variety != "Conefield" || r.Emergence[3].Kind != "solid-wall" {
 		t.Fatalf("emergence: %+v", r.Emergence)
 	}
@@ -107,7 +80,7 @@ func TestTinyGermination(t *testing.T) {
 }
 
 func TestTinyLots(t *testing.T) {
-	r := tinyBook(t).report()
+	r := tiny(t)
 	// L1: A 95, B 90, E 10 + 30 lost = 225 of 250. Too few batches for an interval, so no verdict; one other lot: 0.10 allowed.
 	l := find(t, "L1", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "L1" })
 	known(t, "rate", l.SeedRate, 0.9, 1e-15)
@@ -121,7 +94,7 @@ func TestTinyLots(t *testing.T) {
 }
 
 func TestTinyQuality(t *testing.T) {
-	r := tinyBook(t).report()
+	r := tiny(t)
 	// B: scores 3 and more are fit: 7 + 8 + 2 = 17 of 20.
 	q := find(t, "B", r.Quality, func(q Quality) bool { return q.Kind == "solid-wall" })
 	known(t, "usable share", q.Rate, 0.85, 1e-15)
@@ -143,7 +116,7 @@ func TestTinyQuality(t *testing.T) {
 }
 
 func TestTinyWeek(t *testing.T) {
-	r := tinyBook(t).report()
+	r := tiny(t)
 	// All left on 12 April; with three days to wash, 6 and 4 trays are free on the 15th.
 	if len(r.Week) != 2 {
 		t.Fatalf("week: %+v", r.Week)
