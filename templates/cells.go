@@ -56,18 +56,6 @@ func orDash(s string) string {
 	return s
 }
 
-// groupName is a group in a sentence: lettuce Fenwimple in air-pruning 50s.
-func groupName(g report.Group) template.HTML {
-	out := say("%s %s", name(g.Crop), name(g.Variety))
-	switch {
-	case g.Cells.Known && g.Kind != "":
-		return say("%s in %s %ss", out, name(g.Kind), whole(g.Cells.Value))
-	case g.Cells.Known:
-		return say("%s in %ss", out, whole(g.Cells.Value))
-	}
-	return out
-}
-
 // crop links to the records of a crop in a season.
 func (p *place) crop(season int, crop string) template.HTML {
 	for _, page := range p.crops {

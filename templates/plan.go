@@ -37,9 +37,8 @@ const (
 
 // Logs by what they tell; the end of a page tells the gaps in its logs.
 var (
-	logsOfEmergence = []string{"counts.csv", "lots.csv", "trays.csv"}
-	logsOfCost      = []string{"costs.csv", "trays.csv", "lots.csv", "out.csv", "sowings.csv", "book.csv"}
-	allLogs         = []string{"sowings.csv", "out.csv", "counts.csv", "scores.csv", "trays.csv", "lots.csv", "costs.csv",
+	logsOfCost = []string{"costs.csv", "trays.csv", "lots.csv", "out.csv", "sowings.csv", "book.csv"}
+	allLogs    = []string{"sowings.csv", "out.csv", "counts.csv", "scores.csv", "trays.csv", "lots.csv", "costs.csv",
 		"chamber.csv", "house.csv", "book.csv"}
 )
 

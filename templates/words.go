@@ -59,15 +59,6 @@ func join(parts ...template.HTML) template.HTML {
 	return template.HTML(strings.Join(kept, " "))
 }
 
-// names turns plain strings into names.
-func names(of []string) []name {
-	out := make([]name, len(of))
-	for i, s := range of {
-		out[i] = name(s)
-	}
-	return out
-}
-
 // sentence makes a sentence of words: a capital first, a full stop last.
 func sentence(s string) string { return capital(stopped(s)) }
 
