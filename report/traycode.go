@@ -1,7 +1,6 @@
 package report
 
 import (
-	"cmp"
 	"slices"
 
 	"traybook/records"
@@ -24,7 +23,7 @@ type trayCode struct {
 // trayCodes returns the codes of trays.csv with their lives (rules 24, 54).
 func trayCodes(r *Report) map[string]*trayCode {
 	rows := slices.Clone(r.Book.Trays)
-	slices.SortStableFunc(rows, func(a, b records.Purchase) int { return cmp.Compare(a.Bought, b.Bought) })
+	slices.SortStableFunc(rows, byBought)
 	codes := map[string]*trayCode{}
 	for _, row := range rows {
 		c := codes[row.Tray]
@@ -43,6 +42,15 @@ func trayCodes(r *Report) map[string]*trayCode {
 		codes[code].life = codes[code].lifeAt(uses)
 	}
 	return codes
+}
+
+// byBought orders purchases by date; of one day's the dearer, then the one with the
+// larger other values counts as the later, so that the order of rows moves nothing.
+func byBought(a, b records.Purchase) int {
+	values := func(p records.Purchase) []float64 {
+		return []float64{float64(p.Bought), p.Price.Or(-1), p.Lasts.Or(-1), p.Uses.Or(-1), p.Minutes.Or(-1), p.Places.Or(-1), float64(p.Count.Or(0))}
+	}
+	return slices.Compare(values(a), values(b))
 }
 
 func latest(have *Num, row Num) {
