@@ -17,16 +17,14 @@ func alive[T any](entries []entry[T]) func(func(*entry[T]) bool) {
 }
 
 func (l *loader) checkTrayCodes() {
-	first := map[string]*entry[Purchase]{}
+	first := map[string]Purchase{}
 	for e := range alive(l.trays) {
 		f, again := first[e.is.Tray]
-		if !again {
-			first[e.is.Tray] = e
-			continue
+		if !again || !f.CellML.Known {
+			first[e.is.Tray] = e.is
 		}
-		col := trayDiffers(f.is, e.is)
-		if col != "" {
-			e.problem("tray-differs", col, fmt.Sprintf("tray %s has another %s than in line %d", quote(e.is.Tray), col, f.is.Line),
+		if col := trayDiffers(f, e.is); again && col != "" {
+			e.problem("tray-differs", col, fmt.Sprintf("tray %s has another %s than in line %d", quote(e.is.Tray), col, f.Line),
 				"the same kind, cells and cell_ml in all rows of a code are expected", "give one of the two trays a code of its own")
 		}
 	}
