@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io/fs"
 	"strconv"
+	"strings"
 	"time"
 )
 
@@ -130,7 +131,8 @@ func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
 func (r *row) blanks() {
 	for _, c := range r.Columns {
 		if c.Required && r.Name != "book.csv" && r.text(c.Name) == "" {
-			r.problem("blank", c.Name, c.Name+" is blank", c.What+" is expected", "")
+			what, _, _ := strings.Cut(c.What, ";")
+			r.problem("blank", c.Name, c.Name+" is blank", what+" is expected", "")
 		}
 	}
 }

@@ -56,7 +56,10 @@ func parseNumber(s string, d decimal) (float64, bool) {
 	rest, minus := strings.CutPrefix(s, "-")
 	whole, fraction, broken := strings.Cut(rest, string(rune(d)))
 	whole, ok := ungroup(whole, d)
-	if !ok || broken && !digits(fraction) || len(whole)+len(fraction) > 15 {
+	if whole == "" && broken {
+		whole, ok = "0", true // .5
+	}
+	if !ok || broken && !digits(fraction) || len(fraction) > 15 || len(strings.TrimLeft(whole+fraction, "0")) > 15 {
 		return 0, false
 	}
 	x, err := strconv.ParseFloat(whole+"."+fraction, 64)
