@@ -59,12 +59,15 @@ func (d slashed) in(o dateOrder) (Date, bool) {
 	} else if size != 4 {
 		return 0, false
 	}
-	if month < 1 || month > 12 || day < 1 || year < 1 {
+	if month < 1 || month > 12 || day < 1 {
 		return 0, false
 	}
 	date := NewDate(year, time.Month(month), day)
-	return date, date.Month() == time.Month(month)
+	return date, date.Month() == time.Month(month) && plausible(date)
 }
+
+// plausible rules out years that only a slip of the keys can have written.
+func plausible(d Date) bool { return d.Year() >= 1900 && d.Year() < 2200 }
 
 // date reads a day, unknown for a blank.
 func (r *row) date(col string) Date {
@@ -75,7 +78,7 @@ func (r *row) dateText(col, s string) Date {
 	if s == "" {
 		return 0
 	}
-	if d, ok := ParseISO(s); ok {
+	if d, ok := ParseISO(s); ok && plausible(d) {
 		return d
 	}
 	if parts, ok := parseSlashed(s); ok {
@@ -172,7 +175,11 @@ func dateRemedy(s string) string {
 	if n, ok := parseWhole(s, point); ok && n > 10000 && n < 100000 {
 		return "a spreadsheet's number of a day: it would be " + (NewDate(1899, 12, 30) + Date(n)).String() + "; format the column as a date"
 	}
-	if d, ok := parseSlashed(s); ok && d.yearSize[0] == 4 && d.parts[1] >= 1 && d.parts[1] <= 12 {
+	d, ok := parseSlashed(s)
+	if ok && d.yearSize[0] == 4 && !plausible(NewDate(d.parts[0], 1, 1)) {
+		return "is the year right?"
+	}
+	if ok && d.yearSize[0] == 4 && d.parts[1] >= 1 && d.parts[1] <= 12 {
 		last := NewDate(d.parts[0], time.Month(d.parts[1]+1), 0)
 		return fmt.Sprintf("%s %d has %d days", last.Month(), last.Year(), last.Time().Day())
 	}

@@ -21,6 +21,7 @@ func TestSlashedDates(t *testing.T) {
 		{"13/13/2025", mdy, 0},
 		{"0/3/2025", dmy, 0},
 		{"3/3/205", dmy, 0},
+		{"3/3/0205", dmy, 0},
 		{"2025/3/3", dmy, 0},
 		{"3/3/2025", ymd, 0},
 	} {
@@ -46,7 +47,7 @@ func TestSpreadsheetDays(t *testing.T) {
 	if got := dateRemedy("45658"); got != want {
 		t.Errorf("got %q", got)
 	}
-	for s, want := range map[string]string{"2025-04-31": "April 2025 has 30 days", "2025-03-03 00:00": "take away the time of day", "soon": "", "3/3/2025": ""} {
+	for s, want := range map[string]string{"2025-04-31": "April 2025 has 30 days", "2025-03-03 00:00": "take away the time of day", "soon": "", "0205-03-03": "is the year right?", "3/3/2025": ""} {
 		if got := dateRemedy(s); got != want {
 			t.Errorf("dateRemedy(%q) = %q", s, got)
 		}

@@ -2,10 +2,12 @@ package records
 
 import "strings"
 
+var headerMarks = strings.NewReplacer(" ", "", "_", "", "-", "", "\n", "", "\u00a0", "")
+
 // foldHeader brings a column's name into the form in which it is compared:
 // without case, spaces, underscores and hyphens.
 func foldHeader(s string) string {
-	return strings.NewReplacer(" ", "", "_", "", "-", "", "\n", "", "\u00a0", "").Replace(strings.ToLower(strings.TrimSpace(s)))
+	return headerMarks.Replace(strings.ToLower(strings.TrimSpace(s)))
 }
 
 // canonicalHeader returns the contract's spelling of a column, empty if the

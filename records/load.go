@@ -138,7 +138,10 @@ func (r *row) blanks() {
 }
 
 func kept[T any](entries []entry[T]) []T {
-	var all []T
+	if len(entries) == 0 {
+		return nil
+	}
+	all := make([]T, 0, len(entries))
 	for e := range alive(entries) {
 		all = append(all, e.is)
 	}
