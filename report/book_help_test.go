@@ -56,15 +56,6 @@ func (b *book) look(batch, date string, looked, usable int) *records.Score {
 	return &b.Scores[len(b.Scores)-1]
 }
 
-func (b *book) lookBy(batch, date string, s ...int) *records.Score {
-	score := records.Score{Batch: batch, Date: day(b, date)}
-	for i, plants := range s {
-		score.S[i] = records.Known(plants)
-	}
-	b.Scores = append(b.Scores, score)
-	return &b.Scores[len(b.Scores)-1]
-}
-
 func (b *book) out(batch, date string, plants int, to records.Destination, last bool) {
 	b.Outs = append(b.Outs, records.Out{Batch: batch, Date: day(b, date), Plants: plants, To: to, Last: last})
 }

@@ -2,6 +2,7 @@ package data
 
 import (
 	"fmt"
+	"math"
 	"os"
 	"strings"
 	"testing"
@@ -32,7 +33,7 @@ func TestCells(t *testing.T) {
 	}{
 		{num(1.0 / 3), "0.3333333333333333"},
 		{num(1234567.25), "1234567.25"},
-		{num(-0.0), "0"},
+		{num(math.Copysign(0, -1)), "0"},
 		{num(1e-9), "0.000000001"},
 		{maybe(records.Maybe[float64]{}), ""},
 		{maybeYes(records.Known(false)), "no"},
