@@ -20,43 +20,11 @@ type Column struct {
 func must(name, what string) Column { return Column{Name: name, Required: true, What: what} }
 func may(name, what string) Column  { return Column{Name: name, What: what} }
 
-// Logs lists every log and column, in the order in which they are read: a name
-// is shown as it was first written, trays and lots before sowings.
+// Logs lists every log and column, in the order in which they are shown.
 var Logs = []Log{
 	{"book.csv", "settings, a row each; all are optional", []Column{
 		must("setting", "the setting's name"),
 		may("value", "its value; blank stands for the default"),
-		may("note", "anything"),
-	}},
-	{"trays.csv", "trays bought, a row per purchase", []Column{
-		must("tray", "the code written in sowings"),
-		must("kind", "air-pruning, solid-wall or any word; the same in all rows of a code"),
-		must("cells", "cells of one tray; the same in all rows of a code"),
-		may("cell_ml", "volume of a cell, millilitres; the same in all rows of a code"),
-		may("bought", "date of the purchase; blank stands for always there"),
-		may("count", "trays bought; negative for broken or sold; blank is unknown"),
-		may("price", "money for one tray"),
-		may("lasts", "years the tray is in use"),
-		may("uses", "uses it survives; whichever comes first ends its life"),
-		may("minutes", "labour a use that differs by tray, minutes: filling, washing, popping out"),
-		may("places", "bench places one tray takes; blank stands for 1"),
-		may("note", "anything"),
-	}},
-	{"lots.csv", "seed lots, a row each", []Column{
-		must("lot", "the code written in sowings"),
-		must("crop", "the crop"),
-		must("variety", "the variety"),
-		may("supplier", "who sold it"),
-		may("lot_number", "the supplier's number of the lot"),
-		may("bought", "date of the purchase"),
-		may("germ_label", "germination on the packet, percent"),
-		may("tested", "date of the packet's germination test"),
-		may("seeds", "seeds bought"),
-		may("grams", "grams bought, where seeds are not counted"),
-		may("seeds_per_gram", "seeds in a gram; blank stands for the trade table's figure, marked"),
-		may("price", "money for the whole lot"),
-		may("organic", "yes or no"),
-		may("treated", "yes or no"),
 		may("note", "anything"),
 	}},
 	{"sowings.csv", "a row per batch: one variety sown on one day into one tray code", []Column{
@@ -112,6 +80,37 @@ var Logs = []Log{
 		may("s4", "plants at score 4"),
 		may("s5", "plants at score 5"),
 		may("score", "one overall mark, 1 to 5"),
+		may("note", "anything"),
+	}},
+	{"trays.csv", "trays bought, a row per purchase", []Column{
+		must("tray", "the code written in sowings"),
+		must("kind", "air-pruning, solid-wall or any word; the same in all rows of a code"),
+		must("cells", "cells of one tray; the same in all rows of a code"),
+		may("cell_ml", "volume of a cell, millilitres; the same in all rows of a code"),
+		may("bought", "date of the purchase; blank stands for always there"),
+		may("count", "trays bought; negative for broken or sold; blank is unknown"),
+		may("price", "money for one tray"),
+		may("lasts", "years the tray is in use"),
+		may("uses", "uses it survives; whichever comes first ends its life"),
+		may("minutes", "labour a use that differs by tray, minutes: filling, washing, popping out"),
+		may("places", "bench places one tray takes; blank stands for 1"),
+		may("note", "anything"),
+	}},
+	{"lots.csv", "seed lots, a row each", []Column{
+		must("lot", "the code written in sowings"),
+		must("crop", "the crop"),
+		must("variety", "the variety"),
+		may("supplier", "who sold it"),
+		may("lot_number", "the supplier's number of the lot"),
+		may("bought", "date of the purchase"),
+		may("germ_label", "germination on the packet, percent"),
+		may("tested", "date of the packet's germination test"),
+		may("seeds", "seeds bought"),
+		may("grams", "grams bought, where seeds are not counted"),
+		may("seeds_per_gram", "seeds in a gram; blank stands for the trade table's figure, marked"),
+		may("price", "money for the whole lot"),
+		may("organic", "yes or no"),
+		may("treated", "yes or no"),
 		may("note", "anything"),
 	}},
 	{"costs.csv", "money and labour, a row per bill or stretch of work; not trays, not seed lots", []Column{

@@ -51,39 +51,6 @@
 //	chamber_places    trays the chambers hold; not judged
 //	tray_turnaround   days from emptying a tray until it is free; 3
 //
-// trays.csv: trays bought, a row per purchase.
-//
-//	tray*    the code written in sowings
-//	kind*    air-pruning, solid-wall or any word; the same in all rows of a code
-//	cells*   cells of one tray; the same in all rows of a code
-//	cell_ml  volume of a cell, millilitres; the same in all rows of a code
-//	bought   date of the purchase; blank stands for always there
-//	count    trays bought; negative for broken or sold; blank is unknown
-//	price    money for one tray
-//	lasts    years the tray is in use
-//	uses     uses it survives; whichever comes first ends its life
-//	minutes  labour a use that differs by tray, minutes: filling, washing, popping out
-//	places   bench places one tray takes; blank stands for 1
-//	note     anything
-//
-// lots.csv: seed lots, a row each.
-//
-//	lot*            the code written in sowings
-//	crop*           the crop
-//	variety*        the variety
-//	supplier        who sold it
-//	lot_number      the supplier's number of the lot
-//	bought          date of the purchase
-//	germ_label      germination on the packet, percent
-//	tested          date of the packet's germination test
-//	seeds           seeds bought
-//	grams           grams bought, where seeds are not counted
-//	seeds_per_gram  seeds in a gram; blank stands for the trade table's figure, marked
-//	price           money for the whole lot
-//	organic         yes or no
-//	treated         yes or no
-//	note            anything
-//
 // sowings.csv: a row per batch: one variety sown on one day into one tray code.
 //
 //	batch*          the code on the label; no two batches share one
@@ -142,6 +109,39 @@
 //	s5      plants at score 5
 //	score   one overall mark, 1 to 5
 //	note    anything
+//
+// trays.csv: trays bought, a row per purchase.
+//
+//	tray*    the code written in sowings
+//	kind*    air-pruning, solid-wall or any word; the same in all rows of a code
+//	cells*   cells of one tray; the same in all rows of a code
+//	cell_ml  volume of a cell, millilitres; the same in all rows of a code
+//	bought   date of the purchase; blank stands for always there
+//	count    trays bought; negative for broken or sold; blank is unknown
+//	price    money for one tray
+//	lasts    years the tray is in use
+//	uses     uses it survives; whichever comes first ends its life
+//	minutes  labour a use that differs by tray, minutes: filling, washing, popping out
+//	places   bench places one tray takes; blank stands for 1
+//	note     anything
+//
+// lots.csv: seed lots, a row each.
+//
+//	lot*            the code written in sowings
+//	crop*           the crop
+//	variety*        the variety
+//	supplier        who sold it
+//	lot_number      the supplier's number of the lot
+//	bought          date of the purchase
+//	germ_label      germination on the packet, percent
+//	tested          date of the packet's germination test
+//	seeds           seeds bought
+//	grams           grams bought, where seeds are not counted
+//	seeds_per_gram  seeds in a gram; blank stands for the trade table's figure, marked
+//	price           money for the whole lot
+//	organic         yes or no
+//	treated         yes or no
+//	note            anything
 //
 // costs.csv: money and labour, a row per bill or stretch of work; not trays, not seed lots.
 //

@@ -39,6 +39,9 @@ func (l *loader) nearFiles(files []fs.DirEntry) {
 		}
 	}
 	for _, f := range files {
+		if f.IsDir() {
+			continue
+		}
 		name := strings.ToLower(f.Name())
 		stem := strings.TrimSuffix(name, path.Ext(name))
 		if near := nearLog(name, stem, free); near != "" {

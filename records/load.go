@@ -3,6 +3,7 @@ package records
 import (
 	"errors"
 	"io/fs"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -67,6 +68,8 @@ func Load(folder fs.FS) (*Book, []Problem) {
 	return l.book(notes), l.problems
 }
 
+// readLogs reads every log but book.csv. The order decides how names are shown:
+// as first written, in trays and lots before sowings.
 func (l *loader) readLogs() {
 	l.trays = readLog(l, "trays.csv", (*row).purchase)
 	l.lots = readLog(l, "lots.csv", (*row).lot)
@@ -86,8 +89,10 @@ func (l *loader) book(notes []Note) *Book {
 	b.Trays, b.Lots, b.Sowings, b.Outs = kept(l.trays), kept(l.lots), kept(l.sowings), kept(l.outs)
 	b.Counts, b.Scores, b.Costs = kept(l.counts), kept(l.scores), kept(l.costs)
 	b.Chamber, b.House = kept(l.chamber), kept(l.house)
-	for _, log := range l.logs {
-		b.Files = append(b.Files, log.count())
+	for _, of := range Logs {
+		if i := slices.IndexFunc(l.logs, func(read *log) bool { return read.Name == of.Name }); i >= 0 {
+			b.Files = append(b.Files, l.logs[i].count())
+		}
 	}
 	return b
 }

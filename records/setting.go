@@ -6,14 +6,15 @@ import (
 )
 
 // setting is one setting of book.csv: its name, its default as shown, and how a
-// written value is taken up. What take returns says what was expected instead.
+// written value is taken up. take returns the value as used, or else what was
+// expected.
 type setting struct {
 	name, standard string
-	take           func(l *loader, s string) (expected string)
+	take           func(l *loader, s string) (used, expected string)
 }
 
 var settingTable = []setting{
-	{"farm", "", func(l *loader, s string) string { l.settings.Farm = s; return "" }},
+	{"farm", "", func(l *loader, s string) (string, string) { l.settings.Farm = s; return s, "" }},
 	{"currency", "USD", (*loader).takeCurrency},
 	{"season_starts", "1", wholeSetting(1, 12, "a month from 1 to 12", func(s *Settings, n int) { s.SeasonStarts = n })},
 	{"dates", "told from the file", (*loader).takeDates},
@@ -74,8 +75,10 @@ func (l *loader) readBook(written map[string]string) {
 		if r == nil || r.text("value") == "" {
 			continue
 		}
-		written[s.name] = r.text("value")
-		if expected := s.take(l, r.text("value")); expected != "" {
+		used, expected := s.take(l, r.text("value"))
+		if expected == "" {
+			written[s.name] = used
+		} else {
 			r.misread("setting", "value", expected+" is expected", settingRemedy(s.name, r.text("value"), l.decimal))
 		}
 	}

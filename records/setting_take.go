@@ -6,47 +6,47 @@ import (
 	"golang.org/x/text/currency"
 )
 
-func wholeSetting(least, most int, expected string, set func(*Settings, int)) func(*loader, string) string {
-	return func(l *loader, s string) string {
+func wholeSetting(least, most int, what string, set func(*Settings, int)) func(*loader, string) (string, string) {
+	return func(l *loader, s string) (used, expected string) {
 		n, ok := parseWhole(s, point)
 		if !ok || n < least || n > most {
-			return expected
+			return "", what
 		}
 		set(&l.settings, n)
-		return ""
+		return itoa(n), ""
 	}
 }
 
-func shareSetting(least, most float64, set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
+func shareSetting(least, most float64, set func(*Settings, float64)) func(*loader, string) (string, string) {
+	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(percentCell, s)
 		if !ok || x < least || x > most {
-			return "a percentage from " + plain(least) + " to " + plain(most)
+			return "", "a percentage from " + plain(least) + " to " + plain(most)
 		}
 		set(&l.settings, x/100)
-		return ""
+		return plain(x), ""
 	}
 }
 
-func amountSetting(set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
+func amountSetting(set func(*Settings, float64)) func(*loader, string) (string, string) {
+	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(moneyCell, s)
 		if !ok || x < 0 {
-			return "an amount such as 12.50"
+			return "", "an amount such as 12.50"
 		}
 		set(&l.settings, x)
-		return ""
+		return plain(x), ""
 	}
 }
 
-func placesSetting(set func(*Settings, float64)) func(*loader, string) string {
-	return func(l *loader, s string) string {
+func placesSetting(set func(*Settings, float64)) func(*loader, string) (string, string) {
+	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(numberCell, s)
 		if !ok || x <= 0 {
-			return "a number of trays above 0"
+			return "", "a number of trays above 0"
 		}
 		set(&l.settings, x)
-		return ""
+		return plain(x), ""
 	}
 }
 
@@ -54,56 +54,55 @@ func (l *loader) settingNumber(kind numberKind, s string) (float64, bool) {
 	return parseNumber(kind.strip(s), l.decimal)
 }
 
-func scoreWord(i int) func(*loader, string) string {
-	return func(l *loader, s string) string { l.settings.ScoreWords[i] = s; return "" }
+func scoreWord(i int) func(*loader, string) (string, string) {
+	return func(l *loader, s string) (used, expected string) { l.settings.ScoreWords[i] = s; return s, "" }
 }
 
-func (l *loader) takeCurrency(s string) string {
+func (l *loader) takeCurrency(s string) (used, expected string) {
 	unit, err := currency.ParseISO(s)
 	if err != nil {
-		return "a currency's code of ISO 4217 such as USD or EUR"
+		return "", "a currency's code of ISO 4217 such as USD or EUR"
 	}
 	l.settings.Currency = unit.String()
-	return ""
+	return unit.String(), ""
 }
 
-func (l *loader) takeDates(s string) string {
+func (l *loader) takeDates(s string) (used, expected string) {
 	order := dateOrder(strings.ToLower(s))
 	if order != ymd && order != dmy && order != mdy {
 		l.orderBad = true
-		return "ymd, dmy or mdy"
+		return "", "ymd, dmy or mdy"
 	}
 	l.order = order
-	return ""
+	return string(order), ""
 }
 
-func (l *loader) takeDecimal(s string) string {
+func (l *loader) takeDecimal(s string) (used, expected string) {
 	signs := map[string]decimal{"point": point, ".": point, "comma": comma, ",": comma}
 	sign, ok := signs[strings.ToLower(s)]
 	if !ok {
-		return "point or comma"
+		return "", "point or comma"
 	}
 	l.decimal = sign
-	return ""
+	return map[decimal]string{point: "point", comma: "comma"}[sign], ""
 }
 
-func (l *loader) takeTemperature(s string) string {
+func (l *loader) takeTemperature(s string) (used, expected string) {
 	scale := strings.ToUpper(strings.TrimPrefix(s, "°"))
 	if scale != "C" && scale != "F" {
-		return "C or F"
+		return "", "C or F"
 	}
 	l.settings.Fahrenheit = scale == "F"
-	return ""
+	return scale, ""
 }
 
-func (l *loader) takeHeating(s string) string {
-	const expected = "two months such as 10-4"
+func (l *loader) takeHeating(s string) (used, expected string) {
 	first, last, ok := strings.Cut(strings.NewReplacer("–", "-", " to ", "-").Replace(s), "-")
 	from, ok1 := parseWhole(first, point)
 	until, ok2 := parseWhole(last, point)
 	if !ok || !ok1 || !ok2 || from < 1 || from > 12 || until < 1 || until > 12 {
-		return expected
+		return "", "two months such as 10-4"
 	}
 	l.settings.HeatingFrom, l.settings.HeatingUntil = from, until
-	return ""
+	return itoa(from) + "-" + itoa(until), ""
 }
