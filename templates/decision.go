@@ -16,6 +16,7 @@ type decision struct {
 	Title   string
 	Answers []trayAnswer
 	Without string // what the answer leaves out
+	More    template.HTML
 }
 
 // trayAnswer is the answer for one pair of trays.
@@ -33,6 +34,9 @@ const notCounted = "Not counted: losses in the field, earliness, and whatever el
 // can be told first.
 func (p *place) decision() *decision {
 	d := decision{ID: p.id("trays-answer"), Title: "Buy more trays?", Without: notCounted}
+	if p.spec.path != "trays.html" {
+		d.More = p.moreOn("trays.html", "Trays")
+	}
 	for _, pb := range p.r.Payback {
 		d.Answers = append(d.Answers, p.trayAnswer(pb))
 	}
@@ -110,18 +114,29 @@ func (p *place) gainWords(pb report.Payback) template.HTML {
 	return out
 }
 
-// flipWords says what would turn the answer round.
+// midPays reports whether the tray pays in the middle of what the records show.
+func midPays(pb report.Payback) bool {
+	return pb.Verdict == report.PaysLow || pb.Verdict == report.PaysMiddle
+}
+
+// flipWords says what would turn the answer round, each alone.
 func (p *place) flipWords(pb report.Payback) template.HTML {
-	pays, above, below := "would not pay", "more", "less"
-	if pb.Verdict == report.PaysHigh || pb.Verdict == report.PaysNever {
-		pays, above, below = "would pay", "less", "more"
+	pays, above, below := "would pay", "less", "more"
+	if midPays(pb) {
+		pays, above, below = "would not pay", "more", "less"
 	}
 	var parts []template.HTML
 	if pb.FlipPrice.Known {
 		parts = append(parts, say("a tray cost %s than %s", above, p.money.sum(pb.FlipPrice.Value)))
 	}
 	if pb.FlipValue.Known {
+		if pb.Difference.Value < 0 { // the dearer tray loses plants: the less they are worth, the better for it
+			below = above
+		}
 		parts = append(parts, say("one more plant were worth %s than %s", below, p.money.each(pb.FlipValue.Value)))
+	}
+	if pb.PaybackUses.Known {
+		parts = append(parts, say("a tray lasted %s than %s", map[string]string{"more": "fewer", "less": "more"}[above], tenths(pb.PaybackUses.Value, "use", "uses")))
 	}
 	out := template.HTML("")
 	if len(parts) > 0 {
@@ -133,11 +148,17 @@ func (p *place) flipWords(pb report.Payback) template.HTML {
 	return out
 }
 
+// orList joins conditions: a, if b, or if c.
 func orList(parts []template.HTML) template.HTML {
-	if len(parts) == 2 {
-		return say("%s, or if %s", parts[0], parts[1])
+	out := parts[0]
+	for i, part := range parts[1:] {
+		if i == len(parts)-2 {
+			out = say("%s, or if %s", out, part)
+		} else {
+			out = say("%s, if %s", out, part)
+		}
 	}
-	return list(parts)
+	return out
 }
 
 // trialWords says which side-by-side trial would tell.

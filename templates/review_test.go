@@ -44,7 +44,7 @@ func TestFrontPageAnswers(t *testing.T) {
 		"What did a transplant cost, and of what?",
 		"Buy more trays?", "Buy about 25 more A72 (10 to 40).",
 		"Each use of one gained USD 1.42 (0.40 to 2.40) over S72, in 14 matched sowings on 9 dates. A tray at USD 12.00 has paid for itself after 8.5 uses. The farm owns 40.",
-		"What would change it: It would not pay if a tray cost more than USD 31.00, or if one more plant were worth less than USD 0.080. At half the life it would still pay.",
+		"What would change it: It would not pay if a tray cost more than USD 31.00, if one more plant were worth less than USD 0.080, or if a tray lasted fewer than 8.5 uses. At half the life it would still pay.",
 		"Not counted: losses in the field, earliness,", "Not tax advice.",
 		"Keep", "lettuce Fenwimple: 22 of 100 cells more came up than of the crop’s other varieties (+10.0 to +30.0); 5 batches against 4 batches",
 		"Question this one", "lettuce Ragamuffin: 22 of 100 cells fewer came up", "(−30.0 to −10.0)",
