@@ -189,3 +189,6 @@ func degrees(fahrenheit bool) func(celsius float64) string {
 	}
 	return func(c float64) string { return fixed(c, 0) + nbsp + "°C" }
 }
+
+// roundPlants is a number of plants as it is shown, so that sums on a page add up.
+func roundPlants(v float64) float64 { return math.Round(v) }

@@ -1,0 +1,86 @@
+package templates
+
+import (
+	"fmt"
+	"html/template"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// more is something that a page shows on request: tables and charts behind a line
+// that can be opened. Print shows it where it was opened.
+type more struct {
+	Summary template.HTML
+	Text    template.HTML
+	Figures []*figure
+	Tables  []*table
+}
+
+// Shown reports whether there is anything behind the line.
+func (m more) Shown() bool {
+	return slices.ContainsFunc(m.Figures, (*figure).Shown) || slices.ContainsFunc(m.Tables, func(t *table) bool { return !t.Empty() })
+}
+
+// dataFile is a link to a data file under something that is no table.
+type dataFile struct{ Href, File string }
+
+func (p *place) dataFile(name string) dataFile {
+	return dataFile{p.href("data/" + name + ".csv"), name + ".csv"}
+}
+
+func hasBatches(s *site) bool { return len(s.r.Batches) > 0 }
+
+// fewLine heads the groups that are not judged.
+func fewLine() template.HTML {
+	return say("Sown too seldom to judge: fewer than %s", batchCount(report.FewBatches))
+}
+
+// before are the seasons but the one reviewed, the latest first.
+func (p *place) otherSeasonsBack() []int {
+	var out []int
+	for _, season := range slices.Backward(p.r.Seasons) {
+		if season != p.r.Season {
+			out = append(out, season)
+		}
+	}
+	return out
+}
+
+// temp writes a temperature in the book's own degrees.
+func (p *place) temp(celsius float64) string { return degrees(p.r.Book.Settings.Fahrenheit)(celsius) }
+
+// tempRange writes two temperatures: 68 to 86 °F.
+func (p *place) tempRange(low, high report.Num) string {
+	if !low.Known || !high.Known {
+		return noneYet
+	}
+	s := p.r.Book.Settings
+	return fixed(s.Degrees(low.Value), 0) + " to " + p.temp(high.Value)
+}
+
+// yesNo is an answer that may not be written.
+func yesNo(b records.Maybe[bool]) string {
+	switch {
+	case !b.Known:
+		return "not written"
+	case b.Value:
+		return "yes"
+	}
+	return "no"
+}
+
+// isoWeekOf is the week of a date as calendars number it: week 15.
+func isoWeekOf(d records.Date) string {
+	_, week := d.Time().ISOWeek()
+	return fmt.Sprintf("week%s%d", nbsp, week)
+}
+
+// kindWords is a kind of tray in a sentence: air-pruning trays.
+func kindWords(kind string) template.HTML {
+	if kind == "" {
+		return "trays of unknown kind"
+	}
+	return say("%s trays", name(kind))
+}
