@@ -1,0 +1,156 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/report"
+)
+
+// stillFit is the share from which plants count as still fit in a sentence (rule 17).
+const stillFit = 0.80
+
+// bandWords are the bands of days past the planned day, in a sentence and in a head.
+var bandWords = map[int]struct{ sentence, head string }{
+	0:  {"up to the planned day", "Up to the day"},
+	1:  {"1 to 3 days late", "1 to 3 days late"},
+	4:  {"4 to 7 days late", "4 to 7 days late"},
+	8:  {"8 to 14 days late", "8 to 14 days late"},
+	15: {"15 days late or more", "15 days or more"},
+}
+
+// leewayOf are the bands of a crop (empty: all) in a kind of tray.
+func (p *place) leewayOf(crop, kind string) []report.Leeway {
+	return slices.DeleteFunc(slices.Clone(p.r.Leeway), func(l report.Leeway) bool { return l.Crop != crop || l.Kind != kind })
+}
+
+// leewayKinds are the kinds of tray with looks of a crop (empty: of any).
+func (p *place) leewayKinds(crop string) []string {
+	var kinds []string
+	for _, l := range p.r.Leeway {
+		if l.Crop == crop && !slices.Contains(kinds, l.Kind) {
+			kinds = append(kinds, l.Kind)
+		}
+	}
+	return kinds
+}
+
+// leewaySentences say, kind by kind, how late plants may be set out.
+func (p *place) leewaySentences() []template.HTML {
+	var out []template.HTML
+	for _, kind := range p.leewayKinds("") {
+		out = append(out, leewaySentence(kind, p.leewayOf("", kind)))
+	}
+	return out
+}
+
+// leewaySentence names the last band in which enough are still fit, and the next.
+func leewaySentence(kind string, bands []report.Leeway) template.HTML {
+	bands = slices.DeleteFunc(slices.Clone(bands), func(l report.Leeway) bool { return !l.Rate.Known })
+	trays := kindWords(kind)
+	if len(bands) == 0 {
+		return say("In %s the records cannot tell: no stretch of days past the planned one has looks at %s.", trays, batchCount(report.FewBatches))
+	}
+	last := -1
+	for i, l := range bands {
+		if l.Rate.Value >= stillFit {
+			last = i
+		}
+	}
+	if last < 0 {
+		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate].sentence, shareText(bands[0].Share), batchCount(bands[0].Batches))
+	}
+	out := say("In %s, <strong>%s</strong> still left %s of the plants fit, %s", trays, bandWords[bands[last].DaysLate].sentence,
+		shareText(bands[last].Share), batchCount(bands[last].Batches))
+	if last+1 < len(bands) {
+		next := bands[last+1]
+		return say("%s; %s left %s, %s.", out, bandWords[next.DaysLate].sentence, shareText(next.Share), batchCount(next.Batches))
+	}
+	if bands[last].DaysLate < report.LeewayBands[len(report.LeewayBands)-1] {
+		return say("%s; fewer than %s were looked at later than that.", out, batchCount(report.FewBatches))
+	}
+	return out + "."
+}
+
+// leewayFigure is "still fit to set out" at a glance: a row for each stretch of
+// days, a column for each kind of tray.
+func (p *place) leewayFigure() *figure {
+	kinds := p.leewayKinds("")
+	heads := make([]string, len(kinds))
+	for i, kind := range kinds {
+		heads[i] = capitalKind(kind)
+	}
+	t := p.table("leeway", "Still fit to set out, all seasons and crops", "leeway", plain("Looked at"), nums(heads...))
+	for _, band := range report.LeewayBands {
+		cells, some := []any{bandWords[band].head}, false
+		for _, kind := range kinds {
+			c := p.leewayCell("", kind, band)
+			some = some || c.Value != noneYet
+			cells = append(cells, c)
+		}
+		if some {
+			t.add(cells...)
+		}
+	}
+	return p.figure("leeway", "Still fit to set out, by days past the planned day",
+		say("At least %s still fit is set in green, less in red.", percent(stillFit)), t)
+}
+
+func capitalKind(kind string) string {
+	if kind == "" {
+		return "Kind unknown"
+	}
+	return kind
+}
+
+// leewayCell is the share of a band, coloured by whether enough are still fit.
+func (p *place) leewayCell(crop, kind string, band int) cell {
+	for _, l := range p.leewayOf(crop, kind) {
+		switch {
+		case l.DaysLate != band:
+		case !l.Rate.Known:
+			return with(noneYet, batchCount(l.Batches)+" only")
+		default:
+			c := with(percent(l.Rate.Value), interval(l.Low, l.High, percentNumber)+", "+batchCount(l.Batches))
+			c.Class = "bad"
+			if l.Rate.Value >= stillFit {
+				c.Class = "good"
+			}
+			return c
+		}
+	}
+	return cell{Value: noneYet}
+}
+
+// leewayByCrop is the same crop by crop, where any stretch can be told.
+func (p *place) leewayByCrop() more {
+	var heads []string
+	for _, band := range report.LeewayBands {
+		heads = append(heads, bandWords[band].head)
+	}
+	t := p.table("leeway-crops", "Still fit to set out by crop, all seasons", "leeway", plain("Crop", "Kind"), nums(heads...))
+	for _, crop := range p.leewayCrops() {
+		for _, kind := range p.leewayKinds(crop) {
+			cells, told := []any{name(crop), name(orDash(kind))}, false
+			for _, band := range report.LeewayBands {
+				c := p.leewayCell(crop, kind, band)
+				told = told || c.Class != ""
+				cells = append(cells, c)
+			}
+			if told {
+				t.add(cells...)
+			}
+		}
+	}
+	return more{Summary: "Crop by crop", Tables: []*table{t}}
+}
+
+func (p *place) leewayCrops() []string {
+	var crops []string
+	for _, l := range p.r.Leeway {
+		if l.Crop != "" && !slices.Contains(crops, l.Crop) {
+			crops = append(crops, l.Crop)
+		}
+	}
+	return crops
+}

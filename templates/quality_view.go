@@ -1,0 +1,131 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+
+	"traybook/report"
+)
+
+// qualityPage is how good the plants were and how long they stayed fit.
+type qualityPage struct {
+	Title   string
+	Words   []template.HTML // what the leeway says, a sentence a kind of tray
+	Leeway  *figure
+	ByCrop  more
+	Scale   []template.HTML
+	Quality *figure
+	Usable  *table
+	Seasons more
+}
+
+func hasQuality(s *site) bool {
+	return len(s.r.Quality) > 0 || len(s.r.Leeway) > 0 ||
+		slices.ContainsFunc(s.r.Usable, func(u report.Usable) bool { return u.Rate.Known })
+}
+
+func qualityView(p *place) any {
+	season := p.r.Season
+	v := qualityPage{Title: p.spec.title, Words: p.leewaySentences(), Leeway: p.leewayFigure(), ByCrop: p.leewayByCrop(),
+		Quality: p.qualityFigure(season), Usable: p.usableTable(season)}
+	v.Scale = p.scale()
+	v.Seasons.Summary = "Earlier seasons"
+	for _, other := range p.otherSeasonsBack() {
+		v.Seasons.Tables = append(v.Seasons.Tables, p.qualityTable(other), p.usableTable(other))
+	}
+	return v
+}
+
+// scale is the farm's own scale, where plants were scored.
+func (p *place) scale() []template.HTML {
+	if len(p.r.Quality) == 0 {
+		return nil
+	}
+	var out []template.HTML
+	for i, word := range p.r.Book.Settings.ScoreWords {
+		fit := ""
+		if i+1 == p.r.Book.Settings.UsableFrom {
+			fit = " – fit to set out from here up"
+		}
+		out = append(out, say("%s: %s%s", whole(i+1), name(word), fit))
+	}
+	return out
+}
+
+// qualityFigure is a season's scores with the share fit to set out.
+func (p *place) qualityFigure(season int) *figure {
+	return p.figure(seasonChart("quality", season), "How good they were", "The latest look at each batch; the least fit first.", p.qualityTable(season))
+}
+
+// qualityTable sets the groups sown too seldom below a line.
+func (p *place) qualityTable(season int) *table {
+	t := p.table("quality", say("Plants fit to set out, and plants at each score, season %s", fmt.Sprint(season)), "quality", groupHeads,
+		nums("Fit", "Looked at", "Batches"), nums(p.scoreHeads()...))
+	rows := slices.DeleteFunc(slices.Clone(p.r.Quality), func(q report.Quality) bool { return q.Season != season || !q.Rate.Known })
+	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	addJudged(t, rows, func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
+		cells := append(p.groupCells(q.Group), shareCell(q.Share), whole(q.N), whole(q.Batches))
+		for _, s := range q.S {
+			cells = append(cells, of(s, whole[float64]))
+		}
+		t.add(cells...)
+	})
+	t.note(p.marksNote(season))
+	return t
+}
+
+// addJudged adds the rows that can be judged, then the others below a line.
+func addJudged[T any](t *table, rows []T, few func(T) bool, add func(T)) {
+	line := false
+	for _, below := range []bool{false, true} {
+		for _, row := range rows {
+			if few(row) != below {
+				continue
+			}
+			if below && !line {
+				t.under(fewLine())
+				line = true
+			}
+			add(row)
+		}
+	}
+}
+
+func (p *place) scoreHeads() []string {
+	var heads []string
+	for i, word := range p.r.Book.Settings.ScoreWords {
+		heads = append(heads, fmt.Sprint(i+1, " ", word))
+	}
+	return heads
+}
+
+// marksNote says how many looks gave one overall mark only.
+func (p *place) marksNote(season int) template.HTML {
+	marks := 0
+	for _, q := range p.r.Quality {
+		if q.Season == season {
+			marks += q.Marks
+		}
+	}
+	if marks == 0 {
+		return ""
+	}
+	return say("%s with one overall mark only: shown in the records, never turned into a share.", plural(marks, "look", "looks"))
+}
+
+// usableTable is a season's usable plants of the cells sown, the lowest first.
+func (p *place) usableTable(season int) *table {
+	t := p.table("usable", say("Usable plants of the cells sown, season %s", fmt.Sprint(season)), "usable", groupHeads,
+		nums("Usable", "Cells sown", "Batches", "Left out"))
+	rows := slices.DeleteFunc(slices.Clone(p.r.Usable), func(u report.Usable) bool { return u.Season != season || !u.Rate.Known })
+	slices.SortStableFunc(rows, func(a, b report.Usable) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	addJudged(t, rows, func(u report.Usable) bool { return u.Few() }, func(u report.Usable) {
+		t.add(append(p.groupCells(u.Group), shareCell(u.Share), whole(u.N), whole(u.Batches), whole(u.LeftOut))...)
+	})
+	if !t.Empty() {
+		t.note("Left out: batches still open, or of which it is not written how many plants there were.")
+	}
+	return t
+}
