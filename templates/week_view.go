@@ -1,0 +1,145 @@
+package templates
+
+import (
+	"html/template"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// weekPage is what there is to do, as of the last date in the book or --today.
+type weekPage struct {
+	Title, AsOf string
+	Nothing     bool // no batch is open
+	Sections    []weekSection
+	Free        *table
+	Room        []template.HTML
+	Sheets      template.HTML
+	Data        dataFile
+}
+
+// weekSection is one kind of work; Empty says so where there is none.
+type weekSection struct {
+	ID, Title, Why, Empty string
+	Lines                 []weekTask
+}
+
+// weekTask is what to do, and why.
+type weekTask struct{ Do, Why template.HTML }
+
+func weekView(p *place) any {
+	v := weekPage{Title: p.spec.title, AsOf: longDate(p.r.LastDate), Nothing: true, Data: p.dataFile("week"),
+		Sheets: p.moreOn("sheets.html", "Sheets to print for these batches")}
+	for _, b := range p.r.Batches {
+		v.Nothing = v.Nothing && b.Ended()
+	}
+	v.Sections = []weekSection{
+		{"count", "To count", "Open, from seed, not counted yet, and sown longer ago than the crop usually takes to come up.", "Nothing to count: every open batch that is due has been counted.", p.tasks(report.ToCount, p.countTask)},
+		{"late", "Late", "Still in the house past the day the field was planned for.", "Nothing is late: no open batch is past its planned day.", p.tasks(report.Late, p.lateTask)},
+		{"short", "Likely short", "Fewer plants than wanted, if they turn out as poorly as like batches may.", "Nothing looks short: no open batch with plants wanted written is likely to give fewer.", p.tasks(report.Short, p.shortTask)},
+	}
+	v.Free = p.freeTable()
+	for _, l := range p.lines(report.RoomLeft) {
+		v.Room = append(v.Room, p.roomLine(l))
+	}
+	return v
+}
+
+func (p *place) lines(what report.WeekWhat) []report.WeekLine {
+	var out []report.WeekLine
+	for _, l := range p.r.Week {
+		if l.What == what {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+func (p *place) tasks(what report.WeekWhat, task func(report.WeekLine) weekTask) []weekTask {
+	var out []weekTask
+	for _, l := range p.lines(what) {
+		if l.Batch != nil {
+			out = append(out, task(l))
+		}
+	}
+	return out
+}
+
+// batchWords is a batch in a line of work: its code, what it is and where it stands.
+func (p *place) batchWords(b *report.Batch) template.HTML {
+	return say("%s: %s %s, %s of %s", p.batch(b.Batch), name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray))
+}
+
+func (p *place) countTask(l report.WeekLine) weekTask {
+	usual := say("its crop has not been timed here, so %s stand in for how long it takes", days(l.TypicalDays.Value))
+	if p.timed(l.Batch.Crop) {
+		usual = say("half of what comes up is usually up after %s", days(l.TypicalDays.Value))
+	}
+	return weekTask{say("Count %s", p.batchWords(l.Batch)), say("Sown on %s, %s ago; %s. No count is written yet.", longDate(l.Batch.Sown), days(l.Value.Value), usual)}
+}
+
+// timed reports whether the crop has a time to half up of its own.
+func (p *place) timed(crop string) bool {
+	for _, b := range p.r.Batches {
+		if b.Crop == crop && b.T50.Known {
+			return true
+		}
+	}
+	return false
+}
+
+func (p *place) lateTask(l report.WeekLine) weekTask {
+	return weekTask{say("Set out, pot on or clear %s", p.batchWords(l.Batch)),
+		join(say("Planned for %s, %s ago.", longDate(l.Date), days(l.Value.Value)), p.fitWords(l.Batch.Kind, l.Value.Value))}
+}
+
+// fitWords says what leeway a late batch has by the looks at others.
+func (p *place) fitWords(kind string, late float64) template.HTML {
+	for i := len(report.LeewayBands) - 1; i >= 0; i-- {
+		band := report.LeewayBands[i]
+		if late < float64(band) {
+			continue
+		}
+		for _, f := range p.leewayOf("", kind) {
+			if f.DaysLate == band && f.Rate.Known {
+				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band].sentence, shareText(f.Share), batchCount(f.Batches))
+			}
+		}
+		break
+	}
+	return "Look at 10 to 20 plugs before you decide, and write the look down."
+}
+
+func (p *place) shortTask(l report.WeekLine) weekTask {
+	b := l.Batch
+	why := say("Wanted: %s. At the low end of what like batches gave, its %s give %s: short by %s.", plural(b.Wanted.Value, "plant", "plants"),
+		plural(b.CellsSown.Value, "cell", "cells"), plural(roundPlants(l.Expected.Value), "plant", "plants"), whole(float64(b.Wanted.Value)-roundPlants(l.Expected.Value)))
+	switch {
+	case !l.Date.Known():
+		return weekTask{say("Check %s", p.batchWords(b)), join(why, "No planned day is written, so it cannot be told until when a new sowing would do.")}
+	case l.ResowPossible:
+		return weekTask{say("Re-sow for %s by %s", p.batchWords(b), longDate(l.Date)),
+			join(why, say("A sowing up to that day should still be ready for %s.", longDate(b.Planned)))}
+	}
+	return weekTask{say("Look for plants beside %s", p.batchWords(b)),
+		join(why, say("A new sowing would have been needed by %s to be ready for %s.", longDate(l.Date), longDate(b.Planned)))}
+}
+
+// freeTable is what comes free in the next days, by day.
+func (p *place) freeTable() *table {
+	t := p.table("free", say("Trays coming free in the two weeks from %s", longDate(p.r.LastDate)), "week", plain("Day"), plain("Tray"), nums("Trays"))
+	for _, l := range p.lines(report.Freeing) {
+		t.add(longDate(l.Date), name(l.Subject), of(l.Value, number))
+	}
+	t.note("Open batches are taken to leave on their planned day, else after the crop’s usual stay; then the trays are washed.")
+	return t
+}
+
+func (p *place) roomLine(l report.WeekLine) template.HTML {
+	where := map[string]string{report.BenchName: "on the benches", report.ChamberName: "in the chambers"}[l.Subject]
+	places := map[string]records.Maybe[float64]{report.BenchName: p.r.Book.Settings.BenchPlaces, report.ChamberName: p.r.Book.Settings.ChamberPlaces}[l.Subject]
+	if l.Value.Value < 0 {
+		return say("<strong>%s too many</strong> %s, which hold %s.", plural(-l.Value.Value, "tray", "trays"), where, of(places, number))
+	}
+	return say("<strong>%s left</strong> %s, of %s.", plural(l.Value.Value, "place", "places"), where, of(places, number))
+}
