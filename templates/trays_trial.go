@@ -1,0 +1,47 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/report"
+)
+
+// trialPart is the side-by-side trial that would tell where the records cannot.
+type trialPart struct {
+	Words template.HTML
+	Table *table
+}
+
+// trialPart is nil where every pair has an answer.
+func (p *place) trialPart() *trialPart {
+	unknown := slices.ContainsFunc(p.r.Payback, func(pb report.Payback) bool { return pb.Verdict == "" })
+	if !unknown && len(p.r.Payback) > 0 {
+		return nil
+	}
+	words := template.HTML("The same seed, sown on the same day in both trays, is the only fair comparison. This is how many sowing dates it takes to see a difference of so many plants in 100 cells, four times in five; the smaller the difference, the more dates.")
+	if len(p.r.Payback) == 0 {
+		words = "The same seed, sown on the same day in both trays, is the only fair comparison. How many sowing dates it takes can be told once both codes stand in trays.csv, with the same cells, different kinds and a price each."
+	}
+	return &trialPart{words, p.trialTable()}
+}
+
+// trialTable is how many sowing dates tell a difference, by pair.
+func (p *place) trialTable() *table {
+	t := p.table("trial", "Sowing dates with one tray of each", "trial", plain("Trays"), nums("2 in 100", "5 in 100", "10 in 100"))
+	for _, pb := range p.r.Payback {
+		if pb.Verdict == "" {
+			t.add(say("%s beside %s", name(pb.Tray), name(pb.Other)), p.sowingsFor(pb, 0.02), p.sowingsFor(pb, 0.05), p.sowingsFor(pb, 0.10))
+		}
+	}
+	return t
+}
+
+func (p *place) sowingsFor(pb report.Payback, difference float64) string {
+	for _, t := range p.r.Trial {
+		if t.Tray == pb.Tray && t.Other == pb.Other && t.Difference == difference && t.Sowings.Known {
+			return whole(t.Sowings.Value)
+		}
+	}
+	return noneYet
+}
