@@ -37,8 +37,13 @@ const (
 
 // Logs by what they tell; the end of a page tells the gaps in its logs.
 var (
-	logsOfCost = []string{"costs.csv", "trays.csv", "lots.csv", "out.csv", "sowings.csv", "book.csv"}
-	allLogs    = []string{"sowings.csv", "out.csv", "counts.csv", "scores.csv", "trays.csv", "lots.csv", "costs.csv",
+	logsOfEmergence = []string{"counts.csv", "chamber.csv", "house.csv", "trays.csv"}
+	logsOfLots      = []string{"lots.csv", "counts.csv", "sowings.csv"}
+	logsOfQuality   = []string{"scores.csv", "sowings.csv", "out.csv", "counts.csv"}
+	logsOfWeek      = []string{"sowings.csv", "counts.csv", "book.csv"}
+	logsOfTrays     = []string{"trays.csv", "sowings.csv", "out.csv", "book.csv"}
+	logsOfCost      = []string{"costs.csv", "trays.csv", "lots.csv", "out.csv", "sowings.csv", "book.csv"}
+	allLogs         = []string{"sowings.csv", "out.csv", "counts.csv", "scores.csv", "trays.csv", "lots.csv", "costs.csv",
 		"chamber.csv", "house.csv", "book.csv"}
 )
 
@@ -46,6 +51,18 @@ var (
 // Each page's row names the data without which it is left out.
 var chapters = []chapter{
 	{family: reviewPages},
+	{spec: spec{path: "week.html", name: "week", title: "This week", group: inHouse, label: "This week", logs: logsOfWeek, view: weekView},
+		has: hasBatches, lack: "Write a row for each batch into sowings.csv."},
+	{spec: spec{path: "sheets.html", name: "sheets", title: "Sheets to print", group: inHouse, label: "Sheets to print", view: sheetsView},
+		has: hasBatches, lack: "Write a row for each batch into sowings.csv."},
+	{spec: spec{path: "germination.html", name: "germination", title: "Germination", group: inHouse, label: "Germination", logs: logsOfEmergence, view: germinationView},
+		has: hasGermination, lack: "Write germination counts into counts.csv: batch, date, emerged."},
+	{spec: spec{path: "lots.html", name: "lots", title: "Seed lots", group: inHouse, label: "Seed lots", logs: logsOfLots, view: lotsView},
+		has: hasLots, lack: "Write a row for each packet into lots.csv, and its code under lot in sowings.csv."},
+	{spec: spec{path: "quality.html", name: "quality", title: "Quality and leeway", group: inHouse, label: "Quality", logs: logsOfQuality, view: qualityView},
+		has: hasQuality, lack: "Write looks at the plants into scores.csv (batch, date, looked, usable), or plants_out and surplus into sowings.csv."},
+	{spec: spec{path: "trays.html", name: "trays", title: "Trays and room", group: inMoney, label: "Trays", logs: logsOfTrays, view: traysView},
+		has: hasTrays, lack: "Write a row for each tray code into trays.csv: tray, kind, cells, count, price, lasts or uses."},
 	{spec: spec{path: "costs.html", name: "costs", title: "What a transplant cost", group: inMoney, label: "Costs",
 		logs: logsOfCost, view: costsView},
 		has: hasCosts, lack: "Write money and hours in costs.csv (with a wage in book.csv), prices in trays.csv, or prices of seed in lots.csv."},
