@@ -2,6 +2,7 @@ package records
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 )
 
@@ -116,10 +117,15 @@ func codes[T any](entries []entry[T], code func(T) string) []string {
 
 // unknown warns once of each code that a log lacks, where it is first written.
 func (l *loader) unknown(check, col, log string, places map[string][]*row, known []string) {
-	for code, rows := range places {
-		if code == "" || slices.Contains(known, code) {
+	isKnown := map[string]bool{"": true}
+	for _, code := range known {
+		isKnown[code] = true
+	}
+	for _, code := range slices.Sorted(maps.Keys(places)) {
+		if isKnown[code] {
 			continue
 		}
+		rows := places[code]
 		found := fmt.Sprintf("%s %s is not in %s", col, quote(code), log)
 		if n := len(rows); n > 1 {
 			found += fmt.Sprintf(" (%d rows)", n)

@@ -8,38 +8,45 @@ type outside struct {
 	season   int
 }
 
+// seasonless gathers the dates in seasons without sowings.
+type seasonless struct {
+	settings Settings
+	sown     map[int]bool // seasons with sowings
+	rows     map[outside]int
+	first    map[outside]*row
+	order    []outside
+}
+
 // checkSeasons warns, once a column and season, of dates in a season without
 // sowings. What belongs to a batch may reach into the year after its sowing,
 // and the days a cost covers may reach a year from its date.
 func (l *loader) checkSeasons() {
-	sown := map[int]bool{}
+	seen := seasonless{l.settings, map[int]bool{}, map[outside]int{}, map[outside]*row{}, nil}
 	for e := range alive(l.sowings) {
-		sown[l.settings.Season(e.is.Sown)] = true
+		seen.sown[l.settings.Season(e.is.Sown)] = true
 	}
-	if len(sown) == 0 {
+	if len(seen.sown) == 0 {
 		return
 	}
-	rows := map[outside]int{}
-	first := map[outside]*row{}
-	var order []outside
-	see := func(r *row, col string, d, near Date) {
-		season := l.settings.Season(d)
-		if !d.Known() || near.Known() && d-near <= 366 && near-d <= 366 || !near.Known() && sown[season] || near.Known() && sown[season] && col != "from" && col != "until" {
-			return
-		}
-		k := outside{r.Name, col, season}
-		if rows[k]++; rows[k] == 1 {
-			first[k] = r
-			order = append(order, k)
-		}
-	}
-	l.datesSeen(see)
-	for _, k := range order {
-		found := fmt.Sprintf("%s lies in season %d, which has no sowings", quote(first[k].text(k.col)), k.season)
-		if n := rows[k]; n > 1 {
+	l.datesSeen(seen.see)
+	for _, k := range seen.order {
+		found := fmt.Sprintf("%s lies in season %d, which has no sowings", quote(seen.first[k].text(k.col)), k.season)
+		if n := seen.rows[k]; n > 1 {
 			found += fmt.Sprintf(" (%d rows)", n)
 		}
-		first[k].problem("season", k.col, found, "a date in a season with sowings is expected", "is the year right?")
+		seen.first[k].problem("season", k.col, found, "a date in a season with sowings is expected", "is the year right?")
+	}
+}
+
+// see takes one date and the date near which it should be, if any.
+func (s *seasonless) see(r *row, col string, d, near Date) {
+	if !d.Known() || near.Known() && d-near <= 366 && near-d <= 366 || s.sown[s.settings.Season(d)] {
+		return
+	}
+	k := outside{r.Name, col, s.settings.Season(d)}
+	if s.rows[k]++; s.rows[k] == 1 {
+		s.first[k] = r
+		s.order = append(s.order, k)
 	}
 }
 

@@ -11,7 +11,8 @@ import (
 // names gives each name of a kind one spelling: the first that was written.
 // Names are compared in NFC, without case, surrounding or repeated spaces.
 type names struct {
-	fold   map[string]string // as written -> key
+	fold   map[string]string    // as written -> key
+	known  map[asWritten]string // as written -> as shown
 	shown  map[string]spelling
 	warned map[string]bool
 }
@@ -23,44 +24,57 @@ type spelling struct {
 	at      Pos
 }
 
+// asWritten is a name of a kind as it stands in a cell.
+type asWritten struct{ kind, owner, name string }
+
 func newNames() *names {
-	return &names{map[string]string{}, map[string]spelling{}, map[string]bool{}}
+	return &names{map[string]string{}, map[asWritten]string{}, map[string]spelling{}, map[string]bool{}}
 }
 
 // key is the form in which a name is compared; empty for a blank.
-func (n *names) key(written string) string {
-	k, ok := n.fold[written]
+func (n *names) key(name string) string {
+	k, ok := n.fold[name]
 	if !ok {
-		k = cases.Fold().String(norm.NFC.String(strings.Join(strings.Fields(written), " ")))
+		k = cases.Fold().String(norm.NFC.String(strings.Join(strings.Fields(name), " ")))
 		k = norm.NFC.String(k)
-		n.fold[written] = k
+		n.fold[name] = k
 	}
 	return k
 }
 
 // spelt is a name as it is shown: NFC, trimmed, spaces folded.
-func spelt(written string) string {
-	return norm.NFC.String(strings.Join(strings.Fields(written), " "))
+func spelt(name string) string {
+	return norm.NFC.String(strings.Join(strings.Fields(name), " "))
 }
 
 // canonical gives a name the one spelling in which it is shown, and warns once
 // of each other spelling.
-func (l *loader) canonical(kind, owner, written string, at func() Pos) string {
-	key := l.names.key(written)
+func (l *loader) canonical(kind, owner, name string, at func() Pos) string {
+	w := asWritten{kind, owner, name}
+	shown, ok := l.names.known[w]
+	if !ok {
+		shown = l.firstSpelling(w, at)
+		l.names.known[w] = shown
+	}
+	return shown
+}
+
+func (l *loader) firstSpelling(w asWritten, at func() Pos) string {
+	key := l.names.key(w.name)
 	if key == "" {
 		return ""
 	}
-	id := kind + "\x00" + owner + "\x00" + key
-	trimmed := norm.NFC.String(strings.TrimSpace(written))
+	id := w.kind + "\x00" + w.owner + "\x00" + key
+	trimmed := norm.NFC.String(strings.TrimSpace(w.name))
 	first, ok := l.names.shown[id]
 	if !ok {
-		l.names.shown[id] = spelling{spelt(written), trimmed, at()}
-		return spelt(written)
+		l.names.shown[id] = spelling{spelt(w.name), trimmed, at()}
+		return spelt(w.name)
 	}
 	if trimmed != first.written && !l.names.warned[id+"\x00"+trimmed] {
 		l.names.warned[id+"\x00"+trimmed] = true
 		l.report("spelling", at(), "read "+quote(trimmed), fmt.Sprintf("%s, as first written in %s, line %d, is expected", quote(first.written), first.at.File, first.at.Line),
-			"both are taken for one "+kind)
+			"both are taken for one "+w.kind)
 	}
 	return first.name
 }

@@ -34,6 +34,7 @@ type scanner struct {
 	end    int // last line of the record before
 	row    int // row of the record before
 	faults []fault
+	spare  []place // room for the places of the next records
 }
 
 func newScanner(t text) *scanner {
@@ -100,7 +101,11 @@ func (s *scanner) lineBreaks(before int64) int {
 }
 
 func (s *scanner) places(n int) []place {
-	ps := make([]place, n)
+	if len(s.spare) < n {
+		s.spare = make([]place, max(n, 4096))
+	}
+	ps := s.spare[:n:n]
+	s.spare = s.spare[n:]
 	for i := range ps {
 		line, col := s.csv.FieldPos(i)
 		ps[i] = place{line + s.base, col}
