@@ -26,6 +26,7 @@ type commands struct {
 	New     newCommand     `cmd:"" help:"Make a starter record book in a new folder."`
 	Check   checkCommand   `cmd:"" help:"Say every problem of a record book."`
 	Build   buildCommand   `cmd:"" help:"Build the review of a record book."`
+	Sheets  sheetsCommand  `cmd:"" help:"Make forms to print and write on, for this week's batches."`
 	Version versionCommand `cmd:"" help:"Say which traybook this is."`
 }
 

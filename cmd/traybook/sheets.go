@@ -1,0 +1,82 @@
+package main
+
+import (
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"traybook/report"
+	"traybook/templates"
+)
+
+type sheetsCommand struct {
+	Book  string `arg:"" help:"The record book's folder."`
+	Out   string `required:"" placeholder:"FILE" help:"The file to write, such as sheets.html; it must not exist or be such a file."`
+	Today string `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
+}
+
+// sheetsMark opens every file of sheets; only such a file is written over.
+const sheetsMark = "<!DOCTYPE html><!-- sheets made by traybook -->\n"
+
+// Run writes one printable file.
+func (c *sheetsCommand) Run(out *voice) error {
+	l, err := load(c.Book)
+	if err != nil {
+		return err
+	}
+	day, err := today(c.Today)
+	if err != nil {
+		return err
+	}
+	if l.fatal() {
+		return (&buildCommand{}).refuse(out, l)
+	}
+	r, err := l.compute(report.Options{Today: day})
+	if err != nil {
+		return withProblems(out, l, false, err)
+	}
+	body, batches, err := templates.SheetFile(r)
+	if err != nil {
+		return err
+	}
+	if err := out.problems(l.problems, false); err != nil {
+		return err
+	}
+	if err := writeSheets(c.Out, body); err != nil {
+		return err
+	}
+	out.result("forms for %s; open and print %s", countedBatches(batches), c.Out)
+	if l.errors() > 0 {
+		return status(leftOut)
+	}
+	return nil
+}
+
+func countedBatches(n int) string {
+	if n == 1 {
+		return "1 batch"
+	}
+	return counted(n, "batche") // batches
+}
+
+// writeSheets writes the file beside its place and moves it in.
+func writeSheets(name string, body []byte) error {
+	old, err := os.ReadFile(name)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	if err == nil && (len(old) < len(sheetsMark) || string(old[:len(sheetsMark)]) != sheetsMark) {
+		return failure("name a new file", "--out %s: traybook did not make the file that stands there", name)
+	}
+	f, err := os.CreateTemp(filepath.Dir(name), ".traybook-*")
+	if err != nil {
+		return err
+	}
+	defer os.Remove(f.Name())
+	_, err = f.Write(append([]byte(sheetsMark), body...))
+	if err := errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
+		return err
+	}
+	return os.Rename(f.Name(), name)
+}
