@@ -1,6 +1,9 @@
 package records
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 var headerMarks = strings.NewReplacer(" ", "", "_", "", "-", "", "\n", "", "\u00a0", "")
 
@@ -40,7 +43,10 @@ func (l *log) readHeader() bool {
 		}
 	}
 	l.nearColumns()
-	return l.missingColumns() && ok
+	if !l.missingColumns() || l.missingChoice() {
+		return false
+	}
+	return ok
 }
 
 // nearColumns warns of columns whose name is nearly one of the contract's.
@@ -85,6 +91,27 @@ func (l *log) missingColumns() bool {
 		ok = false
 	}
 	return ok
+}
+
+// oneOfColumns are the columns of which a log needs any: without them every row
+// would be left out for the same reason.
+var oneOfColumns = map[string][]string{
+	"counts.csv": {"emerged", "empty"},
+	"scores.csv": {"looked", "s1", "s2", "s3", "s4", "s5", "score"},
+	"costs.csv":  {"amount", "hours"},
+}
+
+func (l *log) missingChoice() bool {
+	choice := oneOfColumns[l.Name]
+	if len(choice) == 0 || slices.ContainsFunc(choice, l.has) {
+		return false
+	}
+	at := l.place(&l.head, 0)
+	at.Column, at.Cell = 0, ""
+	what, _, _ := strings.Cut(l.Columns[l.column(choice[0])].What, ";")
+	l.report("missing-column", at, "none of the columns "+strings.Join(choice, ", "), "one of them is expected",
+		"write "+quote(choice[0])+" above the column that holds "+what)
+	return true
 }
 
 // columnName is a spreadsheet's name of a column from 0.

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 )
 
 func timeMonth(m int) time.Month { return time.Month(max(m, 1)) }
@@ -159,8 +160,20 @@ func (l *loader) report(check string, at Pos, found, expected, remedy string) Se
 	if s == Error && at.File == l.found["book.csv"] {
 		s = Fatal // a setting in doubt puts every figure in doubt
 	}
+	at.File = printable(at.File)
 	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
 	return s
+}
+
+// printable keeps what would break a line, or turn it around, out of a file's
+// name.
+func printable(name string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsGraphic(r) {
+			return r
+		}
+		return '\uFFFD'
+	}, name)
 }
 
 // quote shows a cell as read, on one line and not too long.

@@ -116,6 +116,19 @@ func TestFileNames(t *testing.T) {
 	}
 }
 
+// A file's name cannot forge a second line of messages.
+func TestHostileFileNames(t *testing.T) {
+	_, problems := load(map[string]string{"sowings.csv": oneSowing, "notes/a\nb\u202e.md": "x", "count\n.csv": "x"})
+	for _, p := range problems {
+		if strings.ContainsAny(p.String(), "\n\u202e") {
+			t.Errorf("%q", p.String())
+		}
+	}
+	if len(problems) != 2 {
+		t.Error(problems)
+	}
+}
+
 // closed is a folder that cannot be listed, or whose files cannot be read.
 type closed struct {
 	fs.FS
