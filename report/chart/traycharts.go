@@ -65,6 +65,9 @@ func nextTrays(r *report.Report, p *report.Payback) []Spec {
 // rooms shows how full each place was over a season.
 func rooms(r *report.Report, year int) []Spec {
 	first, after := r.Book.Settings.SeasonDays(year)
+	if !r.Finished(year) { // what is open does not leave on the last date in the book
+		after = max(first+1, r.LastDate)
+	}
 	var specs []Spec
 	for _, m := range r.Room {
 		if m.Season == year {
