@@ -76,24 +76,24 @@ func leewaySentence(kind string, bands []report.Leeway) template.HTML {
 // days, a column for each kind of tray.
 func (p *place) leewayFigure() *figure {
 	kinds := p.leewayKinds("")
-	heads := make([]string, len(kinds))
-	for i, kind := range kinds {
-		heads[i] = capitalKind(kind)
+	var heads []string
+	for _, kind := range kinds {
+		heads = append(heads, capitalKind(kind), "Batches")
 	}
 	t := p.table("leeway", "Still fit to set out, all seasons and crops", "leeway", plain("Looked at"), nums(heads...))
 	for _, band := range report.LeewayBands {
 		cells, some := []any{bandWords[band].head}, false
 		for _, kind := range kinds {
-			c := p.leewayCell("", kind, band)
-			some = some || c.Value != noneYet
-			cells = append(cells, c)
+			l, ok := p.leewayIn("", kind, band)
+			some = some || ok
+			cells = append(cells, fitCell(l.Share), leewayBatches(l.Share))
 		}
 		if some {
 			t.add(cells...)
 		}
 	}
 	return p.figure("leeway", "Still fit to set out, by days past the planned day",
-		say("At least %s still fit is set in green, less in red.", percent(stillFit)), t)
+		say("A dash: fewer than %s. At least %s still fit is set in green, less in red.", batchCount(report.FewBatches), percent(stillFit)), t)
 }
 
 func capitalKind(kind string) string {
@@ -103,23 +103,30 @@ func capitalKind(kind string) string {
 	return kind
 }
 
-// leewayCell is the share of a band, coloured by whether enough are still fit.
-func (p *place) leewayCell(crop, kind string, band int) cell {
+// leewayIn is a band of a crop in a kind of tray, if anything was looked at in it.
+func (p *place) leewayIn(crop, kind string, band int) (report.Leeway, bool) {
 	for _, l := range p.leewayOf(crop, kind) {
-		switch {
-		case l.DaysLate != band:
-		case !l.Rate.Known:
-			return with(noneYet, batchCount(l.Batches)+" only")
-		default:
-			c := with(percent(l.Rate.Value), interval(l.Low, l.High, percentNumber)+", "+batchCount(l.Batches))
-			c.Class = "bad"
-			if l.Rate.Value >= stillFit {
-				c.Class = "good"
-			}
-			return c
+		if l.DaysLate == band {
+			return l, true
 		}
 	}
-	return cell{Value: noneYet}
+	return report.Leeway{}, false
+}
+
+// fitCell is a share coloured by whether enough are still fit.
+func fitCell(s report.Share) cell {
+	c := shareCell(s)
+	if s.Rate.Known {
+		c.Class = map[bool]string{true: "good", false: "bad"}[s.Rate.Value >= stillFit]
+	}
+	return c
+}
+
+func leewayBatches(s report.Share) string {
+	if s.Batches == 0 {
+		return noneYet
+	}
+	return whole(s.Batches)
 }
 
 // leewayByCrop is the same crop by crop, where any stretch can be told.
@@ -133,8 +140,12 @@ func (p *place) leewayByCrop() more {
 		for _, kind := range p.leewayKinds(crop) {
 			cells, told := []any{name(crop), name(orDash(kind))}, false
 			for _, band := range report.LeewayBands {
-				c := p.leewayCell(crop, kind, band)
-				told = told || c.Class != ""
+				l, _ := p.leewayIn(crop, kind, band)
+				told = told || l.Rate.Known
+				c := fitCell(l.Share)
+				if l.Batches > 0 && l.Rate.Known {
+					c.Sub = say("%s, %s", c.Sub, batchCount(l.Batches))
+				}
 				cells = append(cells, c)
 			}
 			if told {

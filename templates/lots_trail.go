@@ -9,15 +9,19 @@ import (
 
 // trailTable is where each lot came from and where it went, by lot.
 func (p *place) trailTable() *table {
-	t := p.table("trail", "Every lot, from packet to batches", "", plain("Lot", "Crop and variety", "Supplier and number", "Bought", "Tested", "Organic", "Treated"),
-		nums("Seed in hand"), plain("Batches sown from it"))
+	t := p.table("trail", "Every lot, from packet to batches", "", plain("Lot", "Crop and variety", "Supplier and number", "Bought", "Organic", "Treated",
+		"Seed in hand", "Batches sown from it"))
 	for _, l := range p.r.Lots {
 		treated := cell{Value: markup(yesNo(l.Lot.Treated))}
 		if l.Lot.Treated.Or(false) {
 			treated.Class = "bad"
 		}
+		bought := with(isoDate(l.Lot.Bought), "")
+		if l.Lot.Tested.Known() {
+			bought.Sub = say("tested %s", isoDate(l.Lot.Tested))
+		}
 		r := t.add(name(l.Lot.Lot), with(name(l.Lot.Crop), name(l.Lot.Variety)), with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
-			isoDate(l.Lot.Bought), isoDate(l.Lot.Tested), yesNo(l.Lot.Organic), treated, seedInHand(l), prose(p.lotSown(l)))
+			bought, yesNo(l.Lot.Organic), treated, seedInHand(l), prose(p.lotSown(l)))
 		r.ID = p.lotID(l)
 	}
 	t.note("As written in the book’s own lots.csv and sowings.csv. Seed in hand: seeds bought less seeds sown, by the records.")

@@ -88,7 +88,7 @@ func (p *place) lotsAnswer() template.HTML {
 
 // belowWords is a flagged lot as a sentence.
 func (p *place) belowWords(l report.LotFigure) template.HTML {
-	out := say("<strong>%s</strong>, %s %s: %s of 100 seeds came up %s, %s; the packet says %s, and this much lower, %s, is still usual in a mix.", p.lotLink(l), name(l.Lot.Crop), name(l.Lot.Variety),
+	out := say("<strong>%s</strong>, %s %s: %s of 100 seeds came up %s, %s. The packet says %s, and up to %s lower is usual in a mix: even the high end lies below that.", p.lotLink(l), name(l.Lot.Crop), name(l.Lot.Variety),
 		percentNumber(l.SeedRate.Value), interval(l.SeedLow, l.SeedHigh, percentNumber), batchCount(l.Counted), percentNumber(l.Label.Value), pointsWords(l.Allowance))
 	if l.Minimum.Known && l.SeedHigh.Value < l.Minimum.Value {
 		out = join(out, say("It lies below the legal minimum of %s too: worth a test by a laboratory, and a call to the supplier.", percent(l.Minimum.Value)))

@@ -16,7 +16,8 @@ type qualityPage struct {
 	Leeway  *figure
 	ByCrop  more
 	Scale   []template.HTML
-	Quality *figure
+	Quality *table
+	Scores  *figure
 	Usable  *table
 	Seasons more
 }
@@ -29,7 +30,7 @@ func hasQuality(s *site) bool {
 func qualityView(p *place) any {
 	season := p.r.Season
 	v := qualityPage{Title: p.spec.title, Words: p.leewaySentences(), Leeway: p.leewayFigure(), ByCrop: p.leewayByCrop(),
-		Quality: p.qualityFigure(season), Usable: p.usableTable(season)}
+		Quality: p.qualityTable(season), Scores: p.scoreFigure(season), Usable: p.usableTable(season)}
 	v.Scale = p.scale()
 	v.Seasons.Summary = "Earlier seasons"
 	for _, other := range p.otherSeasonsBack() {
@@ -54,26 +55,39 @@ func (p *place) scale() []template.HTML {
 	return out
 }
 
-// qualityFigure is a season's scores with the share fit to set out.
-func (p *place) qualityFigure(season int) *figure {
-	return p.figure(seasonChart("quality", season), "How good they were", "The latest look at each batch; the least fit first.", p.qualityTable(season))
-}
-
-// qualityTable sets the groups sown too seldom below a line.
+// qualityTable is the share fit to set out at the latest look of each batch; it sets the groups sown too seldom below a line.
 func (p *place) qualityTable(season int) *table {
-	t := p.table("quality", say("Plants fit to set out, and plants at each score, season %s", fmt.Sprint(season)), "quality", groupHeads,
-		nums("Fit", "Looked at", "Batches"), nums(p.scoreHeads()...))
-	rows := slices.DeleteFunc(slices.Clone(p.r.Quality), func(q report.Quality) bool { return q.Season != season || !q.Rate.Known })
-	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
-	addJudged(t, rows, func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
-		cells := append(p.groupCells(q.Group), shareCell(q.Share), whole(q.N), whole(q.Batches))
-		for _, s := range q.S {
-			cells = append(cells, of(s, whole[float64]))
-		}
-		t.add(cells...)
+	t := p.table("quality", say("Plants fit to set out, season %s", fmt.Sprint(season)), "quality", groupHeads,
+		nums("Fit", "Looked at", "Batches"))
+	addJudged(t, p.qualityOf(season), func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
+		t.add(append(p.groupCells(q.Group), shareCell(q.Share), whole(q.N), whole(q.Batches))...)
 	})
 	t.note(p.marksNote(season))
 	return t
+}
+
+// scoreFigure is the plants at each score, of groups that were scored plant by
+// plant, in the farm's own words; the least fit first.
+func (p *place) scoreFigure(season int) *figure {
+	t := p.table("scores", say("Plants at each score, season %s", fmt.Sprint(season)), "quality", groupHeads, nums(p.scoreHeads()...))
+	for _, q := range p.qualityOf(season) {
+		cells, scored := p.groupCells(q.Group), false
+		for _, s := range q.S {
+			scored = scored || s.Known
+			cells = append(cells, of(s, whole[float64]))
+		}
+		if scored {
+			t.add(cells...)
+		}
+	}
+	return p.figure(seasonChart("quality", season), "By score", "Plants at each score of the farm’s own scale, at the latest look of each batch; the least fit first.", t)
+}
+
+// qualityOf are a season's groups, the least fit first.
+func (p *place) qualityOf(season int) []report.Quality {
+	rows := slices.DeleteFunc(slices.Clone(p.r.Quality), func(q report.Quality) bool { return q.Season != season || !q.Rate.Known })
+	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	return rows
 }
 
 // addJudged adds the rows that can be judged, then the others below a line.

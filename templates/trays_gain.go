@@ -97,11 +97,13 @@ func (p *place) plugWords(pb report.Payback) template.HTML {
 // gainTable is the gain of one use in its parts.
 func (p *place) gainTable(pb report.Payback) *table {
 	t := p.table("gain-"+slug(pb.Tray+" "+pb.Other), say("What one use of %s gains over %s, %s", name(pb.Tray), name(pb.Other), p.money.code), "payback",
-		plain("Part"), nums("A use"), plain("How"))
-	t.add(say("A use of %s not spent", name(pb.Other)), of(pb.GainTray, p.money.sumNumber), prose(say("%s over %s", of(pb.OtherPrice, p.money.sum), usesOf(pb.OtherLife))))
-	t.add("More usable plants", of(pb.GainPlants, p.signedSum), prose(p.plantsHow(pb)))
-	t.add("Extra minutes", of(pb.GainMinutes, p.signedSum), prose(p.minutesHow(pb)))
-	t.foot("Gain a use", with(of(pb.Gain, p.money.sumNumber), interval(pb.GainLow, pb.GainHigh, p.money.sumNumber)), say("%s on %s", plural(pb.Valued, "match", "matches"), plural(pb.Dates, "date", "dates")))
+		plain("Part"), nums("A use"))
+	part := func(words, how any) cell { return cell{Value: markup(words), Sub: markup(how), Class: "words"} }
+	t.add(part(say("A use of %s not spent", name(pb.Other)), say("%s over %s", of(pb.OtherPrice, p.money.sum), usesOf(pb.OtherLife))), of(pb.GainTray, p.signedSum))
+	t.add(part("More usable plants", p.plantsHow(pb)), of(pb.GainPlants, p.signedSum))
+	t.add(part("Extra minutes", p.minutesHow(pb)), of(pb.GainMinutes, p.signedSum))
+	t.foot(part("Gain a use", say("%s on %s", plural(pb.Valued, "match", "matches"), plural(pb.Dates, "date", "dates"))),
+		with(of(pb.Gain, p.signedSum), interval(pb.GainLow, pb.GainHigh, p.signedSum)))
 	return t
 }
 

@@ -66,11 +66,11 @@ func (p *place) nextChart(pb report.Payback) more {
 // nextTable sets trays with the same uses and verdicts in one row.
 func (p *place) nextTable(pb report.Payback) *table {
 	t := p.table("nexttray-"+slug(pb.Tray+" "+pb.Other), say("Each further %s", name(pb.Tray)), "next_tray",
-		plain("Tray"), nums("Uses a season", "Seasons to pay back", "Worth today, "+p.money.code), plain("Worth buying", "At the low end", "At the high end"))
+		plain("Tray"), nums("Uses a season"), plain("Buy?", "Low end", "High end"), nums("Seasons to pay back", "Worth today, "+p.money.code))
 	for run := range runsOfTrays(p.r.NextTray, pb) {
 		a, z := run[0], run[len(run)-1]
-		t.add(nthWords(a.Nth, z.Nth), tenthsNumber(a.Uses), of(a.PaybackSeasons, tenthsNumber), of(a.WorthToday, p.money.sumNumber),
-			paysCell(a.Pays), paysCell(a.PaysLow), paysCell(a.PaysHigh))
+		t.add(nthWords(a.Nth, z.Nth), tenthsNumber(a.Uses), paysCell(a.Pays), paysCell(a.PaysLow), paysCell(a.PaysHigh),
+			of(a.PaybackSeasons, tenthsNumber), of(a.WorthToday, p.money.sumNumber))
 	}
 	return t
 }

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"html/template"
+	"slices"
 
 	"traybook/records"
 	"traybook/report"
@@ -34,9 +35,9 @@ func weekView(p *place) any {
 		v.Nothing = v.Nothing && b.Ended()
 	}
 	v.Sections = []weekSection{
-		{"count", "To count", "Open, from seed, not counted yet, and sown longer ago than the crop usually takes to come up.", "Nothing to count: every open batch that is due has been counted.", p.tasks(report.ToCount, p.countTask)},
-		{"late", "Late", "Still in the house past the day the field was planned for.", "Nothing is late: no open batch is past its planned day.", p.tasks(report.Late, p.lateTask)},
-		{"short", "Likely short", "Fewer plants than wanted, if they turn out as poorly as like batches may.", "Nothing looks short: no open batch with plants wanted written is likely to give fewer.", p.tasks(report.Short, p.shortTask)},
+		{"count", "To count", "Open, from seed, not counted yet, and sown longer ago than the crop usually takes to come up.", "Nothing to count: every open batch that is due has been counted.", p.tasks(p.lines(report.ToCount), p.countTask)},
+		{"late", "Late", "Still in the house past the day the field was planned for.", "Nothing is late: no open batch is past its planned day.", p.tasks(p.lines(report.Late), p.lateTask)},
+		{"short", "Likely short", "Fewer plants than wanted, if they turn out as poorly as like batches may.", "Nothing looks short: no open batch with plants wanted written is likely to give fewer.", p.tasks(p.shortLines(), p.shortTask)},
 	}
 	v.Free = p.freeTable()
 	for _, l := range p.lines(report.RoomLeft) {
@@ -55,9 +56,19 @@ func (p *place) lines(what report.WeekWhat) []report.WeekLine {
 	return out
 }
 
-func (p *place) tasks(what report.WeekWhat, task func(report.WeekLine) weekTask) []weekTask {
+// shortLines puts first what a new sowing can still mend.
+func (p *place) shortLines() []report.WeekLine {
+	lines := p.lines(report.Short)
+	slices.SortStableFunc(lines, func(a, b report.WeekLine) int {
+		order := map[bool]int{true: 0, false: 1}
+		return order[a.ResowPossible] - order[b.ResowPossible]
+	})
+	return lines
+}
+
+func (p *place) tasks(lines []report.WeekLine, task func(report.WeekLine) weekTask) []weekTask {
 	var out []weekTask
-	for _, l := range p.lines(what) {
+	for _, l := range lines {
 		if l.Batch != nil {
 			out = append(out, task(l))
 		}
@@ -121,13 +132,13 @@ func (p *place) shortTask(l report.WeekLine) weekTask {
 		return weekTask{say("Re-sow for %s by %s", p.batchWords(b), longDate(l.Date)),
 			join(why, say("A sowing up to that day should still be ready for %s.", longDate(b.Planned)))}
 	}
-	return weekTask{say("Look for plants beside %s", p.batchWords(b)),
+	return weekTask{say("Find plants elsewhere for %s", p.batchWords(b)),
 		join(why, say("A new sowing would have been needed by %s to be ready for %s.", longDate(l.Date), longDate(b.Planned)))}
 }
 
 // freeTable is what comes free in the next days, by day.
 func (p *place) freeTable() *table {
-	t := p.table("free", say("Trays coming free in the two weeks from %s", longDate(p.r.LastDate)), "week", plain("Day"), plain("Tray"), nums("Trays"))
+	t := p.table("free", say("Trays coming free in the two weeks from %s", longDate(p.r.LastDate)), "", plain("Day", "Tray"), nums("Trays"))
 	for _, l := range p.lines(report.Freeing) {
 		t.add(longDate(l.Date), name(l.Subject), of(l.Value, number))
 	}
