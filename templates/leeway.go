@@ -76,9 +76,9 @@ func leewaySentence(kind string, bands []report.Leeway) template.HTML {
 // days, a column for each kind of tray.
 func (p *place) leewayFigure() *figure {
 	kinds := p.leewayKinds("")
-	var heads []string
-	for _, kind := range kinds {
-		heads = append(heads, capitalKind(kind), "Batches")
+	heads := make([]string, len(kinds))
+	for i, kind := range kinds {
+		heads[i] = kindHead(kind)
 	}
 	t := p.table("leeway", "Still fit to set out, all seasons and crops", "leeway", plain("Looked at"), nums(heads...))
 	for _, band := range report.LeewayBands {
@@ -86,7 +86,7 @@ func (p *place) leewayFigure() *figure {
 		for _, kind := range kinds {
 			l, ok := p.leewayIn("", kind, band)
 			some = some || ok
-			cells = append(cells, fitCell(l.Share), leewayBatches(l.Share))
+			cells = append(cells, fitCell(l.Share))
 		}
 		if some {
 			t.add(cells...)
@@ -96,7 +96,7 @@ func (p *place) leewayFigure() *figure {
 		say("A dash: fewer than %s. At least %s still fit is set in green, less in red.", batchCount(report.FewBatches), percent(stillFit)), t)
 }
 
-func capitalKind(kind string) string {
+func kindHead(kind string) string {
 	if kind == "" {
 		return "Kind unknown"
 	}
@@ -113,20 +113,18 @@ func (p *place) leewayIn(crop, kind string, band int) (report.Leeway, bool) {
 	return report.Leeway{}, false
 }
 
-// fitCell is a share coloured by whether enough are still fit.
+// fitCell is a share over its interval and sample, coloured by whether enough are
+// still fit; a dash where too few batches were looked at.
 func fitCell(s report.Share) cell {
 	c := shareCell(s)
-	if s.Rate.Known {
+	switch {
+	case s.Rate.Known:
 		c.Class = map[bool]string{true: "good", false: "bad"}[s.Rate.Value >= stillFit]
+		c.Sub = say("%s,<br>%s", c.Sub, batchCount(s.Batches))
+	case s.Batches > 0:
+		c.Sub = markup(batchCount(s.Batches))
 	}
 	return c
-}
-
-func leewayBatches(s report.Share) string {
-	if s.Batches == 0 {
-		return noneYet
-	}
-	return whole(s.Batches)
 }
 
 // leewayByCrop is the same crop by crop, where any stretch can be told.
@@ -142,11 +140,7 @@ func (p *place) leewayByCrop() more {
 			for _, band := range report.LeewayBands {
 				l, _ := p.leewayIn(crop, kind, band)
 				told = told || l.Rate.Known
-				c := fitCell(l.Share)
-				if l.Batches > 0 && l.Rate.Known {
-					c.Sub = say("%s, %s", c.Sub, batchCount(l.Batches))
-				}
-				cells = append(cells, c)
+				cells = append(cells, fitCell(l.Share))
 			}
 			if told {
 				t.add(cells...)

@@ -9,18 +9,18 @@ import (
 
 // trailTable is where each lot came from and where it went, by lot.
 func (p *place) trailTable() *table {
-	t := p.table("trail", "Every lot, from packet to batches", "", plain("Lot", "Crop and variety", "Supplier and number", "Bought", "Organic", "Treated",
-		"Seed in hand", "Batches sown from it"))
+	t := p.table("trail", "Every lot, from packet to batches", "", plain("Lot", "Supplier and number", "Bought", "Organic", "Treated",
+		"Seed in hand", "Batches"))
 	for _, l := range p.r.Lots {
 		treated := cell{Value: markup(yesNo(l.Lot.Treated))}
 		if l.Lot.Treated.Or(false) {
 			treated.Class = "bad"
 		}
-		bought := with(isoDate(l.Lot.Bought), "")
+		bought := cell{Value: markup(isoDate(l.Lot.Bought)), Class: "fix"}
 		if l.Lot.Tested.Known() {
 			bought.Sub = say("tested %s", isoDate(l.Lot.Tested))
 		}
-		r := t.add(name(l.Lot.Lot), with(name(l.Lot.Crop), name(l.Lot.Variety)), with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
+		r := t.add(cell{Value: markup(name(l.Lot.Lot)), Sub: say("%s %s", name(l.Lot.Crop), name(l.Lot.Variety)), Class: "fix"}, with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
 			bought, yesNo(l.Lot.Organic), treated, seedInHand(l), prose(p.lotSown(l)))
 		r.ID = p.lotID(l)
 	}

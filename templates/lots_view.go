@@ -119,7 +119,7 @@ func (p *place) lotID(l report.LotFigure) string {
 func (p *place) lotTable(id string, caption template.HTML, lots []report.LotFigure) *table {
 	t := p.table(id, caption, "lots", plain("Lot", "Crop and variety"), nums("Came up", "Packet", "Allowance"), plain("Verdict"), nums("Legal minimum", "Batches"))
 	for _, l := range p.byGap(lots) {
-		t.add(p.lotLink(l), with(name(l.Lot.Crop), name(l.Lot.Variety)), lotRate(l), of(l.Label, percent), pointsWords(l.Allowance), lotVerdict(l), of(l.Minimum, percent), lotBatches(l))
+		t.add(cell{Value: p.lotLink(l), Class: "fix"}, with(name(l.Lot.Crop), name(l.Lot.Variety)), lotRate(l), of(l.Label, percent), pointsWords(l.Allowance), lotVerdict(l), of(l.Minimum, percent), lotBatches(l))
 	}
 	if !t.Empty() {
 		t.note("Came up: of one seed, lost later or not. Where cells hold several seeds it is worked out from the cells, and a cell that failed as a whole makes each of its seeds look bad: set such a lot against the crop’s others, not against the packet.")

@@ -160,7 +160,7 @@ func (p *place) outForm(batches []*report.Batch) form {
 	}
 	f := form{Title: "Setting out", Log: "sowings.csv",
 		How:     "Write what was set out and what was left over and fit. 0 left over is an answer; a blank is not.",
-		Columns: []formColumn{{Head: "set_out", Class: "mid"}, {Head: "plants_out", Class: "mid"}, {Head: "surplus"}, {Head: "note", Class: "wide"}}}
+		Columns: []formColumn{{Head: "set_out", Class: "mid"}, {Head: "plants_out", Class: "mid"}, {Head: "surplus", Class: "mid"}, {Head: "note", Class: "wide"}}}
 	return formOf(f, batches, func(b *report.Batch) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
 }
 
