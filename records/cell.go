@@ -1,6 +1,7 @@
 package records
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -110,7 +111,20 @@ func (r *row) share(col string) Maybe[float64] {
 
 // degrees reads a temperature and returns degrees Celsius.
 func (r *row) degrees(col string) Maybe[float64] {
-	t := r.measure(col, degreesCell, func(float64) string { return "" })
+	scale, other, low, high := "C", "f", -60.0, 75.0
+	if r.settings.Fahrenheit {
+		scale, other, low, high = "F", "c", -76, 167
+	}
+	if strings.HasSuffix(strings.ToLower(r.text(col)), other) {
+		r.misread("out-of-range", col, "degrees "+scale+" are expected, as book.csv says", "convert it, or mend the setting temperature")
+		return Maybe[float64]{}
+	}
+	t := r.measure(col, degreesCell, func(x float64) string {
+		if x < low || x > high {
+			return fmt.Sprintf("a temperature from %g to %g %s is expected", low, high, scale)
+		}
+		return ""
+	})
 	if t.Known && r.settings.Fahrenheit {
 		t.Value = (t.Value - 32) * 5 / 9
 	}
@@ -124,7 +138,7 @@ func (r *row) measure(col string, kind numberKind, wrong func(float64) string) M
 	if s == "" {
 		return Maybe[float64]{}
 	}
-	x, ok := parseNumber(kind.strip(s), r.decimal)
+	x, ok := parseNumber(kind.strip(r.withoutCode(kind, s)), r.decimal)
 	if !ok {
 		r.misread("number", col, kind.expected(r.decimal), numberRemedy(s, r.decimal))
 		return Maybe[float64]{}
@@ -134,6 +148,14 @@ func (r *row) measure(col string, kind numberKind, wrong func(float64) string) M
 		return Maybe[float64]{}
 	}
 	return Known(x)
+}
+
+// withoutCode takes the book's own currency code from either end of an amount.
+func (r *row) withoutCode(kind numberKind, s string) string {
+	if code := r.settings.Currency; kind.example == moneyCell.example && code != "" {
+		return strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(s, code), code))
+	}
+	return s
 }
 
 var yesNo = map[string]bool{"yes": true, "y": true, "true": true, "x": true, "1": true,

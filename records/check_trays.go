@@ -77,10 +77,10 @@ func checkOwned(code string, changes []change) {
 		if c.sowing != nil {
 			last = c.sowing
 		}
-		if i+1 < len(changes) && changes[i+1].day == c.day || inUse <= owned+1e-6 {
+		if i+1 < len(changes) && changes[i+1].day == c.day || inUse <= max(owned, 0)+1e-6 {
 			continue
 		}
-		last.problem("trays-in-use", "trays", fmt.Sprintf("%s trays %s in use on %s, %s owned", plain(roundTo(inUse)), quote(code), c.day, plain(owned)),
+		last.problem("trays-in-use", "trays", fmt.Sprintf("%s trays %s in use on %s, %s owned", plain(roundTo(inUse)), quote(code), c.day, plain(max(owned, 0))),
 			"no more trays in use than owned are expected", "write every purchase into trays.csv, and when batches were cleared")
 		return
 	}

@@ -78,6 +78,9 @@ func (r *row) dateText(col, s string) Date {
 	if s == "" {
 		return 0
 	}
+	for _, midnight := range []string{" 00:00:00", " 00:00", "T00:00:00", "T00:00"} { // how a spreadsheet may write a day
+		s = strings.TrimSuffix(s, midnight)
+	}
 	if d, ok := ParseISO(s); ok && plausible(d) {
 		return d
 	}

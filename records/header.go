@@ -99,6 +99,7 @@ var oneOfColumns = map[string][]string{
 	"counts.csv": {"emerged", "empty"},
 	"scores.csv": {"looked", "s1", "s2", "s3", "s4", "s5", "score"},
 	"costs.csv":  {"amount", "hours"},
+	"book.csv":   {"value"},
 }
 
 func (l *log) missingChoice() bool {

@@ -109,6 +109,12 @@ func digits(s string) bool {
 // parseWhole reads a whole number of up to nine digits.
 func parseWhole(s string, d decimal) (int, bool) {
 	s = numberCell.strip(s)
+	for _, zeros := range []string{"0", "00"} { // 60.0 and 60.00, as a spreadsheet may write 60; 1.000 may be a thousand
+		if whole, ok := strings.CutSuffix(s, string(rune(d))+zeros); ok && whole != "" {
+			s = whole
+			break
+		}
+	}
 	if strings.ContainsRune(s, rune(d)) {
 		return 0, false
 	}

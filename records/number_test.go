@@ -54,13 +54,13 @@ func TestParseNumber(t *testing.T) {
 }
 
 func TestParseWhole(t *testing.T) {
-	for s, want := range map[string]int{"60": 60, " 60 ": 60, "1,200": 1200, "-2": -2, "−2": -2, "999999999": 999999999} {
+	for s, want := range map[string]int{"60": 60, " 60 ": 60, "1,200": 1200, "-2": -2, "−2": -2, "999999999": 999999999, "60.0": 60, "60.00": 60} {
 		if got, ok := parseWhole(s, point); !ok || got != want {
 			t.Errorf("parseWhole(%q) = %v, %v", s, got, ok)
 		}
 	}
 	// 1.000 is one in one country and a thousand in another.
-	for _, s := range []string{"60.5", "60.0", "1.000", "6O", "50%", "$5", "1000000000", ""} {
+	for _, s := range []string{"60.5", "60.01", ".0", "1.000", "6O", "50%", "$5", "1000000000", ""} {
 		if got, ok := parseWhole(s, point); ok {
 			t.Errorf("parseWhole(%q) = %v", s, got)
 		}

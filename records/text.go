@@ -80,8 +80,8 @@ func lineStarts(body []byte) []int {
 // firstLine is the first line with anything in it.
 func (t text) firstLine() string {
 	for line := range bytes.Lines(t.body) {
-		if s := strings.TrimSpace(string(line)); s != "" {
-			return s
+		if strings.TrimSpace(string(line)) != "" {
+			return strings.Trim(string(line), " \n")
 		}
 	}
 	return ""
