@@ -31,17 +31,30 @@ type commands struct {
 }
 
 // run is the whole program: arguments in, words out, exit status back.
-func run(args []string, stdout, stderr io.Writer) (code int) {
+func run(args []string, stdout, stderr io.Writer) int {
 	out := &voice{stdout: stdout, stderr: stderr}
-	defer func() { // kong leaves after --help by its Exit hook
-		if s, ok := recover().(status); ok {
-			code = int(s)
+	return guarded(out, func() int { return parseAndRun(out, args) })
+}
+
+// guarded turns a fault of ours into one line and an exit status.
+func guarded(out *voice, do func() int) (code int) {
+	defer func() {
+		switch p := recover().(type) {
+		case nil:
+		case status: // kong leaves after --help by its Exit hook
+			code = int(p)
+		default:
+			code = out.fail(failure("nothing was written; please report it with the book that shows it", "a fault inside traybook: %v", p))
 		}
 	}()
+	return do()
+}
+
+func parseAndRun(out *voice, args []string) int {
 	var c commands
 	parser, err := kong.New(&c, kong.Name("traybook"),
 		kong.Description("A review of a season's transplants from plain CSV logs."),
-		kong.Writers(stdout, stderr), kong.Exit(func(n int) { panic(status(n)) }),
+		kong.Writers(out.stdout, out.stderr), kong.Exit(func(n int) { panic(status(n)) }),
 		kong.ConfigureHelp(kong.HelpOptions{Compact: true}))
 	if err != nil {
 		return out.fail(err)
