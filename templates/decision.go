@@ -84,18 +84,36 @@ func (p *place) buyWords(pb report.Payback) template.HTML {
 	if pb.Buy == nil {
 		return say("%s; how many more cannot be told.", pair)
 	}
-	n, low, high := toFive(pb.Buy.N), toFive(pb.Buy.Low), toFive(pb.Buy.High)
-	if n == 0 && high == 0 {
-		return say("Buy no more %s: a further tray %s.", name(pb.Tray), "would not pay for itself")
-	}
-	if n == 0 {
-		return say("Buy no more %s for now (0 to %s).", name(pb.Tray), whole(high))
-	}
-	return say("Buy about %s more %s (%s to %s).", whole(n), name(pb.Tray), whole(low), whole(high))
+	return p.buyCount(pb.Tray, *pb.Buy)
 }
 
-// toFive rounds a number of trays to 5, as far as an answer is worth telling.
-func toFive(n int) int { return int(math.Round(float64(n)/5)) * 5 }
+// buyCount tells how many more trays to buy.
+func (p *place) buyCount(tray string, b report.Buy) template.HTML {
+	if b.High <= 0 {
+		if b.PeakInUse <= b.Owned {
+			return say("Buy no more %s: a further tray would stand idle.", name(tray))
+		}
+		return say("Buy no more %s: a further tray would not pay for itself.", name(tray))
+	}
+	ends := say("(%s to %s)", whole(roundTrays(b.Low)), whole(roundTrays(b.High)))
+	switch n := roundTrays(b.N); {
+	case n == 0:
+		return say("Buy no more %s for now %s.", name(tray), ends)
+	case n < 5:
+		return say("Buy %s more %s %s.", whole(n), name(tray), ends)
+	default:
+		return say("Buy about %s more %s %s.", whole(n), name(tray), ends)
+	}
+}
+
+// roundTrays rounds a number of trays to 5, as far as an answer is worth telling; one or
+// two are told as they are, for they are not none.
+func roundTrays(n int) int {
+	if n < 3 {
+		return n
+	}
+	return int(math.Round(float64(n)/5)) * 5
+}
 
 // gainWords says why.
 func (p *place) gainWords(pb report.Payback) template.HTML {

@@ -64,7 +64,17 @@ func TestTrayAnswers(t *testing.T) {
 			pb.Verdict, pb.Buy = report.PaysMiddle, &report.Buy{N: 12, Low: 0, High: 33}
 		}, "Buy about 10 more A (0 to 35)."},
 		{"none now", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysHigh, &report.Buy{N: 0, High: 21} }, "Buy no more A for now (0 to 20)."},
-		{"none", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysNever, &report.Buy{} }, "Buy no more A: a further tray would not pay for itself."},
+		{"none", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysNever, &report.Buy{PeakInUse: 3} }, "Buy no more A: a further tray would not pay for itself."},
+		{"two are not none", func(pb *report.Payback) {
+			pb.Verdict, pb.Buy = report.PaysLow, &report.Buy{N: 2, Low: 1, High: 3, PeakInUse: 9}
+		}, "Buy 2 more A (1 to 5)."},
+		{"idle", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysLow, &report.Buy{Owned: 9, PeakInUse: 9} }, "Buy no more A: a further tray would stand idle."},
+		{"shorter life", func(pb *report.Payback) {
+			pb.Verdict, pb.FlipPrice, pb.PaybackUses = report.PaysLow, num(20), num(10)
+		}, "It would not pay if a tray cost more than USD 20.00, or if a tray lasted fewer than 10 uses."},
+		{"loses plants, but is cheap", func(pb *report.Payback) {
+			pb.Verdict, pb.Difference, pb.FlipValue = report.PaysLow, num(-0.01), num(0.2)
+		}, "It would not pay if one more plant were worth more than USD 0.200."},
 		{"how many is not known", func(pb *report.Payback) { pb.Verdict = report.PaysLow }, "A pays even at the low end; how many more cannot be told."},
 		{"turned round", func(pb *report.Payback) { pb.Verdict, pb.FlipPrice = report.PaysNever, num(7) }, "It would pay if a tray cost less than USD 7.00."},
 		{"no match", func(pb *report.Payback) { pb.Why = report.NoMatches }, "The records cannot tell whether A pays beside S. No crop, variety and lot was sown in both within a week."},

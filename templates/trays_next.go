@@ -37,7 +37,7 @@ func (p *place) stopWords(pb report.Payback) template.HTML {
 		}
 		return say("%s; at the high end of the gain, %s more would.", out, whole(b.High))
 	}
-	return say("Up to the %s a tray is worth its price: %s more, %s at the low end of the gain and %s at the high end. The answer is told to the nearest 5.",
+	return say("Up to the %s a tray is worth its price: %s more, %s at the low end of the gain and %s at the high end. Above, that is told to the nearest 5.",
 		ordinal(b.Owned+b.N), whole(b.N), whole(b.Low), whole(b.High))
 }
 

@@ -98,7 +98,7 @@ func growthWords(m report.Room) string {
 	case g > -0.005:
 		return "there is no room to grow"
 	default:
-		return "already " + percent(-g) + " less would have had to stand there"
+		return "everything would have to shrink by " + percent(-g) + " to fit"
 	}
 }
 
@@ -160,15 +160,13 @@ func (p *place) roomThen() *roomPart {
 	}
 	rooms := roomsOf(then.Room, p.r.Season)
 	part := &roomPart{Words: join(p.ifWords(then), p.bindsWords(rooms)), Table: p.roomTable("room-if", p.r.Season, rooms, "")}
-	var buys []template.HTML
 	for _, b := range then.Buys {
-		if b.Buy == nil {
-			continue
+		if b.Buy != nil {
+			part.Words = join(part.Words, p.buyCount(b.Tray, *b.Buy))
 		}
-		buys = append(buys, say("%s more %s (%s to %s)", whole(toFive(b.N)), name(b.Tray), whole(toFive(b.Low)), whole(toFive(b.High))))
 	}
-	if len(buys) > 0 {
-		part.Words = join(part.Words, say("Then it would pay to buy about %s, with the gain a use as the records show it.", list(buys)))
+	if len(then.Buys) > 0 {
+		part.Words = join(part.Words, "What a use gains is taken as the records show it.")
 	}
 	return part
 }
