@@ -40,8 +40,12 @@ func lotsView(p *place) any {
 
 // lotsNow parts the lots with a batch in the season reviewed from the others.
 func (p *place) lotsNow() (now, earlier []report.LotFigure) {
+	sown := map[string]bool{}
+	for _, b := range p.r.Batches {
+		sown[b.Lot] = sown[b.Lot] || b.Season == p.r.Season
+	}
 	for _, l := range p.r.Lots {
-		if slices.ContainsFunc(l.Batches, func(code string) bool { b := p.r.Batch(code); return b != nil && b.Season == p.r.Season }) {
+		if sown[l.Lot.Lot] {
 			now = append(now, l)
 		} else {
 			earlier = append(earlier, l)

@@ -19,22 +19,38 @@ func (p *place) trialPart() *trialPart {
 	if !unknown && len(p.r.Payback) > 0 {
 		return nil
 	}
-	words := template.HTML("The same seed, sown on the same day in both trays, is the only fair comparison. This is how many sowing dates it takes to see a difference of so many plants in 100 cells, four times in five; the smaller the difference, the more dates.")
+	return &trialPart{join(fairWords, p.trialSize()), p.trialTable()}
+}
+
+// fairWords says why a trial is laid out side by side.
+const fairWords = template.HTML("The same seed, sown on the same day in both trays, is the only fair comparison.")
+
+// trialSize says what the numbers of the table are, or why there are none.
+func (p *place) trialSize() template.HTML {
 	if len(p.r.Payback) == 0 {
-		words = "The same seed, sown on the same day in both trays, is the only fair comparison. How many sowing dates it takes can be told once both codes stand in trays.csv, with the same cells, different kinds and a price each."
+		return "How many sowing dates it takes can be told once both codes stand in trays.csv, with the same cells, different kinds and a price each."
 	}
-	return &trialPart{words, p.trialTable()}
+	if !slices.ContainsFunc(p.r.Trial, func(t report.Trial) bool { return t.Sowings.Known }) {
+		return "How many sowing dates it takes cannot be told yet: too few batches have plants out and plants left over written."
+	}
+	return "This is how many sowing dates it takes to see a difference of so many plants in 100 cells, four times in five; the smaller the difference, the more dates."
 }
 
 // trialTable is how many sowing dates tell a difference, by pair.
 func (p *place) trialTable() *table {
 	t := p.table("trial", "Sowing dates with one tray of each", "trial", plain("Trays"), nums("2 in 100", "5 in 100", "10 in 100"))
 	for _, pb := range p.r.Payback {
-		if pb.Verdict == "" {
+		if pb.Verdict == "" && p.trialKnown(pb) {
 			t.add(say("%s beside %s", name(pb.Tray), name(pb.Other)), p.sowingsFor(pb, 0.02), p.sowingsFor(pb, 0.05), p.sowingsFor(pb, 0.10))
 		}
 	}
 	return t
+}
+
+func (p *place) trialKnown(pb report.Payback) bool {
+	return slices.ContainsFunc(p.r.Trial, func(t report.Trial) bool {
+		return t.Tray == pb.Tray && t.Other == pb.Other && t.Sowings.Known
+	})
 }
 
 func (p *place) sowingsFor(pb report.Payback, difference float64) string {

@@ -61,7 +61,7 @@ func (p *place) trayPair(pb report.Payback) trayPair {
 	t := trayPair{ID: p.id("pair-" + slug(pb.Tray+" "+pb.Other)), Known: pb.Verdict != "",
 		Title: say("%s beside %s: %s cells", name(pb.Tray), name(pb.Other), whole(pb.Cells))}
 	t.Matches = p.matchesFigure(pb)
-	t.OneByOne = more{Summary: say("The %s, one by one", plural(pb.Matches, "matched sowing", "matched sowings")), Tables: []*table{p.matchTable(pb)}}
+	t.OneByOne = more{Summary: oneByOneWords(pb.Matches), Tables: []*table{p.matchTable(pb)}}
 	if !t.Known {
 		t.Words = []template.HTML{join(say("The records cannot tell whether %s pays: no figure is given.", name(pb.Tray)), p.whyWords(pb))}
 		return t
@@ -70,6 +70,13 @@ func (p *place) trayPair(pb report.Payback) trayPair {
 	t.Gain = p.gainTable(pb)
 	t.Next, t.NextChart, t.NextWords = p.nextTable(pb), p.nextChart(pb), p.nextWords(pb)
 	return t
+}
+
+func oneByOneWords(matches int) template.HTML {
+	if matches == 1 {
+		return "The matched sowing"
+	}
+	return say("The %s matched sowings, one by one", whole(matches))
 }
 
 // matchesFigure is the dots of a pair with what they say.
