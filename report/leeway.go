@@ -79,8 +79,8 @@ func bandOf(late int) int {
 	return band
 }
 
-// stillFit is the usable share at which a band counts as still fit (rule 17).
-const stillFit = 0.80
+// StillFit is the usable share at which a band counts as still fit (rule 17).
+const StillFit = 0.80
 
 // FitUntil returns the last band of days past planned in which at least 80 % of a
 // crop's plants (an empty crop: all) in a kind of tray are still fit to set out. A
@@ -91,7 +91,7 @@ func (r *Report) FitUntil(crop, kind string) (last Leeway, ok bool) {
 		if l.Crop != crop || l.Kind != kind || !l.Rate.Known {
 			continue
 		}
-		if l.Rate.Value < stillFit {
+		if l.Rate.Value < StillFit {
 			break
 		}
 		last, ok = l, true

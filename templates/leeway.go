@@ -8,7 +8,7 @@ import (
 )
 
 // stillFit is the share from which plants count as still fit in a sentence (rule 17).
-const stillFit = 0.80
+const stillFit = report.StillFit
 
 // bandWords are the bands of days past the planned day, in a sentence and in a head.
 var bandWords = map[int]struct{ sentence, head string }{

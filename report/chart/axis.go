@@ -24,6 +24,11 @@ type Axis struct {
 	Signed bool
 	// Whole: the numbers are counts; no mark stands between two of them.
 	Whole bool
+	// Near: the axis begins near the lowest number instead of at zero, for
+	// scales whose zero means nothing: temperatures.
+	Near bool
+	// Mark names the marks of a chart's rows in its legend.
+	Mark string
 }
 
 // Line is a reference: a break-even, a capacity, a packet's rate.
@@ -38,7 +43,7 @@ func Num(v float64) *float64 { return &v }
 // title returns the words beside the axis. Percent stands at the marks already.
 func (a Axis) title() string {
 	switch {
-	case a.Unit == "":
+	case a.Unit == "" || a.Unit != a.Name && strings.Contains(a.Name, a.Unit):
 		return a.Name
 	case a.Name == "":
 		return a.Unit
@@ -153,6 +158,9 @@ func (a Axis) round(low, high float64) ticks {
 		return shareTicks
 	}
 	from, to := math.Min(low, 0), math.Max(high, 0)
+	if a.Near {
+		from, to = low, high
+	}
 	if a.Min != nil && a.scaled(*a.Min) <= low {
 		from = a.scaled(*a.Min)
 	}
@@ -163,6 +171,9 @@ func (a Axis) round(low, high float64) ticks {
 		to = from + 1
 	}
 	step := niceStep((to - from) / 5)
+	if math.Ceil(to/step-1e-9)*step-to > (to-from)*0.3 {
+		step = niceStep((to - from) / 8) // less of the plot is left empty
+	}
 	if a.Whole {
 		step = math.Max(1, step)
 	}

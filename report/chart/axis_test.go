@@ -16,7 +16,7 @@ func TestTicks(t *testing.T) {
 		want   ticks
 	}{
 		{"shares run from 0 to 100", Axis{Percent: true}, []float64{0.4, 0.6}, ticks{0, 100, 20}},
-		{"a share above 1 is still shown", Axis{Percent: true}, []float64{0.4, 1.1}, ticks{0, 150, 50}},
+		{"a share above 1 is still shown", Axis{Percent: true}, []float64{0.4, 1.1}, ticks{0, 120, 20}},
 		{"differences keep their own range", Axis{Percent: true, Signed: true}, []float64{-0.05, 0.12}, ticks{-5, 15, 5}},
 		{"amounts begin at zero", Axis{}, []float64{12, 17}, ticks{0, 20, 5}},
 		{"unless told otherwise", Axis{Min: Num(10)}, []float64{12, 17}, ticks{10, 18, 2}},

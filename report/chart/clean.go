@@ -11,7 +11,7 @@ import (
 
 // cleanerVersion belongs to the cache's key: raise it when clean, the layout of
 // the cache or the measuring of text changes.
-const cleanerVersion = "1"
+const cleanerVersion = "2"
 
 // keptElements are the parts of a drawing that may enter a page. Others are
 // left out with all they hold, above all style and script.

@@ -14,6 +14,9 @@ type DotRow struct {
 	Series int
 	// Few draws the dot hollow though there is an interval.
 	Few bool
+	// Mark is drawn as an upright stroke, what the dot is to be compared with:
+	// the packet's rate. Nil: none. Axis.Mark names it.
+	Mark *float64
 	// Note stands at the right: the sample, or why there is no value.
 	Note string
 }
@@ -27,7 +30,7 @@ func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line
 	var names rowNames
 	for _, r := range rows {
 		names.add(r.Name, r.Note)
-		values = append(values, r.Value, r.Low, r.High)
+		values = append(values, r.Value, r.Low, r.High, r.Mark)
 	}
 	for _, l := range lines {
 		values = append(values, &l.At)
@@ -36,6 +39,8 @@ func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line
 	if err != nil {
 		s.fail(err)
 	}
+	names.set()
+	s.marks(rows, axis)
 	for i, name := range seriesNames(series) {
 		s.shape(name, "@dot", colour(i), dotItems(rows, i, max(1, len(series)), axis), []int{0, 2, 3}, 1, 0)
 		if len(series) > 1 {
@@ -46,6 +51,20 @@ func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line
 		s.head.Label = h.Title + ". " + sayRows(rows, axis)
 	}
 	return s.spec(s.rows(names, t, axis, lines))
+}
+
+// marks draws the strokes that dots are compared with, and names them.
+func (s *sheet) marks(rows []DotRow, a Axis) {
+	var items [][]any
+	for i, r := range rows {
+		if r.Mark != nil {
+			items = append(items, []any{a.value(r.Mark), i})
+		}
+	}
+	if len(items) > 0 {
+		s.shape(a.Mark, "@stroke", ink, items, 0, 1, 0)
+		s.key(a.Mark, "path://M5,0L9,0L9,14L5,14Z", ink)
+	}
 }
 
 // dotItems returns the items of one series for the function "@dot".
@@ -64,7 +83,7 @@ func dotItems(rows []DotRow, series, all int, a Axis) [][]any {
 	return items
 }
 
-// sayRows says how many rows there are and which stand highest and lowest.
+// sayRows says how many figures there are and which are highest and lowest.
 func sayRows(rows []DotRow, a Axis) string {
 	var low, high *DotRow
 	n := 0
@@ -81,10 +100,13 @@ func sayRows(rows []DotRow, a Axis) string {
 			high = r
 		}
 	}
-	if n == 0 {
-		return "No row has a value."
+	switch n {
+	case 0:
+		return "There is no figure yet."
+	case 1:
+		return fmt.Sprintf("%s: %s.", low.Name, a.say(*low.Value))
 	}
-	return fmt.Sprintf("%d rows with a value; highest %s (%s), lowest %s (%s).", n, a.say(*high.Value), high.Name, a.say(*low.Value), low.Name)
+	return fmt.Sprintf("%d figures, the highest %s (%s), the lowest %s (%s).", n, a.say(*high.Value), high.Name, a.say(*low.Value), low.Name)
 }
 
 // seriesNames returns names fit for a legend: one line each, none empty, none

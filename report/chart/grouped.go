@@ -25,8 +25,8 @@ type BarSeries struct {
 
 // GroupedBars shows columns side by side in each of a few bands, with whiskers:
 // usable plants by days late and kind of tray. Columns stand on zero. Seven
-// bands at most keep their names readable.
-func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
+// bands at most keep their names readable. Lines are drawn from left to right.
+func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis, lines ...Line) Spec {
 	s := newSheet(h)
 	var values []*float64
 	var spoken []DotRow
@@ -43,7 +43,7 @@ func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
 			s.key(names[i], "rect", colour(i))
 		}
 	}
-	t, err := axis.ticks(values)
+	t, err := axis.ticks(append(values, lineValues(0, lines)...))
 	if err != nil {
 		s.fail(err)
 	}
@@ -51,7 +51,7 @@ func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis) Spec {
 		s.shape(names[i]+" interval", "@whisker", ink, whiskers(one, i, len(series), len(bands), axis), 0, []int{1, 2}, 0)
 	}
 	s.decalsFor(len(series))
-	s.heading(axis, 0, t.min, 0)
+	s.heading(axis, 0, t.min, 0, s.levelLines(lines, axis))
 	if s.head.Label == "" {
 		s.head.Label = h.Title + ". " + sayRows(spoken, axis)
 	}

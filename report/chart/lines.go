@@ -59,9 +59,7 @@ func StepLines(h Head, series []Series, axis Axis, lines ...Line) Spec {
 func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 	first, last := s.span(panels)
 	named := s.seriesOf(panels, step)
-	for _, l := range lines {
-		s.shape(oneLine(l.Label, width/2), "@level", ink, [][]any{{panels[0].Axis.scaled(l.At)}}, -1, 0, 0)
-	}
+	above := s.levelLines(lines, panels[0].Axis)
 	var grids, xs, ys []any
 	top := s.top() + lineHeight + 4
 	left := s.left(panels, lines)
@@ -74,7 +72,7 @@ func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 		grids = append(grids, map[string]any{"left": left, "right": edge + 20, "top": top, "height": height, "outerBoundsMode": "none"})
 		xs = append(xs, onPanel(dateAxis(first, last), i, i == len(panels)-1))
 		ys = append(ys, onPanel(numberAxis(t, p.Axis.formatter()), i, true))
-		s.heading(p.Axis, first, t.min, i)
+		s.heading(p.Axis, first, t.min, i, []int{above, 0}[i])
 		top += height + panelGap
 	}
 	s.option["grid"], s.option["xAxis"], s.option["yAxis"] = grids, xs, ys

@@ -7,23 +7,52 @@ import (
 	"strings"
 )
 
-// rowNames holds the names and notes of a chart with one row a name, broken
-// into lines.
+// rowNames holds the names and notes of a chart with one row a name.
 type rowNames struct {
+	rawNames, rawNotes []string
+	pile               float64 // the least height of a row
+
+	// As set, broken into lines:
 	names, notes []string
 	left, right  float64 // widths of the columns of names and of notes
-	each         float64 // height of a row
+	each         float64 // height of a row: that of the highest
 }
 
 // rowHeight is the least height of a row.
 const rowHeight = 28
 
 func (r *rowNames) add(name, note string) {
-	n, m := clip(wrap(name, maxName), maxLines), clip(wrap(note, maxNote), maxLines)
-	r.names, r.notes = append(r.names, strings.Join(n, "\n")), append(r.notes, strings.Join(m, "\n"))
-	r.left = math.Max(r.left, widest(n))
-	r.right = math.Max(r.right, widest(m))
-	r.each = math.Max(math.Max(r.each, rowHeight), float64(max(len(n), len(m)))*lineHeight+8)
+	r.rawNames, r.rawNotes = append(r.rawNames, name), append(r.rawNotes, note)
+}
+
+// columnWidths are the widest columns of names and of notes, tried in turn: a
+// wider pair counts only if it spares every row a line and leaves leastPlot.
+var columnWidths = [][2]float64{{205, 130}, {205, 150}, {240, 130}, {240, 150}, {270, 130}}
+
+const leastPlot = 200
+
+// set breaks names and notes into lines, the rows as low as they can be.
+func (r *rowNames) set() {
+	best := r.with(columnWidths[0])
+	for _, w := range columnWidths[1:] {
+		other := r.with(w)
+		if from, to := other.plot(); other.each < best.each && to-from >= leastPlot {
+			best = other
+		}
+	}
+	*r = best
+}
+
+func (r rowNames) with(widths [2]float64) rowNames {
+	r.names, r.notes, r.left, r.right = nil, nil, 0, 0
+	r.each = math.Max(rowHeight, r.pile)
+	for i, name := range r.rawNames {
+		n, m := clip(wrap(name, widths[0]), maxLines), clip(wrap(r.rawNotes[i], widths[1]), maxLines)
+		r.names, r.notes = append(r.names, strings.Join(n, "\n")), append(r.notes, strings.Join(m, "\n"))
+		r.left, r.right = math.Max(r.left, widest(n)), math.Max(r.right, widest(m))
+		r.each = math.Max(r.each, float64(max(len(n), len(m)))*lineHeight+8)
+	}
+	return r
 }
 
 // plot returns where the plot begins and ends from left to right.
@@ -32,7 +61,7 @@ func (r *rowNames) plot() (from, to float64) {
 }
 
 // rows lays a chart of rows out: names left, notes right, numbers below, the
-// lines' labels above. It returns the chart's height.
+// lines' labels above. The names are set. It returns the chart's height.
 func (s *sheet) rows(r rowNames, t ticks, a Axis, lines []Line) float64 {
 	from, to := r.plot()
 	if to-from < 330 && t == shareTicks {

@@ -28,11 +28,11 @@ var hostile = []string{
 func shapes(words string, v float64) []Spec {
 	n, low, high := Num(v), Num(v-0.1), Num(v+0.1)
 	h := func(name string) Head { return Head{name, words, words} }
-	axis := Axis{Name: words, Unit: words}
+	axis := Axis{Name: words, Unit: words, Mark: words}
 	points := []Point{{"2025-03-01", n, low, high}, {"2025-03-08", nil, nil, nil}, {"2025-05-15", Num(3), Num(2), Num(4)}, {"2025-06-15", Num(2), Num(1), Num(4)}}
 	return []Spec{
-		DotWhisker(h("dots"), []DotRow{{words, n, low, high, 0, false, words}, {words, n, nil, nil, 1, false, words}, {Name: words}}, []string{words, words}, axis, Line{0.3, words}, Line{0.4, words}),
-		StackedBars(h("stack"), []StackRow{{words, []*float64{n, nil, Num(1)}, words}, {Name: words}}, []string{words, words, "c"}, axis),
+		DotWhisker(h("dots"), []DotRow{{words, n, low, high, 0, false, n, words}, {Name: words, Value: n, Series: 1, Note: words}, {Name: words}}, []string{words, words}, axis, Line{0.3, words}, Line{0.4, words}),
+		StackedBars(h("stack"), []StackRow{{words, []*float64{n, nil, Num(1)}, words, ""}, {Name: words, Divider: words}}, []string{words, words, "c"}, axis),
 		StepLines(h("steps"), []Series{{words, points}, {words, points}}, axis, Line{2, words}),
 		Lines(h("lines"), []Series{{words, points}, {words, nil}}, axis, &Panel{axis, []Series{{words, points}}}, Line{2, words}),
 		GroupedBars(h("bars"), []string{words, words, "c"}, []BarSeries{{words, []Bar{{n, low, high, false}, {n, nil, nil, true}, {}}}, {words, nil}}, axis),
@@ -331,7 +331,7 @@ func TestDaysAreMarked(t *testing.T) {
 
 func TestLabelIsMadeWhereNoneIsGiven(t *testing.T) {
 	s := DotWhisker(Head{Name: "dots", Title: "Emergence"}, []DotRow{{Name: "kale", Value: Num(0.93)}, {Name: "leek", Value: Num(0.5)}, {Name: "none"}}, nil, Axis{Percent: true})
-	if want := "Emergence. 2 rows with a value; highest 93 % (kale), lowest 50 % (leek)."; s.Label != want {
+	if want := "Emergence. 2 figures, the highest 93 % (kale), the lowest 50 % (leek)."; s.Label != want {
 		t.Errorf("label %q, want %q", s.Label, want)
 	}
 }

@@ -19,11 +19,9 @@ type Head struct{ Name, Title, Label string }
 // read on a telephone.
 const (
 	width    = 620
-	maxName  = 205 // the widest column of names
-	maxNote  = 130 // the widest column of notes
-	maxLines = 4   // of one name; a longer one ends in an ellipsis, its table has it whole
-	axisRoom = 52  // under the plot: marks and the axis' words
-	edge     = 8   // around everything
+	maxLines = 4  // of one name; a longer one ends in an ellipsis, its table has it whole
+	axisRoom = 52 // under the plot: marks and the axis' words
+	edge     = 8  // around everything
 )
 
 // Colours are variables of the page's style sheet, so that one drawing serves
@@ -83,9 +81,38 @@ func (s *sheet) key(name, icon, colour string) {
 	s.legend = append(s.legend, map[string]any{"name": name, "icon": icon, "itemStyle": map[string]any{"color": colour, "borderWidth": 0}})
 }
 
-// heading writes the words of a vertical axis above it, from the left edge.
-func (s *sheet) heading(a Axis, x, y float64, panel int) {
-	s.shape(oneLine(a.title(), width-2*edge), "@heading", ink, [][]any{{x, y}}, -1, -1, panel)
+// heading writes the words of a vertical axis above it, from the left edge, line
+// lines above the plot.
+func (s *sheet) heading(a Axis, x, y float64, panel, line int) {
+	s.shape(oneLine(a.title(), width-2*edge), "@heading", ink, [][]any{{x, y, line}}, -1, -1, panel)
+}
+
+// sample is the room of the piece of a line before its name, gap what stands
+// between two names.
+const (
+	sample = 32
+	gap    = 16
+)
+
+// levelLines adds reference lines from left to right. Their names stand above the
+// plot, from the right, beside the words of the axis if there is room. It returns
+// the line of text for those words, and raises the room above by as much.
+func (s *sheet) levelLines(lines []Line, a Axis) int {
+	right, line := float64(width-edge), 0
+	for i, l := range lines {
+		text := oneLine(l.Label, width-2*edge-sample)
+		need := textWidth(text, fontSize) + sample
+		if i > 0 && right-need < edge {
+			right, line = width-edge, line+1
+		}
+		s.shape(text, "@level", ink, [][]any{{a.scaled(l.At), right - need + sample, line}}, -1, 0, 0)
+		right -= need + gap
+	}
+	if len(lines) > 0 && right < edge+widest(wrap(a.title(), width-2*edge)) {
+		line++
+	}
+	s.levels += line
+	return line
 }
 
 // top returns the room above the plot: legend, then labels of lines.
@@ -135,7 +162,7 @@ func (s *sheet) legendOption() map[string]any {
 
 // depth says what lies under and over the lines and bars, which ECharts puts at
 // 2 and 3.
-var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 3, "@heading": 5}
+var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 3, "@heading": 5, "@stroke": 3, "@divider": 5}
 
 // spec closes the sheet: series from go-echarts, the rest put in.
 func (s *sheet) spec(height float64) Spec {

@@ -40,19 +40,19 @@ func season(figure string, year int, more ...string) string {
 }
 
 // mostRows is how many rows a chart shows; the table beside it has them all.
-const mostRows = 24
+const mostRows = 30
 
-// Specs returns every chart of a report, in a fixed order. A chart that would
-// have nothing to show is not among them.
+// Specs returns every chart that a page shows, in a fixed order: those of a
+// season's review for all seasons, the others for the season reviewed and for the
+// whole book. A chart that would have nothing to show is not among them.
 func Specs(r *report.Report) []Spec {
 	var specs []Spec
 	for _, year := range r.Seasons {
 		specs = append(specs, emergence(r, year)...)
-		specs = append(specs, weeks(r, year)...)
-		specs = append(specs, losses(r, year)...)
-		specs = append(specs, quality(r, year)...)
 		specs = append(specs, costs(r, year)...)
-		specs = append(specs, rooms(r, year)...)
+	}
+	for _, figure := range []func(*report.Report, int) []Spec{weeks, losses, quality, rooms} {
+		specs = append(specs, figure(r, r.Season)...)
 	}
 	specs = append(specs, lots(r)...)
 	specs = append(specs, leeway(r)...)

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/go-echarts/go-echarts/v2/charts"
 	"github.com/go-echarts/go-echarts/v2/opts"
@@ -15,6 +16,8 @@ type StackRow struct {
 	Parts []*float64
 	// Note stands at the right: the total, the sample.
 	Note string
+	// Divider is written over a line across the plot in place of a bar.
+	Divider string
 }
 
 // decals tell the parts of a bar apart without colour: a plain one, then strokes
@@ -43,19 +46,35 @@ func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
 		names.add(r.Name, r.Note)
 		totals = append(totals, s.total(r))
 	}
+	names.set()
 	t, err := axis.ticks(totals)
 	if err != nil {
 		s.fail(err)
 	}
 	for i, name := range seriesNames(parts) {
 		s.bar(name, stackData(rows, i, axis), i, opts.BarChart{Stack: "all", BarWidth: "16"})
-		s.key(name, "rect", colour(i))
+		if hasPart(rows, i) {
+			s.key(name, "rect", colour(i))
+		}
+	}
+	for i, r := range rows {
+		if r.Divider != "" { // after the bars: hatching goes by a series' place
+			s.shape(oneLine(r.Divider, dividerWidth), "@divider", ink, [][]any{{0, i}}, 0, 1, 0)
+		}
 	}
 	s.decalsFor(len(parts))
 	if s.head.Label == "" {
 		s.head.Label = fmt.Sprintf("%s. %s", h.Title, sayTotals(rows, totals, axis))
 	}
 	return s.spec(s.rows(names, t, axis, nil))
+}
+
+// dividerWidth is the room of a divider's words.
+const dividerWidth = 400
+
+// hasPart reports whether any bar has a piece of a part.
+func hasPart(rows []StackRow, part int) bool {
+	return slices.ContainsFunc(rows, func(r StackRow) bool { return part < len(r.Parts) && value(r.Parts[part]) != 0 })
 }
 
 // decalsFor hatches bars where there are several kinds to tell apart.

@@ -42,6 +42,7 @@ func DotsStrip(h Head, strips []Strip, axis Axis, lines ...Line) Spec {
 	if err != nil {
 		s.fail(err)
 	}
+	names.set()
 	means, dots, most := stripItems(strips, axis, t, names)
 	names.each = math.Max(names.each, float64(most)*dotStep+10)
 	s.shape("single", "@dot", colour(1), dots, 0, 1, 0)

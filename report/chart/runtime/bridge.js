@@ -73,6 +73,21 @@ var draw = (function (echarts, measureWidth) {
     };
   }
 
+  // [x, row]: what the dot of a row is compared with
+  function stroke(params, api) {
+    var at = api.coord([api.value(0), api.value(1)]);
+    return { type: "group", children: [line(at[0], at[1] - 10, at[0], at[1] + 10, { stroke: "var(--ink)", lineWidth: 3 })] };
+  }
+
+  // [0, row]: a line across the plot in place of a bar, its words above it
+  function divider(params, api) {
+    var c = params.coordSys, y = Math.round(api.coord([api.value(0), api.value(1)])[1]) + 9;
+    return {
+      type: "group",
+      children: [line(c.x, y, c.x + c.width, y, { stroke: "var(--ink)", lineWidth: 1.5, lineDash: [6, 4] }), label(params, c.x + 6, y - 3, "left")],
+    };
+  }
+
   // [x, low, high]: the area between two lines, broken where either is missing
   function band(params, api) {
     if (params.dataIndex !== 0) { return null; }
@@ -120,21 +135,18 @@ var draw = (function (echarts, measureWidth) {
     };
   }
 
-  // [y]: a reference line from left to right, named on it at the right
+  // [y, left, line]: a reference line from left to right, named above the plot,
+  // where no number can lie under the name; left is where its name begins, after
+  // a piece of the line, line how many lines of text stand between it and the plot
   function level(params, api) {
-    var c = params.coordSys, y = api.coord([0, api.value(0)])[1];
-    return {
-      type: "group",
-      children: [
-        line(c.x, y, c.x + c.width, y, { stroke: "var(--ink)", lineWidth: 1.5, lineDash: [6, 4] }),
-        label(params, c.x + c.width, y - 3, "right"),
-      ],
-    };
+    var c = params.coordSys, y = api.coord([0, api.value(0)])[1], left = api.value(1), base = c.y - 10 - api.value(2) * 18;
+    function dashes(x1, x2, y) { return line(x1, y, x2, y, { stroke: "var(--ink)", lineWidth: 1.5, lineDash: [6, 4] }); }
+    return { type: "group", children: [dashes(c.x, c.x + c.width, y), dashes(left - 32, left - 6, base - 7), label(params, left, base, "left")] };
   }
 
-  // [x, y]: the words of a vertical axis, above it from the left edge
+  // [x, y, line]: the words of a vertical axis, above it from the left edge
   function heading(params, api) {
-    return { type: "group", children: [label(params, 4, params.coordSys.y - 10, "left")] };
+    return { type: "group", children: [label(params, 4, params.coordSys.y - 10 - api.value(2) * 18, "left")] };
   }
 
   // ---- formatter functions
@@ -167,7 +179,7 @@ var draw = (function (echarts, measureWidth) {
   function signedPercent(value) { return signed(value) + " %"; }
 
   var named = {
-    renderItem: { "@dot": dot, "@whisker": whisker, "@band": band, "@upright": upright, "@level": level, "@heading": heading },
+    renderItem: { "@dot": dot, "@whisker": whisker, "@band": band, "@upright": upright, "@level": level, "@heading": heading, "@stroke": stroke, "@divider": divider },
     formatter: { "@day": day, "@month": month, "@plain": plain, "@signed": signed, "@percent": percent, "@signedPercent": signedPercent },
   };
 

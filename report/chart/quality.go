@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"traybook/report"
 )
@@ -37,6 +38,7 @@ func quality(r *report.Report, year int) []Spec {
 		words = append(words, fmt.Sprintf("%d %s", i+1, w))
 	}
 	h := Head{Name: season("quality", year), Title: shown(fmt.Sprintf("Plants by score at their last look, %d", year), len(rows), "least fit")}
+	h.Label = h.Title + ". " + sayFit(rows)
 	return []Spec{StackedBars(h, bars, words, Axis{Name: "plants scored", Percent: true})}
 }
 
@@ -48,38 +50,11 @@ func scored(q report.Quality) (n float64) {
 	return n
 }
 
-// leewayNames are the bands of days past the planned date.
-var leewayNames = map[int]string{0: "on time", 1: "1 to 3 days late", 4: "4 to 7", 8: "8 to 14", 15: "15 and more"}
-
-// leeway shows how long plants stayed fit, by kind of tray, all crops together.
-func leeway(r *report.Report) []Spec {
-	var rows []report.Leeway
-	some := false
-	for _, l := range r.Leeway {
-		if l.Crop == "" {
-			rows = append(rows, l)
-			some = some || l.Rate.Known
-		}
+// sayFit names the groups with the smallest and the largest share fit to set out.
+func sayFit(rows []report.Quality) string {
+	fit := make([]DotRow, len(rows))
+	for i, q := range rows {
+		fit[i] = DotRow{Name: strings.TrimSpace(groupName(q.Group) + " " + q.Kind), Value: pointer(q.Rate)}
 	}
-	if !some {
-		return nil
-	}
-	var bands []string
-	for _, b := range report.LeewayBands {
-		bands = append(bands, leewayNames[b])
-	}
-	var series []BarSeries
-	kinds := kindsOf(rows, func(l report.Leeway) string { return l.Kind })
-	names := orWords(kinds, "kind unknown")
-	for i, kind := range kinds {
-		one := BarSeries{Name: names[i], Bars: make([]Bar, len(bands))}
-		for _, l := range rows {
-			if at := slices.Index(report.LeewayBands, l.DaysLate); l.Kind == kind && at >= 0 {
-				one.Bars[at] = Bar{Value: pointer(l.Rate), Low: pointer(l.Low), High: pointer(l.High)}
-			}
-		}
-		series = append(series, one)
-	}
-	h := Head{Name: "leeway", Title: "Plants still fit to set out, by days past the planned date"}
-	return []Spec{GroupedBars(h, bands, series, Axis{Name: "plants fit to set out, of plants looked at", Percent: true})}
+	return "Fit to set out: " + sayRows(fit, Axis{Percent: true})
 }

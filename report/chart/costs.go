@@ -24,7 +24,7 @@ var costParts = []struct {
 }
 
 // costs shows what a usable transplant of each crop cost and of what, the
-// dearest first. A crop whose credits outweigh a part is left to the table.
+// dearest first.
 func costs(r *report.Report, year int) []Spec {
 	crops := r.CostBy(func(b *report.Batch) (report.Group, bool) {
 		return report.Group{Season: year, Crop: b.Crop}, b.Season == year
@@ -38,7 +38,7 @@ func costs(r *report.Report, year int) []Spec {
 	}
 	var rows []StackRow
 	for _, s := range crops {
-		if row, ok := costRow(r, s); ok {
+		if row, ok := costRow(s); ok {
 			rows = append(rows, row)
 		}
 	}
@@ -50,17 +50,42 @@ func costs(r *report.Report, year int) []Spec {
 	return []Spec{StackedBars(h, rows[:min(len(rows), mostRows)], names, axis)}
 }
 
-func costRow(r *report.Report, s report.Cost) (StackRow, bool) {
+// costRow is a crop's bar. What was potted on took its share of every part along
+// (rule 25): the parts of what stayed are as much smaller, so that they add up to
+// the cost. A crop with a credit larger than the rest of its part has its number
+// and no bar.
+func costRow(s report.Cost) (StackRow, bool) {
 	if !s.PerTransplant.Known {
 		return StackRow{}, false
 	}
 	row := StackRow{Name: s.Crop, Note: fmt.Sprintf("%.3f, %s", s.PerTransplant.Value, batches(s.Rests))}
-	for _, p := range costParts {
-		part := p.of(s.Behind) / s.Usable.Value
-		if part < -1e-9 {
-			return StackRow{}, false
-		}
-		row.Parts = append(row.Parts, Num(max(0, part)))
+	behind := s.Behind
+	if behind.Carried < 0 {
+		behind = stayed(behind)
+		row.Name += ", after potting on"
 	}
+	var parts []*float64
+	for _, p := range costParts {
+		part := p.of(behind) / s.Usable.Value
+		if part < -1e-9 {
+			row.Note += ", a credit: no bar"
+			return row, true
+		}
+		parts = append(parts, Num(max(0, part)))
+	}
+	row.Parts = parts
 	return row, true
+}
+
+// stayed takes from every part the same share of what was handed on.
+func stayed(p report.Parts) report.Parts {
+	total := p.Total()
+	if !(total-p.Carried > 0) {
+		return p
+	}
+	share := total / (total - p.Carried)
+	return report.Parts{
+		Seed: share * p.Seed, Mix: share * p.Mix, Labour: share * p.Labour, Heat: share * p.Heat, Power: share * p.Power, Water: share * p.Water,
+		Feed: share * p.Feed, Equipment: share * p.Equipment, Other: share * p.Other, TrayCharge: share * p.TrayCharge,
+	}
 }

@@ -1,0 +1,67 @@
+package chart
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"traybook/report"
+)
+
+// mostCauses is how many causes stand apart in the chart of losses.
+const mostCauses = 5
+
+// losses shows the cells lost by month and cause.
+func losses(r *report.Report, year int) []Spec {
+	cells := map[string]*[13]int{}
+	total := map[string]int{}
+	for _, l := range r.Losses {
+		if l.Season != year || l.Cells == 0 {
+			continue
+		}
+		if cells[l.Cause] == nil {
+			cells[l.Cause] = &[13]int{}
+		}
+		for m, n := range l.ByMonth {
+			cells[l.Cause][m] += n
+		}
+		total[l.Cause] += l.Cells
+	}
+	if len(total) == 0 {
+		return nil
+	}
+	causes := sortedKeys(total)
+	slices.SortStableFunc(causes, func(a, b string) int { return cmp.Compare(total[b], total[a]) })
+	parts := orWords(causes[:min(len(causes), mostCauses)], "no cause written")
+	if len(causes) > mostCauses {
+		parts = append(parts, "other causes")
+	}
+	h := Head{Name: season("losses", year), Title: fmt.Sprintf("Cells lost by month and cause, %d", year)}
+	return []Spec{StackedBars(h, lossRows(causes, cells), parts, Axis{Name: "cells lost", Unit: "cells"})}
+}
+
+func lossRows(causes []string, cells map[string]*[13]int) []StackRow {
+	var rows []StackRow
+	for m := time.January; m <= time.December; m++ {
+		row, sum := StackRow{Name: m.String(), Parts: make([]*float64, min(len(causes), mostCauses+1))}, 0
+		for i, c := range causes {
+			n := cells[c][m]
+			sum += n
+			at := min(i, mostCauses)
+			row.Parts[at] = Num(float64(n) + value(row.Parts[at]))
+		}
+		if sum > 0 {
+			row.Note = fmt.Sprintf("%d cells", sum)
+			rows = append(rows, row)
+		}
+	}
+	return rows
+}
+
+func value(p *float64) float64 {
+	if p == nil {
+		return 0
+	}
+	return *p
+}

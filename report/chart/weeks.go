@@ -1,0 +1,88 @@
+package chart
+
+import (
+	"fmt"
+	"time"
+
+	"traybook/records"
+	"traybook/report"
+)
+
+// oftenSown is the least number of weeks for a chart of emergence by week.
+const oftenSown = 5
+
+// weeks shows the emergence of crops sown often by week of sowing, with the
+// temperature beside it.
+func weeks(r *report.Report, year int) []Spec {
+	byCrop := map[string][]report.SowingWeek{}
+	for _, w := range r.Weeks {
+		if w.Season == year && w.Rate.Known {
+			byCrop[w.Crop] = append(byCrop[w.Crop], w)
+		}
+	}
+	var specs []Spec
+	for _, crop := range sortedKeys(byCrop) {
+		if rows := byCrop[crop]; len(rows) >= oftenSown {
+			specs = append(specs, weekChart(r, year, crop, rows))
+		}
+	}
+	return specs
+}
+
+func weekChart(r *report.Report, year int, crop string, rows []report.SowingWeek) Spec {
+	up := Series{}
+	temps := map[string]*Series{}
+	rests := 0
+	for _, w := range rows {
+		rests += w.Batches
+		day := mondayOf(w.Week).String()
+		up.Points = append(up.Points, Point{Date: day, Value: pointer(w.Rate)})
+		if w.Temp.Known {
+			if temps[w.TempOf] == nil {
+				temps[w.TempOf] = &Series{Name: "temperature, " + w.TempOf}
+			}
+			t := r.Book.Settings.Degrees(w.Temp.Value)
+			temps[w.TempOf].Points = append(temps[w.TempOf].Points, Point{Date: day, Value: &t})
+		}
+	}
+	up.Name = "emergence, " + batches(rests)
+	var beside *Panel
+	if len(temps) > 0 {
+		beside = &Panel{Axis: Axis{Name: "mean temperature", Unit: r.Book.Settings.DegreeSign(), Near: true}}
+		for _, place := range sortedKeys(temps) {
+			beside.Series = append(beside.Series, *temps[place])
+		}
+	}
+	h := Head{Name: season("weeks", year, crop), Title: fmt.Sprintf("Emergence of %s by week of sowing, %d", crop, year)}
+	h.Label = fmt.Sprintf("%s. %s", h.Title, sayWeeks(rows))
+	return Lines(h, []Series{up}, Axis{Name: "cells with a seedling", Percent: true}, beside)
+}
+
+// sayWeeks names the worst and the best week.
+func sayWeeks(rows []report.SowingWeek) string {
+	worst, best := rows[0], rows[0]
+	for _, w := range rows[1:] {
+		if w.Rate.Value < worst.Rate.Value {
+			worst = w
+		}
+		if w.Rate.Value > best.Rate.Value {
+			best = w
+		}
+	}
+	return fmt.Sprintf("%d weeks with sowings, from %.0f %% up of those sown in the week of %s to %.0f %% in the week of %s.", len(rows),
+		100*worst.Rate.Value, spokenDay(mondayOf(worst.Week)), 100*best.Rate.Value, spokenDay(mondayOf(best.Week)))
+}
+
+// spokenDay is a day in words: 7 July.
+func spokenDay(d records.Date) string { return d.Time().Format("2 January") }
+
+// mondayOf is the first day of an ISO 8601 week written 2025-W14.
+func mondayOf(week string) records.Date {
+	var year, n int
+	if _, err := fmt.Sscanf(week, "%d-W%d", &year, &n); err != nil {
+		return 0
+	}
+	fourth := records.NewDate(year, time.January, 4) // always in week 1
+	weekday := (int(fourth.Time().Weekday()) + 6) % 7
+	return fourth - records.Date(weekday) + records.Date(7*(n-1))
+}
