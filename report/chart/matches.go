@@ -11,7 +11,7 @@ import (
 // its range and the break-even on the same scale. Too few matches have no mean.
 func matches(r *report.Report, p *report.Payback) []Spec {
 	cells := float64(p.Cells)
-	strip := Strip{DotsName: "one matched sowing each", Note: fmt.Sprintf("%d matches", p.Matches)}
+	strip := Strip{DotsName: "one matched sowing each", Note: counted(p.Matches, "match", "matches")}
 	for _, m := range r.Matches {
 		if m.Tray == p.Tray && m.Other == p.Other {
 			strip.Dots = append(strip.Dots, m.Difference*cells)

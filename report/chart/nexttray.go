@@ -14,7 +14,7 @@ const (
 	paysUnknown
 )
 
-var payWords = []string{"earns its price", "does not", "does only at the high end of the gain", "cannot be told"}
+var payWords = []string{"earns its price", "does not earn it", "earns it only at the high end of the gain", "cannot be told"}
 
 // nextTrays shows how often the next trays would be used and where buying more
 // stops paying. Trays that are alike share a row. A pair without a verdict has none.
@@ -83,9 +83,9 @@ func trayRow(run []report.NextTray) StackRow {
 func sayStop(b report.Buy) string {
 	switch {
 	case b.N == 0 && b.High == 0:
-		return "no further one pays, not even at the high end of the gain"
+		return "no further one would pay, not even at the high end"
 	case b.N == 0:
-		return fmt.Sprintf("no further one pays; at the high end of the gain %d would", b.High)
+		return fmt.Sprintf("no further one would pay; %d at the high end", b.High)
 	}
 	return fmt.Sprintf("%d more would pay; %d at the low end, %d at the high", b.N, b.Low, b.High)
 }

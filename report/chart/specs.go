@@ -72,11 +72,13 @@ func pointer(n report.Num) *float64 {
 }
 
 // batches writes a sample: 1 batch, 12 batches.
-func batches(n int) string {
+func batches(n int) string { return counted(n, "batch", "batches") }
+
+func counted(n int, one, many string) string {
 	if n == 1 {
-		return "1 batch"
+		return "1 " + one
 	}
-	return fmt.Sprintf("%d batches", n)
+	return fmt.Sprintf("%d %s", n, many)
 }
 
 // shown says in a title how many of all rows a chart shows.
