@@ -172,7 +172,7 @@ func (a Axis) round(low, high float64) ticks {
 	}
 	step := niceStep((to - from) / 5)
 	if math.Ceil(to/step-1e-9)*step-to > (to-from)*0.3 {
-		step = niceStep((to - from) / 8) // less of the plot is left empty
+		step = niceStep((to - from) / 6) // less of the plot is left empty
 	}
 	if a.Whole {
 		step = math.Max(1, step)

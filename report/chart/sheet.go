@@ -87,32 +87,34 @@ func (s *sheet) heading(a Axis, x, y float64, panel, line int) {
 	s.shape(oneLine(a.title(), width-2*edge), "@heading", ink, [][]any{{x, y, line}}, -1, -1, panel)
 }
 
-// sample is the room of the piece of a line before its name, gap what stands
-// between two names.
+// The names of lines from left to right: the room of the piece of line before a
+// name, what stands between two, and the widest.
 const (
-	sample = 32
-	gap    = 16
+	sample    = 32
+	gap       = 20
+	levelName = width - 2*edge - sample
 )
 
-// levelLines adds reference lines from left to right. Their names stand above the
-// plot, from the right, beside the words of the axis if there is room. It returns
-// the line of text for those words, and raises the room above by as much.
+// levelLines adds reference lines from left to right. Their names follow the words
+// of the axis above the plot, on more lines of text where one will not do. It
+// returns the line, counted from the plot, for those words and raises the room
+// above by as much.
 func (s *sheet) levelLines(lines []Line, a Axis) int {
-	right, line := float64(width-edge), 0
+	x, row := edge+textWidth(oneLine(a.title(), width-2*edge), fontSize), 0
+	lefts, rows := make([]float64, len(lines)), make([]int, len(lines))
 	for i, l := range lines {
-		text := oneLine(l.Label, width-2*edge-sample)
-		need := textWidth(text, fontSize) + sample
-		if i > 0 && right-need < edge {
-			right, line = width-edge, line+1
+		need := gap + sample + textWidth(oneLine(l.Label, levelName), fontSize)
+		if x+need > width-edge {
+			x, row = edge-gap, row+1
 		}
-		s.shape(text, "@level", ink, [][]any{{a.scaled(l.At), right - need + sample, line}}, -1, 0, 0)
-		right -= need + gap
+		lefts[i], rows[i] = x+gap+sample, row
+		x += need
 	}
-	if len(lines) > 0 && right < edge+widest(wrap(a.title(), width-2*edge)) {
-		line++
+	for i, l := range lines {
+		s.shape(oneLine(l.Label, levelName), "@level", ink, [][]any{{a.scaled(l.At), lefts[i], row - rows[i]}}, -1, 0, 0)
 	}
-	s.levels += line
-	return line
+	s.levels += row
+	return row
 }
 
 // top returns the room above the plot: legend, then labels of lines.
