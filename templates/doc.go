@@ -8,7 +8,10 @@
 // (sentences with untrusted names in them), format.go (numbers and units),
 // table.go and figure.go (tables and charts as the partials take them),
 // notes.go (a season's notes), gaps.go (what the records could not tell), then a
-// file NAME_view.go for each page beside html/NAME.html.
+// file NAME_view.go for each page beside html/NAME.html. Larger pages have parts
+// of their own: trays_gain, trays_next, trays_trial and trays_room; leeway;
+// losses and chambers; lots_trail. decision.go is the answer about trays wherever
+// it stands; sheetfile.go (SheetFile) is the forms to print as one file.
 //
 // How to write a page: put a row into chapters (plan.go), write a function that
 // turns the report into a small struct of plain fields (costs_view.go is the
@@ -16,6 +19,7 @@
 //
 //	p.table, t.add, t.under, t.foot    a table; {{template "table" .T}} shows it
 //	p.figure                           a chart with its table; {{template "figure" .F}}
+//	more                               tables and charts that open on request
 //	p.to, p.batch, p.crop              links that know what pages there are
 //	say, list, join, name              sentences; names in them are isolated
 //	shareText, shareCell, days, ...    format.go and table.go write every number

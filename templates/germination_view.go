@@ -5,7 +5,6 @@ import (
 	"html/template"
 	"slices"
 
-	"traybook/records"
 	"traybook/report"
 	"traybook/report/chart"
 )
@@ -15,6 +14,7 @@ type germinationPage struct {
 	Title     string
 	Answer    template.HTML
 	Emergence *figure
+	Seeds     *table
 	Compared  *table
 	Judged    template.HTML
 	Weeks     []weekPart
@@ -40,6 +40,7 @@ func germinationView(p *place) any {
 	v := germinationPage{Title: p.spec.title, Answer: p.cameUp(season), Judged: p.judgedOn(season)}
 	v.Emergence = p.figure(seasonChart("emergence", season), "By variety, cells and kind of tray",
 		"Cells with a living seedling at the last count, of the cells looked at; the lowest first.", p.emergenceTable(season))
+	v.Seeds = p.seedTable(season)
 	v.Compared = p.comparedTable(season)
 	v.Weeks = p.weekParts(season)
 	v.Timing = p.timingTable(season)
@@ -53,25 +54,12 @@ func germinationView(p *place) any {
 }
 
 // emergenceTable is a season's emergence, the lowest first, those sown too seldom
-// below a line; the rate of one seed stands beside it where cells hold several.
+// below a line.
 func (p *place) emergenceTable(season int) *table {
-	rows := p.emergenceOf(season)
-	several := slices.ContainsFunc(rows, func(e report.Emergence) bool { return e.SeedsPerCell.Or(1) > 1 })
-	heads := nums("Emergence", "Cells looked at", "Batches")
-	if several {
-		heads = nums("Emergence", "Seeds a cell", "Of one seed", "Cells looked at", "Batches")
-	}
-	t := p.table("emergence", say("Emergence, season %s", fmt.Sprint(season)), "emergence", groupHeads, heads)
-	addJudged(t, rows, func(e report.Emergence) bool { return e.Few() }, func(e report.Emergence) {
-		cells := append(p.groupCells(e.Group), shareCell(e.Share))
-		if several {
-			cells = append(cells, seedsText(e.SeedsPerCell), seedCell(e))
-		}
-		t.add(append(cells, whole(e.N), countedBatches(e))...)
+	t := p.table("emergence", say("Emergence, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Emergence", "Cells looked at", "Batches"))
+	addJudged(t, p.emergenceOf(season), fewLine("Sown"), func(e report.Emergence) bool { return e.Few() }, func(e report.Emergence) {
+		t.add(append(p.groupCells(e.Group), shareCell(e.Share), whole(e.N), countedBatches(e))...)
 	})
-	if several {
-		t.note("Of one seed: worked out from the cells, where each holds the same number of seeds. A cell that failed as a whole makes each of its seeds look bad.")
-	}
 	return t
 }
 
@@ -83,19 +71,16 @@ func countedBatches(e report.Emergence) cell {
 	return with(whole(e.Batches), "of "+whole(e.Batches+e.LeftOut))
 }
 
-func seedsText(k records.Maybe[int]) string {
-	if !k.Known {
-		return "mixed"
+// seedTable is what came up of one seed, of the groups with several to a cell.
+func (p *place) seedTable(season int) *table {
+	t := p.table("seeds", say("Cells with several seeds: what came up of one seed, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Seeds a cell", "Of one seed", "Batches"))
+	for _, e := range p.emergenceOf(season) {
+		if e.SeedsPerCell.Known && e.SeedsPerCell.Value > 1 {
+			t.add(append(p.groupCells(e.Group), whole(e.SeedsPerCell.Value), rateCell(e.SeedRate, e.SeedLow, e.SeedHigh), whole(e.Batches))...)
+		}
 	}
-	return whole(k.Value)
-}
-
-// seedCell is the rate of one seed; empty where a cell holds one anyway.
-func seedCell(e report.Emergence) cell {
-	if e.SeedsPerCell.Known && e.SeedsPerCell.Value == 1 {
-		return cell{}
-	}
-	return rateCell(e.SeedRate, e.SeedLow, e.SeedHigh)
+	t.note("Worked out from the cells with a seedling. A cell that failed as a whole makes each of its seeds look bad.")
+	return t
 }
 
 // comparedTable sets each variety against the rest of its crop, the clear

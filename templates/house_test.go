@@ -62,7 +62,7 @@ func TestQualityPage(t *testing.T) {
 	expect(t, words(t, buildOf(t, r, nil), "quality.html"),
 		"In air-pruning trays, 8 to 14 days late still left 86 % (78 to 91) of the plants fit, 9 batches; fewer than 3 batches were looked at later than that.",
 		"8 to 14 days late", "86 %", "3: will do – fit to set out from here up",
-		"Fenwimple", "90 %", "80 to 96", "Sown too seldom to judge: fewer than 3 batches", "Ragamuffin",
+		"Fenwimple", "90 %", "80 to 96", "Looked at too seldom to judge: fewer than 3 batches", "Ragamuffin",
 		"2 looks with one overall mark only", "1 compost", "Usable plants of the cells sown", "75 %", "What the records could not tell")
 }
 
@@ -128,7 +128,7 @@ func TestGerminationPage(t *testing.T) {
 	r.Room = []report.Room{{Season: 2025, Place: report.ChamberName, Kind: report.ChamberPlace, Capacity: num(14), Peak: 16, PeakDate: day(t, "2025-04-02"), DaysOver: records.Known(3)}}
 	r.Timing = []report.Timing{{Group: r.Emergence[3].Group, Batches: 3, T50: num(4.4), Earliest: num(3), Latest: num(6), Mean: num(5), Before: 2, CountedEarly: 1}}
 	b := buildOf(t, r, nil)
-	expect(t, words(t, b, "germination.html"), "Ragamuffin", "60 %", "Fenwimple", "4", "36 %", "Sown too seldom to judge: fewer than 3 batches",
+	expect(t, words(t, b, "germination.html"), "Ragamuffin", "60 %", "Fenwimple", "82 %", "Sown too seldom to judge: fewer than 3 batches", "what came up of one seed", "4", "36 %",
 		"clearly worse", "−22", "−30.0 to −10.0", "clearly better", "4.5", "3 to 6", "1 counted early and 2 up before the first count",
 		"45 cells that had come up were lost again. Most went to mice (40 cells in 2 batches, most of it lettuce) and no cause written (5 cells in 1 batch, most of it kale).",
 		"Most trays stood in the chambers on 2 April 2025: 16 trays, where 14 fit: too full on 3 days.", "big box", "15 to 21 °C", "75 %",

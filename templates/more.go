@@ -32,12 +32,12 @@ func (p *place) dataFile(name string) dataFile {
 
 func hasBatches(s *site) bool { return len(s.r.Batches) > 0 }
 
-// fewLine heads the groups that are not judged.
-func fewLine() template.HTML {
-	return say("Sown too seldom to judge: fewer than %s", batchCount(report.FewBatches))
+// fewLine heads the groups that are not judged: sown, or looked at, too seldom.
+func fewLine(done string) template.HTML {
+	return say("%s too seldom to judge: fewer than %s", done, batchCount(report.FewBatches))
 }
 
-// before are the seasons but the one reviewed, the latest first.
+// otherSeasonsBack are the seasons but the one reviewed, the latest first.
 func (p *place) otherSeasonsBack() []int {
 	var out []int
 	for _, season := range slices.Backward(p.r.Seasons) {

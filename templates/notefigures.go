@@ -15,6 +15,9 @@ func init() {
 	namedFigures = []namedFigure{
 		{"emergence", "emergence by variety, cell size and kind in the season", true, emergenceFigure},
 		{"cost", "what a transplant cost in the season, by crop, and of what", true, costFigure},
+		{"losses", "cells lost in the season, by cause and month", false, (*place).lossFigure},
+		{"quality", "plants at each score in the season", false, (*place).scoreFigure},
+		{"leeway", "how late plants were still fit to set out, by kind of tray", false, func(p *place, _ int) *figure { return p.leewayFigure() }},
 		{"ledger", "the season's money by category", false, ledgerFigure},
 		{"trays", "whether the dearer tray pays, by pair", true, traysFigure},
 	}

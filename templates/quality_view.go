@@ -59,7 +59,7 @@ func (p *place) scale() []template.HTML {
 func (p *place) qualityTable(season int) *table {
 	t := p.table("quality", say("Plants fit to set out, season %s", fmt.Sprint(season)), "quality", groupHeads,
 		nums("Fit", "Looked at", "Batches"))
-	addJudged(t, p.qualityOf(season), func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
+	addJudged(t, p.qualityOf(season), fewLine("Looked at"), func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
 		t.add(append(p.groupCells(q.Group), shareCell(q.Share), whole(q.N), whole(q.Batches))...)
 	})
 	t.note(p.marksNote(season))
@@ -91,7 +91,7 @@ func (p *place) qualityOf(season int) []report.Quality {
 }
 
 // addJudged adds the rows that can be judged, then the others below a line.
-func addJudged[T any](t *table, rows []T, few func(T) bool, add func(T)) {
+func addJudged[T any](t *table, rows []T, title template.HTML, few func(T) bool, add func(T)) {
 	line := false
 	for _, below := range []bool{false, true} {
 		for _, row := range rows {
@@ -99,7 +99,7 @@ func addJudged[T any](t *table, rows []T, few func(T) bool, add func(T)) {
 				continue
 			}
 			if below && !line {
-				t.under(fewLine())
+				t.under(title)
 				line = true
 			}
 			add(row)
@@ -135,7 +135,7 @@ func (p *place) usableTable(season int) *table {
 		nums("Usable", "Cells sown", "Batches", "Left out"))
 	rows := slices.DeleteFunc(slices.Clone(p.r.Usable), func(u report.Usable) bool { return u.Season != season || !u.Rate.Known })
 	slices.SortStableFunc(rows, func(a, b report.Usable) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
-	addJudged(t, rows, func(u report.Usable) bool { return u.Few() }, func(u report.Usable) {
+	addJudged(t, rows, fewLine("Sown"), func(u report.Usable) bool { return u.Few() }, func(u report.Usable) {
 		t.add(append(p.groupCells(u.Group), shareCell(u.Share), whole(u.N), whole(u.Batches), whole(u.LeftOut))...)
 	})
 	if !t.Empty() {
