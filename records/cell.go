@@ -80,6 +80,16 @@ func (r *row) above(col string) Maybe[float64] {
 	})
 }
 
+// upTo reads a number above 0 that only a slip of the keys can put above most.
+func (r *row) upTo(col string, most float64) Maybe[float64] {
+	return r.measure(col, numberCell, func(x float64) string {
+		if x <= 0 || x > most {
+			return "a number above 0, at most " + plain(most) + ", is expected"
+		}
+		return ""
+	})
+}
+
 // money reads an amount of at least 0; credit reads one of either sign.
 func (r *row) money(col string) Maybe[float64] {
 	return r.measure(col, moneyCell, func(x float64) string {

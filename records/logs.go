@@ -56,7 +56,7 @@ func (r *row) sowing() Sowing {
 		Variety:      r.nameIn("variety", crop, "variety"),
 		Lot:          r.name("lot", "lot"),
 		Tray:         r.name("tray", "tray"),
-		Trays:        r.above("trays").Value,
+		Trays:        r.upTo("trays", 10_000).Value,
 		Cells:        r.whole("cells", 1),
 		SeedsPerCell: r.whole("seeds_per_cell", 1).Or(1),
 		Start:        Start(start),
