@@ -1,23 +1,6 @@
 package report
 
-import (
-	"fmt"
-	"slices"
-	"strings"
-
-	"traybook/records"
-)
-
-// Options are what a build may ask for beside the book itself.
-type Options struct {
-	Today  records.Date // replaces the last date in the book where known
-	Season int          // the season reviewed on the front page; 0: the last
-	Grow   float64      // every batch's trays times this, on the "if" of the room; 0 or 1: as it is
-	Switch []Switch     // tray codes to swap, on the "if" of the room
-}
-
-// Switch is one tray code sown in place of another.
-type Switch struct{ From, To string }
+import "traybook/records"
 
 // Report is every figure of a book. Slices are sorted by their key columns.
 type Report struct {
@@ -89,11 +72,11 @@ type Missing struct {
 // New computes the report of a book. Problems found while reading the logs are
 // carried through to the pages. The order of the book's rows changes no figure,
 // but that of several counts of one day the last row stands (rule 9). It fails
-// where the season asked for has no sowing.
+// where an option does not fit the book.
 func New(book *records.Book, problems []records.Problem, o Options) (*Report, error) {
 	r := &Report{Book: book, Problems: problems, Options: o, byCode: map[string]*Batch{}}
 	r.batches()
-	if err := r.chooseSeason(); err != nil {
+	if err := r.takeOptions(); err != nil {
 		return nil, err
 	}
 	r.germination()
@@ -104,21 +87,4 @@ func New(book *records.Book, problems []records.Problem, o Options) (*Report, er
 	r.inputs()
 	r.missing()
 	return r, nil
-}
-
-// chooseSeason lists the seasons and picks the one reviewed.
-func (r *Report) chooseSeason() error {
-	for _, b := range r.Batches {
-		r.Seasons = append(r.Seasons, b.Season)
-	}
-	slices.Sort(r.Seasons)
-	r.Seasons = slices.Compact(r.Seasons)
-	r.Season = r.Options.Season
-	if r.Season == 0 && len(r.Seasons) > 0 {
-		r.Season = r.Seasons[len(r.Seasons)-1]
-	}
-	if r.Options.Season != 0 && !slices.Contains(r.Seasons, r.Options.Season) {
-		return fmt.Errorf("season %d has no sowing in this book; its seasons are %s", r.Options.Season, strings.Trim(fmt.Sprint(r.Seasons), "[]"))
-	}
-	return nil
 }
