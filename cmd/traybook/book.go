@@ -22,10 +22,12 @@ type loaded struct {
 func load(folder string) (loaded, error) {
 	info, err := os.Stat(folder)
 	switch {
+	case folder == "":
+		return loaded{}, failure("name the folder that holds sowings.csv", "no record book is named")
 	case errors.Is(err, fs.ErrNotExist):
 		return loaded{}, failure("name the folder that holds sowings.csv; traybook new makes one", "%s: no such folder", folder)
 	case err != nil:
-		return loaded{}, err
+		return loaded{}, cannotRead(folder, err)
 	case !info.IsDir():
 		return loaded{}, failure("name the folder that holds it", "%s: a file, not a record book's folder", folder)
 	}

@@ -2,15 +2,12 @@ package main
 
 import (
 	"maps"
-	"os"
 	"path/filepath"
-	"runtime"
 	"slices"
 	"strings"
 
 	"traybook/records"
 	"traybook/report"
-	"traybook/report/chart"
 	"traybook/report/data"
 	"traybook/templates"
 )
@@ -18,10 +15,10 @@ import (
 type buildCommand struct {
 	Book    string            `arg:"" help:"The record book's folder."`
 	Out     string            `placeholder:"DIR" help:"Where the review goes (BOOK/site)."`
-	Season  int               `placeholder:"YEAR" help:"The season reviewed on the front page (the last)."`
+	Season  *int              `placeholder:"YEAR" help:"The season reviewed on the front page (the last)."`
 	Today   string            `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
 	Strict  bool              `help:"Build nothing while any row has an error."`
-	Grow    float64           `placeholder:"FACTOR" help:"Show room and trays if every batch had this many times its trays."`
+	Grow    *float64          `placeholder:"FACTOR" help:"Show room and trays if every batch had this many times its trays."`
 	Switch  map[string]string `placeholder:"FROM=TO" help:"Show room and trays if batches of one tray code stood in another."`
 	NoCache bool              `help:"Draw every chart anew."`
 	Echarts string            `placeholder:"FILE" help:"Draw charts with this copy of ECharts."`
@@ -36,6 +33,10 @@ func (c *buildCommand) Run(out *voice) error {
 	}
 	options, err := c.options()
 	if err != nil {
+		return err
+	}
+	dir := c.folder()
+	if err := mayReplace(dir); err != nil {
 		return err
 	}
 	if l.fatal() || c.Strict && l.errors() > 0 {
@@ -56,7 +57,6 @@ func (c *buildCommand) Run(out *voice) error {
 	if err := out.problems(r.Problems, c.JSON); err != nil {
 		return err
 	}
-	dir := c.folder()
 	if err := writeSite(dir, files); err != nil {
 		return err
 	}
@@ -91,15 +91,21 @@ func (c *buildCommand) folder() string {
 	return filepath.Join(c.Book, "site")
 }
 
-func (c *buildCommand) options() (report.Options, error) {
-	o := report.Options{Season: c.Season, Grow: c.Grow}
-	if c.Grow < 0 {
-		return o, failure("give a factor such as 1.2", "--grow %g: below 0", c.Grow)
+// options are the flags as report wants them, where 0 stands for what was not given.
+func (c *buildCommand) options() (o report.Options, err error) {
+	if c.Season != nil {
+		if o.Season = *c.Season; o.Season < 1 {
+			return o, failure("give a year such as 2026", "--season %d: not a year", o.Season)
+		}
+	}
+	if c.Grow != nil {
+		if o.Grow = *c.Grow; !(o.Grow > 0 && o.Grow <= report.MostGrowth) {
+			return o, failure("give a factor such as 1.2", "--grow %g: not a factor above 0 and at most %d", o.Grow, report.MostGrowth)
+		}
 	}
 	for _, from := range slices.Sorted(maps.Keys(c.Switch)) {
 		o.Switch = append(o.Switch, report.Switch{From: from, To: c.Switch[from]})
 	}
-	var err error
 	o.Today, err = today(c.Today)
 	return o, err
 }
@@ -113,48 +119,6 @@ func today(s string) (records.Date, error) {
 		return 0, failure("write it as 2026-05-17", "--today %s: not a date", s)
 	}
 	return d, nil
-}
-
-// draw draws the charts and counts those that came out.
-func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int, error) {
-	bundle := chart.Bundle()
-	if c.Echarts != "" {
-		var err error
-		if bundle, err = os.ReadFile(c.Echarts); err != nil {
-			return nil, 0, err
-		}
-	}
-	if bundle == nil {
-		out.remark("no chart runtime, so a line stands where each chart would be; " +
-			"run go generate ./... in traybook's source and build it anew, or give --echarts FILE")
-	}
-	d, err := chart.NewDrawer(chart.DrawerOptions{
-		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0), Progress: out.progress,
-	})
-	if err != nil {
-		return nil, 0, err
-	}
-	drawings, err := d.Draw(chart.Specs(r))
-	if err != nil { // the other charts are drawn, and the page says which is not
-		out.remark("%v", err)
-	}
-	charts, drawn := templates.Charts{}, 0
-	for _, g := range drawings {
-		charts[g.Name] = g
-		if g.Missing == "" {
-			drawn++
-		}
-	}
-	return charts, drawn, nil
-}
-
-// cacheDir is where drawn charts are kept; empty: nowhere.
-func (c *buildCommand) cacheDir() string {
-	dir, err := os.UserCacheDir()
-	if err != nil || c.NoCache {
-		return ""
-	}
-	return filepath.Join(dir, "traybook", "charts")
 }
 
 // site sets the pages and the data files.

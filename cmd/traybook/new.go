@@ -31,7 +31,7 @@ func (c *newCommand) Run(out *voice) error {
 		return err
 	}
 	if err := writeAll(c.Dir, files); err != nil {
-		return err
+		return cannotWrite(c.Dir, err)
 	}
 	out.result("%s in %s; put your own rows in place of the invented ones, then: traybook build %s",
 		counted(len(files), "file"), c.Dir, c.Dir)
@@ -41,13 +41,15 @@ func (c *newCommand) Run(out *voice) error {
 func mustBeEmpty(dir string) error {
 	entries, err := os.ReadDir(dir)
 	switch {
+	case dir == "":
+		return failure("name a new folder", "no folder is named")
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
 		if info, e := os.Stat(dir); e == nil && !info.IsDir() {
 			return failure("name a new folder", "%s: a file stands there", dir)
 		}
-		return err
+		return cannotRead(dir, err)
 	case len(entries) > 0:
 		return failure("name a new folder; nothing was written", "%s: the folder is not empty (it holds %s)", dir, entries[0].Name())
 	}

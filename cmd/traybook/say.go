@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"traybook/records"
 )
@@ -50,8 +51,34 @@ func (v *voice) fail(err error) int {
 	if errors.As(err, &path) { // without the system call's name
 		err = fmt.Errorf("%s: %w", path.Path, path.Err)
 	}
-	fmt.Fprintf(v.stderr, "traybook: %v\n", err)
+	for line := range strings.Lines(err.Error()) {
+		fmt.Fprintf(v.stderr, "traybook: %s\n", strings.TrimSuffix(line, "\n"))
+	}
 	return nothing
+}
+
+// reason is why the system refused, without the name of a call or of a
+// temporary file.
+func reason(err error) error {
+	var path *os.PathError
+	var link *os.LinkError
+	switch {
+	case errors.As(err, &path):
+		return path.Err
+	case errors.As(err, &link):
+		return link.Err
+	}
+	return err
+}
+
+// cannotWrite says that a place to write to is refused by the system.
+func cannotWrite(place string, err error) error {
+	return failure("name a place where you may write, with room on the disk", "cannot write %s: %v", place, reason(err))
+}
+
+// cannotRead says that a place to read is refused by the system.
+func cannotRead(place string, err error) error {
+	return failure("see that you may read it", "cannot read %s: %v", place, reason(err))
 }
 
 // problems says all problems, a line each.

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"io/fs"
 	"os"
@@ -63,20 +64,25 @@ func countedBatches(n int) string {
 // writeSheets writes the file beside its place and moves it in.
 func writeSheets(name string, body []byte) error {
 	old, err := os.ReadFile(name)
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	if err == nil && (len(old) < len(sheetsMark) || string(old[:len(sheetsMark)]) != sheetsMark) {
+	switch {
+	case name == "":
+		return failure("name a file such as sheets.html", "--out: no file is named")
+	case err != nil && !errors.Is(err, fs.ErrNotExist):
+		return failure("name a new file", "--out %s: %v", name, reason(err))
+	case err == nil && !bytes.HasPrefix(old, []byte(sheetsMark)):
 		return failure("name a new file", "--out %s: traybook did not make the file that stands there", name)
 	}
 	f, err := os.CreateTemp(filepath.Dir(name), ".traybook-*")
 	if err != nil {
-		return err
+		return cannotWrite(name, err)
 	}
 	defer os.Remove(f.Name())
 	_, err = f.Write(append([]byte(sheetsMark), body...))
-	if err := errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
-		return err
+	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err == nil {
+		err = os.Rename(f.Name(), name)
 	}
-	return os.Rename(f.Name(), name)
+	if err != nil {
+		return cannotWrite(name, err)
+	}
+	return nil
 }

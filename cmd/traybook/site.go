@@ -2,9 +2,9 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
+	"os/signal"
 	"path"
 	"path/filepath"
 	"slices"
@@ -33,10 +33,19 @@ func writeSite(dir string, files []siteFile) error {
 	if err := mayReplace(dir); err != nil {
 		return err
 	}
+	if err := writeAside(dir, files); err != nil {
+		return cannotWrite(dir, err)
+	}
+	return nil
+}
+
+func writeAside(dir string, files []siteFile) error {
 	parent := filepath.Dir(dir)
 	if err := os.MkdirAll(parent, 0o755); err != nil {
 		return err
 	}
+	signal.Ignore(os.Interrupt) // what takes a moment and must not stop half way
+	defer signal.Reset(os.Interrupt)
 	aside, err := os.MkdirTemp(parent, ".traybook-")
 	if err != nil {
 		return err
@@ -95,7 +104,7 @@ func mayReplace(dir string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return err
+		return failure("name another folder", "--out %s: %v", dir, reason(err))
 	case info.Mode()&fs.ModeSymlink != 0:
 		return failure("name the folder that it points to", "--out %s: a link, which a build would replace", dir)
 	case !info.IsDir():
@@ -129,7 +138,7 @@ func markedFiles(dir string) (map[string]bool, error) {
 		return ours, nil
 	}
 	if err != nil {
-		return nil, fmt.Errorf("reading what traybook wrote before: %w", err)
+		return nil, cannotRead(filepath.Join(dir, marker), err)
 	}
 	list, ok := strings.CutPrefix(string(b), markerHeader)
 	if !ok {

@@ -1,0 +1,83 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"strings"
+
+	"traybook/report"
+	"traybook/report/chart"
+	"traybook/templates"
+)
+
+// draw draws the charts and counts those that came out.
+func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int, error) {
+	bundle, err := c.bundle(out)
+	if err != nil {
+		return nil, 0, err
+	}
+	d, err := chart.NewDrawer(chart.DrawerOptions{
+		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0), Progress: out.progress,
+	})
+	if err != nil {
+		return nil, 0, c.badBundle(err)
+	}
+	drawings, err := d.Draw(chart.Specs(r))
+	charts, drawn := templates.Charts{}, 0
+	for _, g := range drawings {
+		charts[g.Name] = g
+		if g.Missing == "" {
+			drawn++
+		}
+	}
+	if err != nil && drawn == 0 && c.Echarts != "" {
+		return nil, 0, c.badBundle(err)
+	}
+	if err != nil { // the other charts are drawn, and the page says which is not
+		out.remark("%s", firstLine(err))
+	}
+	return charts, drawn, nil
+}
+
+// bundle is the chart runtime to draw with; nil where there is none.
+func (c *buildCommand) bundle(out *voice) ([]byte, error) {
+	if c.Echarts != "" {
+		b, err := os.ReadFile(c.Echarts)
+		if err != nil {
+			return nil, c.badBundle(reason(err))
+		}
+		return b, nil
+	}
+	b := chart.Bundle()
+	if b == nil {
+		out.remark("no chart runtime, so a line stands where each chart would be; " +
+			"run go generate ./... in traybook's source and build it anew, or give --echarts FILE")
+	}
+	return b, nil
+}
+
+// badBundle says that no chart can be drawn with the file of --echarts.
+func (c *buildCommand) badBundle(err error) error {
+	return failure("give the file echarts.min.js of ECharts; nothing was built", "--echarts %s: %s", c.Echarts, firstLine(err))
+}
+
+// firstLine says the first of several errors and how many more there are.
+func firstLine(err error) string {
+	lines := strings.Split(strings.TrimSpace(err.Error()), "\n")
+	lines = slices.DeleteFunc(lines, func(s string) bool { return strings.TrimSpace(s) == "" })
+	if len(lines) > 1 {
+		return lines[0] + "; and " + counted(len(lines)-1, "more line") + " like it"
+	}
+	return lines[0]
+}
+
+// cacheDir is where drawn charts are kept; empty: nowhere.
+func (c *buildCommand) cacheDir() string {
+	dir, err := os.UserCacheDir()
+	if err != nil || c.NoCache {
+		return ""
+	}
+	return filepath.Join(dir, "traybook", "charts")
+}
