@@ -6,7 +6,7 @@
 // DEVELOPERS.md.
 //
 // In reading order: report.go (Report, New, in the order in which figures rest on
-// each other), inputs.go. A batch: batch.go (the type), batches.go (rules 1-3, 44),
+// each other), options.go, inputs.go. A batch: batch.go (the type), batches.go (rules 1-3, 44),
 // counts.go (9, 56), scores.go (63), outs.go, ends.go (4, 60, 61). A rate with its
 // sample and interval: share.go, scatter.go (6-8, 43, 69). What came up: germination.go
 // (the types), emergence.go (10, 11), differences.go (57), lots.go (14, 58), timing.go
