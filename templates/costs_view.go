@@ -43,7 +43,7 @@ var costColumns = []struct {
 	{records.Water, "water", func(p report.Parts) float64 { return p.Water }},
 	{records.Feed, "feed", func(p report.Parts) float64 { return p.Feed }},
 	{records.Equipment, "equipment", func(p report.Parts) float64 { return p.Equipment }},
-	{records.Other, "other", func(p report.Parts) float64 { return p.Other }},
+	{records.Other, "other things", func(p report.Parts) float64 { return p.Other }},
 	{report.TrayCharge, "trays", func(p report.Parts) float64 { return p.TrayCharge }},
 }
 
@@ -86,18 +86,12 @@ func byTray(season int) func(*report.Batch) (report.Group, bool) {
 	}
 }
 
-var costHeads = nums("A transplant", "Usable plants", "In all", "In failed cells", "Batches")
-
 // costTableBy is a table of costs grouped by a key.
 func (p *place) costTableBy(season int, id, caption, head string, key func(*report.Batch) (report.Group, bool), of func(report.Group) any) *table {
-	t := p.table("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(season), p.money.code), "batches", plain(head), costHeads)
-	t.Summed = true
 	rows := p.r.CostBy(key)
 	slices.SortStableFunc(rows, dearest)
-	for _, c := range rows {
-		p.addCost(t, of(c.Group), c)
-	}
-	return t
+	return p.costsTable("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(season), p.money.code), "batches", plain(head), rows,
+		func(i int) []any { return []any{of(rows[i].Group)} })
 }
 
 // dearest puts the dearer transplant first, and rows without a figure last.
@@ -105,38 +99,34 @@ func dearest(a, b report.Cost) int {
 	return cmp.Compare(b.PerTransplant.Or(-1), a.PerTransplant.Or(-1))
 }
 
-func (p *place) addCost(t *table, head any, c report.Cost) {
-	t.add(append([]any{head}, p.costCells(c)...)...)
-}
-
 // costBySeason sets the seasons beside one another.
 func (p *place) costBySeason() *table {
-	t := p.table("cost-by-season", say("Cost of a usable transplant by season, %s", p.money.code), "batches", plain("Season"), costHeads)
-	t.Summed = true
+	var rows []report.Cost
 	for _, season := range p.r.Seasons {
 		if c, ok := p.r.SeasonCost(season); ok {
-			p.addCost(t, p.to(p.seasonPath(season), fmt.Sprint(season)), c)
+			rows = append(rows, c)
 		}
 	}
-	return t
+	return p.costsTable("cost-by-season", say("Cost of a usable transplant by season, %s", p.money.code), "batches", plain("Season"), rows,
+		func(i int) []any { return []any{p.to(p.seasonPath(rows[i].Season), fmt.Sprint(rows[i].Season))} })
 }
 
 // costByMonth groups a season's ended batches by the month in which they ended.
 func (p *place) costByMonth(season int) *table {
-	t := p.table("cost-by-month", say("Cost by month set out, season %s, %s", fmt.Sprint(season), p.money.code), "batches", plain("Month"), costHeads)
-	t.Summed = true
+	var rows []report.Cost
+	var months []string
 	first, after := p.r.Book.Settings.SeasonDays(season)
 	for start := first; start < after; {
 		next := records.NewDate(start.Year(), start.Month()+1, 1)
-		rows := p.r.CostBy(func(b *report.Batch) (report.Group, bool) {
+		for _, c := range p.r.CostBy(func(b *report.Batch) (report.Group, bool) {
 			return report.Group{Season: season}, b.Season == season && b.Ended() && start <= b.End && b.End < next
-		})
-		for _, c := range rows {
-			p.addCost(t, fmt.Sprintf("%s %d", start.Month(), start.Year()), c)
+		}) {
+			rows, months = append(rows, c), append(months, fmt.Sprintf("%s %d", start.Month(), start.Year()))
 		}
 		start = next
 	}
-	return t
+	return p.costsTable("cost-by-month", say("Cost by month set out, season %s, %s", fmt.Sprint(season), p.money.code), "batches", plain("Month"), rows,
+		func(i int) []any { return []any{months[i]} })
 }
 
 // costPartsTable is what a transplant is made of, and what all batches of the
@@ -160,7 +150,7 @@ func (p *place) costPartsTable(season int) *table {
 		t.add(words, each(of(c.Behind)), share(of(c.Behind)), p.money.sumNumber(of(c.Parts)))
 	}
 	for _, column := range costColumns {
-		if p.r.HasCategory(column.category) {
+		if p.r.HasCategory(column.category) && (abs(column.of(c.Parts)) >= 0.005 || abs(column.of(c.Behind)) >= 0.005) {
 			add(capital(column.words), column.of)
 		}
 	}
@@ -199,11 +189,20 @@ func (p *place) cropSentence(season int, c report.Cost) template.HTML {
 	if !c.PerTransplant.Known {
 		return say("%s: %s so far, and no figure of usable plants from an ended batch.", crop, p.money.sum(c.Total.Value))
 	}
-	sentence := say("%s: %s a transplant, %s, %s", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Rests), p.largestPart(c))
+	sentence := say("%s: %s a transplant, %s; %s", crop, p.money.each(c.PerTransplant.Value), batchCount(c.Rests), p.largestPart(c))
 	if c.FailedShare.Known {
 		sentence = say("%s; %s of its money went into failed cells", sentence, percent(c.FailedShare.Value))
 	}
 	return sentence + "."
+}
+
+// saves says what would lower the largest part of a cost.
+var saves = map[records.Category]string{
+	records.Seed:      "fewer seeds a cell or a cheaper lot would save most",
+	records.Mix:       "a smaller cell would save most",
+	records.Labour:    "fewer minutes a tray would save most",
+	records.Heat:      "a later sowing or a shorter stay would save most",
+	report.TrayCharge: "using each tray oftener would save most",
 }
 
 // failedWords names the crops with which most money went into failed cells.
@@ -230,7 +229,14 @@ func (p *place) largestPart(c report.Cost) template.HTML {
 		return "no part known"
 	}
 	most := slices.MaxFunc(parts, func(a, b costPart) int { return cmp.Compare(a.Money, b.Money) })
-	return say("most of it %s (%s)", most.Words, percent(most.Money/c.Behind.Total()))
+	part := say("its largest part is %s (%s)", most.Words, percent(most.Money/c.Behind.Total()))
+	switch {
+	case c.FailedShare.Known && c.FailedShare.Value >= most.Money/c.Behind.Total():
+		return say("%s, but finding out why cells failed would save more", part)
+	case saves[most.Category] != "":
+		return say("%s: %s", part, saves[most.Category])
+	}
+	return part
 }
 
 // unborneWords says what a season spent that no batch bears.

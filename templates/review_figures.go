@@ -60,8 +60,6 @@ func costFigure(p *place, season int) *figure {
 
 // costGroupTable is a season's cost by variety, cells and kind of tray.
 func (p *place) costGroupTable(season int) *table {
-	t := p.table("cost", say("Cost of a usable transplant by variety, cells and kind of tray, season %s, %s", fmt.Sprint(season), p.money.code), "cost",
-		groupHeads, costHeads)
 	var rows []report.Cost
 	for _, c := range p.r.Cost {
 		if c.Season == season && c.Total.Known {
@@ -69,36 +67,8 @@ func (p *place) costGroupTable(season int) *table {
 		}
 	}
 	slices.SortStableFunc(rows, dearest)
-	for _, c := range rows {
-		t.add(append(p.groupCells(c.Group), p.costCells(c)...)...)
-	}
-	return t
-}
-
-// costCells are the cells under costHeads.
-func (p *place) costCells(c report.Cost) []any {
-	return []any{p.eachCell(c), of(c.Usable, whole[float64]), of(c.Total, p.money.sumNumber), of(c.FailedShare, percent), costBatches(c)}
-}
-
-// eachCell is the cost of one transplant above how far its plants are guessed.
-func (p *place) eachCell(c report.Cost) cell {
-	if !c.PerTransplant.Known {
-		return cell{Value: noneYet}
-	}
-	sub := ""
-	if c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 {
-		sub = percent(c.EstimatedShare.Value) + " estimated"
-	}
-	return with(p.money.eachNumber(c.PerTransplant.Value), sub)
-}
-
-// costBatches is how many batches a cost of one transplant rests on, above all
-// there are: the others are open or without a figure of usable plants.
-func costBatches(c report.Cost) cell {
-	if c.Batches > c.Rests {
-		return with(whole(c.Rests), "of "+whole(c.Batches))
-	}
-	return cell{Value: markup(whole(c.Rests))}
+	return p.costsTable("cost", say("Cost of a usable transplant by variety, cells and kind of tray, season %s, %s", fmt.Sprint(season), p.money.code), "cost",
+		groupHeads, rows, func(i int) []any { return p.groupCells(rows[i].Group) })
 }
 
 // ledgerFigure is a season's money by category.

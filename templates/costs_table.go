@@ -1,0 +1,63 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/report"
+)
+
+// costColumn is a column of a table of costs; it stands where a row has something
+// to tell in it, with where nil always.
+type costColumn struct {
+	head  string
+	where func(report.Cost) bool
+	of    func(*place, report.Cost) string
+}
+
+var costFigures = []costColumn{
+	{"A transplant", nil, func(p *place, c report.Cost) string { return of(c.PerTransplant, p.money.eachNumber) }},
+	{"Usable plants", nil, func(_ *place, c report.Cost) string { return of(c.Usable, whole[float64]) }},
+	{"Estimated", estimated, func(_ *place, c report.Cost) string { return of(c.EstimatedShare, percent) }},
+	{"In all", nil, func(p *place, c report.Cost) string { return of(c.Total, p.money.sumNumber) }},
+	{"In failed cells", nil, func(_ *place, c report.Cost) string { return of(c.FailedShare, percent) }},
+	{"Batches", nil, func(_ *place, c report.Cost) string { return whole(c.Rests) }},
+	{"Of all", func(c report.Cost) bool { return c.Batches > c.Rests }, func(_ *place, c report.Cost) string { return whole(c.Batches) }},
+}
+
+// estimated reports whether some plants of a cost are guessed.
+func estimated(c report.Cost) bool { return c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 }
+
+// costsTable is a table of costs, with the columns that have something to tell of
+// its rows; first are the cells before them.
+func (p *place) costsTable(id string, caption template.HTML, data string, heads []column, rows []report.Cost, first func(row int) []any) *table {
+	shown := slices.DeleteFunc(slices.Clone(costFigures), func(c costColumn) bool { return c.where != nil && !slices.ContainsFunc(rows, c.where) })
+	t := p.table(id, caption, data, heads)
+	for _, column := range shown {
+		t.Columns = append(t.Columns, nums(column.head)...)
+	}
+	for i, row := range rows {
+		cells := first(i)
+		for _, column := range shown {
+			cells = append(cells, column.of(p, row))
+		}
+		t.add(cells...)
+	}
+	t.note(costNote(shown))
+	t.Summed = data == "batches"
+	return t
+}
+
+// costNote explains the columns that are only sometimes there.
+func costNote(shown []costColumn) template.HTML {
+	var words []template.HTML
+	for _, c := range shown {
+		switch c.head {
+		case "Estimated":
+			words = append(words, "Estimated: of the usable plants, those that no one counted.")
+		case "Of all":
+			words = append(words, "Batches: those ended and with a figure of usable plants, on which the cost of a transplant rests; the last column says of how many.")
+		}
+	}
+	return join(words...)
+}
