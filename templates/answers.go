@@ -82,7 +82,7 @@ func (p *place) clearlyLower(season int) template.HTML {
 	if len(found) == 0 {
 		return ""
 	}
-	return say("Clearly worse than the other varieties of their crop: %s.", list(found))
+	return say("Over all seasons so far clearly worse than the other varieties of their crop: %s.", list(found))
 }
 
 // costWords answers the second question.
@@ -101,7 +101,7 @@ func (p *place) costWords(season int) template.HTML {
 
 // estimatedWords says how far the plants of a cost are guessed.
 func (p *place) estimatedWords(c report.Cost) template.HTML {
-	if !c.EstimatedShare.Known || c.EstimatedShare.Value < 0.005 {
+	if !estimated(c) {
 		return ""
 	}
 	return say(" %s of those plants are estimated, because no one wrote how many there were.", percent(c.EstimatedShare.Value))

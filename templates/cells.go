@@ -69,9 +69,9 @@ func (p *place) crop(season int, crop string) template.HTML {
 // leftOutNote says under a table that rows of its logs were left out.
 func (p *place) leftOutNote() template.HTML {
 	var of []template.HTML
-	for _, f := range p.r.Book.Files {
-		if f.LeftOut > 0 && contains(p.spec.logs, f.Name) {
-			of = append(of, say("%s of %s", plural(f.LeftOut, "row", "rows"), f.Name))
+	for _, f := range p.faulty {
+		if contains(p.spec.logs, f.name) {
+			of = append(of, say("%s of %s", plural(f.rows, "row", "rows"), f.name))
 		}
 	}
 	if len(of) == 0 {

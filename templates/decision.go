@@ -95,7 +95,7 @@ func (p *place) buyCount(tray string, b report.Buy) template.HTML {
 		}
 		return say("Buy no more %s: a further tray would not pay for itself.", name(tray))
 	}
-	ends := say("(%s to %s)", whole(roundTrays(b.Low)), whole(roundTrays(b.High)))
+	ends := say("(%s"+nbsp+"to"+nbsp+"%s)", whole(roundTrays(b.Low)), whole(roundTrays(b.High)))
 	switch n := roundTrays(b.N); {
 	case n == 0:
 		return say("Buy no more %s for now %s.", name(tray), ends)
@@ -120,16 +120,24 @@ func (p *place) gainWords(pb report.Payback) template.HTML {
 	if !pb.Gain.Known {
 		return ""
 	}
-	out := say("Each use of one gained %s %s over %s, in %s on %s.", p.money.sum(pb.Gain.Value),
+	out := say("Each use of %s gained %s %s over %s, in %s on %s.", name(pb.Tray), p.money.sum(pb.Gain.Value),
 		interval(pb.GainLow, pb.GainHigh, p.money.sumNumber), name(pb.Other),
 		plural(pb.Matches, "matched sowing", "matched sowings"), plural(pb.Dates, "date", "dates"))
 	if pb.PaybackUses.Known {
-		out = join(out, say("A tray at %s has paid for itself after %s.", of(pb.Price, p.money.sum), tenths(pb.PaybackUses.Value, "use", "uses")))
+		out = join(out, say("A tray at %s has paid for itself after %s%s.", of(pb.Price, p.money.sum), tenths(pb.PaybackUses.Value, "use", "uses"), lastsWords(pb)))
 	}
 	if pb.Buy != nil {
 		out = join(out, say("The farm owns %s.", whole(pb.Buy.Owned)))
 	}
 	return out
+}
+
+// lastsWords says how many uses a tray lasts, where that is known.
+func lastsWords(pb report.Payback) string {
+	if !pb.Life.Uses.Known {
+		return ""
+	}
+	return "; it lasts " + tenthsNumber(pb.Life.Uses.Value)
 }
 
 // midPays reports whether the tray pays in the middle of what the records show.

@@ -93,7 +93,7 @@ func interval(low, high report.Num, write func(float64) string) string {
 	if !low.Known || !high.Known {
 		return tooFew
 	}
-	return "(" + write(low.Value) + " to " + write(high.Value) + ")"
+	return "(" + write(low.Value) + nbsp + "to" + nbsp + write(high.Value) + ")"
 }
 
 // shareText writes a rate with its interval for a sentence: 82 % (76 to 87), or

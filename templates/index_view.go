@@ -130,7 +130,7 @@ func (p *place) judged(season int, verdict report.Verdict) []template.HTML {
 // differenceWords is a comparison as a line of the two lists.
 func (p *place) differenceWords(d report.Difference) template.HTML {
 	more := map[bool]string{true: "more", false: "fewer"}[d.Difference.Value > 0]
-	return say("<strong>%s %s</strong>: %s of 100 cells %s came up than of the crop’s other varieties %s; %s against %s",
+	return say("<strong>%s %s</strong>: in 100 cells %s %s came up than of the crop’s other varieties %s; %s against %s",
 		p.crop(d.Season, d.Crop), name(d.Variety), fixed(100*abs(d.Difference.Value), 0), more,
 		interval(d.Low, d.High, func(v float64) string { return signed(100*v, 1) }), batchCount(d.Batches), batchCount(d.OtherBatches))
 }

@@ -3,9 +3,12 @@ package templates
 import (
 	"cmp"
 	"html/template"
+	"slices"
 	"strconv"
+	"strings"
 
 	"traybook/records"
+	"traybook/report"
 )
 
 // missingPage is what is missing, what each gap costs and what to write down.
@@ -35,7 +38,7 @@ var logsAdd = []lackingLog{
 }
 
 func missingView(p *place) any {
-	v := missingPage{Title: p.spec.title, Left: p.left, Rows: leftOutText(p.r.Book.Files), Problems: p.problemsTable()}
+	v := missingPage{Title: p.spec.title, Left: p.left, Rows: leftOutText(p.faulty), Problems: p.problemsTable()}
 	for i, m := range p.r.Missing {
 		g := p.gap(i, m)
 		p.id(g.ID)
@@ -43,11 +46,16 @@ func missingView(p *place) any {
 		v.Gaps = append(v.Gaps, g)
 	}
 	for _, l := range logsAdd {
-		if !p.r.Book.Has(l.Log) {
+		if !p.r.Book.Has(l.Log) && !p.toldMissing(l.Log) {
 			v.Lacking = append(v.Lacking, l)
 		}
 	}
 	return v
+}
+
+// toldMissing reports whether the gaps tell already that the book has no such log.
+func (p *place) toldMissing(log string) bool {
+	return slices.ContainsFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Batches) == 0 && strings.Contains(m.Remedy, log) })
 }
 
 // manyBatches is how many batches a gap names before it only counts the rest.

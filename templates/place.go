@@ -56,9 +56,9 @@ func (p *place) to(target string, words any) template.HTML {
 func (p *place) batch(code string) template.HTML {
 	at, ok := p.anchors[code]
 	if !ok {
-		return markup(name(code))
+		return batchCode(code)
 	}
-	return p.to(at, name(code))
+	return p.to(at, batchCode(code))
 }
 
 // batches links to several batches, in a sentence.

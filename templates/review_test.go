@@ -39,15 +39,15 @@ func expect(t *testing.T, text string, sentences ...string) {
 func TestFrontPageAnswers(t *testing.T) {
 	expect(t, words(t, buildOf(t, sample(t, false), sampleCharts()), "index.html"),
 		"3 rows of 2 files were left out: no figure uses them.",
-		"Season 2025", "7 batches in 14 trays sown.",
-		"What came up, and what did badly?", "Clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
+		"Season 2025", "7 batches in 14 trays sown.", "Buy more trays? Buy about 25 more A72 (10 to 40).",
+		"What came up, and what did badly?", "Over all seasons so far clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
 		"What did a transplant cost, and of what?",
 		"Buy more trays?", "Buy about 25 more A72 (10 to 40).",
-		"Each use of one gained USD 1.42 (0.40 to 2.40) over S72, in 14 matched sowings on 9 dates. A tray at USD 12.00 has paid for itself after 8.5 uses. The farm owns 40.",
+		"Each use of A72 gained USD 1.42 (0.40 to 2.40) over S72, in 14 matched sowings on 9 dates. A tray at USD 12.00 has paid for itself after 8.5 uses; it lasts 30. The farm owns 40.",
 		"What would change it: It would not pay if a tray cost more than USD 31.00, if one more plant were worth less than USD 0.080, or if a tray lasted fewer than 8.5 uses. At half the life it would still pay.",
 		"Not counted: losses in the field, earliness,", "Not tax advice.",
-		"Keep", "lettuce Fenwimple: 22 of 100 cells more came up than of the crop’s other varieties (+10.0 to +30.0); 5 batches against 4 batches",
-		"Question this one", "lettuce Ragamuffin: 22 of 100 cells fewer came up", "(−30.0 to −10.0)",
+		"Keep", "lettuce Fenwimple: in 100 cells 22 more came up than of the crop’s other varieties (+10.0 to +30.0); 5 batches against 4 batches",
+		"Question this one", "lettuce Ragamuffin: in 100 cells 22 fewer came up", "(−30.0 to −10.0)",
 		"The season in words", "The figures", "Other seasons",
 		"What the records could not tell", "Date set out 2 batches", "Write down: Fill set_out in sowings.csv, or write a row in out.csv.")
 }
@@ -112,12 +112,14 @@ func TestPagesLeftOut(t *testing.T) {
 	expect(t, words(t, b, "index.html"), "The records cannot tell: no batch of this season has a germination count", "The records cannot tell: no money")
 }
 
-// The banner stands on every page, and only where rows were left out.
+// The banner stands on every page, and only where an error left rows out.
 func TestBanner(t *testing.T) {
 	r := sample(t, false)
 	with := buildOf(t, r, nil)
 	r.Book.Files = []records.File{{Name: "counts.csv", Rows: 4, LeftOut: 1}}
 	one := buildOf(t, r, nil)
+	r.Book.Files[0].LeftOut, r.Problems = 1, []records.Problem{{Pos: records.Pos{File: "counts.csv", Line: 3}, Severity: records.Warning, Check: "repeats", Found: "told twice"}}
+	repeated := buildOf(t, r, nil)
 	r.Book.Files[0].LeftOut = 0
 	without := buildOf(t, r, nil)
 	for page := range with.pages {
@@ -128,6 +130,9 @@ func TestBanner(t *testing.T) {
 		expect(t, words(t, one, page), "1 row of 1 file was left out: no figure uses it.")
 		if strings.Contains(without.pages[page], `class="banner"`) {
 			t.Errorf("%s has a banner though nothing was left out", page)
+		}
+		if strings.Contains(repeated.pages[page], `class="banner"`) {
+			t.Errorf("%s has a banner for a row that only repeats another", page)
 		}
 	}
 }

@@ -75,7 +75,7 @@ func sample(t testing.TB, hostile bool) *report.Report {
 	r.Differences = []report.Difference{{Season: 2025, Crop: crop, Variety: variety, Batches: 5, OtherBatches: 4, Difference: num(0.22), Low: num(0.1), High: num(0.3), Verdict: report.ClearlyHigher},
 		{Season: 2025, Crop: crop, Variety: "Ragamuffin", Batches: 4, OtherBatches: 5, Difference: num(-0.22), Low: num(-0.3), High: num(-0.1), Verdict: report.ClearlyLower}}
 	r.Payback = []report.Payback{{Tray: "A72", Other: "S72", Cells: 72, Matches: 14, Dates: 9, Difference: num(0.061), DifferenceLow: num(0.02), DifferenceHigh: num(0.1),
-		Gain: num(1.42), GainLow: num(0.4), GainHigh: num(2.4), Price: num(12), OtherPrice: num(1.2), PaybackUses: num(8.5), WorthToday: num(21.3),
+		Gain: num(1.42), GainLow: num(0.4), GainHigh: num(2.4), Price: num(12), OtherPrice: num(1.2), PaybackUses: num(8.5), WorthToday: num(21.3), Life: report.Life{Uses: num(30)},
 		FlipValue: num(0.08), FlipPrice: num(31), HalfLifePays: records.Known(true), Verdict: report.PaysLow, Buy: &report.Buy{Owned: 40, N: 23, Low: 8, High: 41, PeakInUse: 62}}}
 	r.Missing = []report.Missing{{What: "date set out", Batches: []string{r.Batches[0].Batch, r.Batches[2].Batch}, Costs: "Their cost a transplant rests on a guess.", Remedy: "Fill set_out in sowings.csv, or write a row in out.csv."}}
 	return r

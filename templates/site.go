@@ -23,13 +23,14 @@ type site struct {
 	crops   []cropPage               // of records
 	anchors map[string]string        // path and anchor of a batch, by code
 	remarks []records.Problem        // about the notes
+	faulty  []faultyFile             // logs with rows that errors keep out
 }
 
 // leftOut is a page that the book has no data for.
 type leftOut struct{ Title, Lack string }
 
 func newSite(r *report.Report, charts Charts) *site {
-	s := &site{r: r, charts: charts, money: newMoney(r.Book.Settings.Currency), paths: map[string]bool{}}
+	s := &site{r: r, charts: charts, money: newMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
 	s.outs = map[string][]records.Out{}
 	for _, o := range r.Book.Outs {
 		s.outs[o.Batch] = append(s.outs[o.Batch], o)
@@ -134,21 +135,57 @@ type banner struct {
 }
 
 func (s *site) banner(p *place) *banner {
-	text := leftOutText(s.r.Book.Files)
+	text := leftOutText(s.faulty)
 	if text == "" {
 		return nil
 	}
 	return &banner{text, p.root + "missing.html#problems", strings.HasPrefix(text, "1"+nbsp)}
 }
 
-// leftOutText says how many rows of how many files no figure uses.
-func leftOutText(files []records.File) string {
-	rows, of := 0, 0
-	for _, f := range files {
-		if f.LeftOut > 0 {
-			rows += f.LeftOut
-			of++
+// faultyFile is a log with rows that an error keeps out of every figure.
+type faultyFile struct {
+	name string
+	rows int
+}
+
+// faultyFiles are the logs with such rows. A row left out with a mere warning, as
+// one that repeats what another log tells, takes nothing from a figure.
+func faultyFiles(r *report.Report) []faultyFile {
+	type line struct {
+		file string
+		line int
+	}
+	wrong, harmless := map[line]bool{}, map[line]bool{}
+	for _, p := range r.Problems {
+		at := line{p.File, p.Line}
+		wrong[at] = wrong[at] || p.Severity >= records.Error
+		if p.Check == repeatsCheck {
+			harmless[at] = true
 		}
+	}
+	spared := map[string]int{}
+	for at := range harmless {
+		if !wrong[at] {
+			spared[at.file]++
+		}
+	}
+	var out []faultyFile
+	for _, f := range r.Book.Files {
+		if n := f.LeftOut - spared[f.Name]; n > 0 {
+			out = append(out, faultyFile{f.Name, n})
+		}
+	}
+	return out
+}
+
+// repeatsCheck names the one check whose warning leaves a row out.
+const repeatsCheck = "repeats"
+
+// leftOutText says how many rows of how many files no figure uses.
+func leftOutText(files []faultyFile) string {
+	rows, of := 0, len(files)
+	for _, f := range files {
+		rows += f.rows
 	}
 	if rows == 0 {
 		return ""

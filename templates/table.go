@@ -132,8 +132,10 @@ func roomFor(sub string) string {
 		return "room-b"
 	case n <= 16:
 		return "room-c"
+	case n <= 20:
+		return "room-d"
 	}
-	return "room-d"
+	return "room-e"
 }
 
 // each calls do on every cell of a column.

@@ -116,7 +116,7 @@ func (p *place) roomTable(id string, season int, rooms []report.Room, data strin
 	for _, m := range rooms {
 		place := cell{Value: roomName(m)}
 		if m.BindsFirst {
-			place.Sub = "binds first"
+			place.Sub = template.HTML(map[bool]string{true: "binds first", false: "bind first"}[m.Kind == report.TrayPlace])
 		}
 		t.add(place, holdsText(m), number(m.Peak), isoDate(m.PeakDate), daysOverCell(m), growthCell(m))
 	}

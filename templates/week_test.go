@@ -22,7 +22,7 @@ func weekReport(t *testing.T, hostile bool) *report.Report {
 		r.Batches[i] = &one
 		return r.Batches[i]
 	}
-	count, late, short, lost := b(1), b(3), b(5), b(7)
+	count, late, short, lost, near := b(1), b(3), b(5), b(7), b(9)
 	count.Trays, late.Kind, lost.Planned = 2.5, "air-pruning", 0
 	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Share: shareOf(86, 100, 9, 0.78, 0.91)}}
 	r.Book.Settings.BenchPlaces = records.Known(106.0)
@@ -33,6 +33,7 @@ func weekReport(t *testing.T, hostile bool) *report.Report {
 		{What: report.RoomLeft, Date: r.LastDate, Subject: report.BenchName, Value: num(-3)},
 		{What: report.Short, Batch: lost, Subject: lost.Batch, Expected: num(80.2), Value: num(19.8)},
 		{What: report.Short, Batch: short, Subject: short.Batch, Expected: num(60.6), Value: num(39.4), Date: day(t, "2025-04-20"), ResowPossible: true},
+		{What: report.Short, Batch: near, Subject: near.Batch, Expected: num(98.9), Value: num(1.1), Date: day(t, "2025-03-20")},
 	}
 	return r
 }
@@ -44,8 +45,9 @@ func TestWeek(t *testing.T) {
 		"As of 12 April 2025.",
 		"To count 1", "Count B01 Fenwimple: lettuce Fenwimple, 2.5 trays of A72", "9 days ago; its crop has not been timed here, so 7 days stand in",
 		"Late 1", "Set out, pot on or clear B03 Fenwimple", "Planned for 2 April 2025, 10 days ago. In air-pruning trays, plants looked at 8 to 14 days late were still fit in 86 % (78 to 91), 9 batches.",
-		"Likely short 2", "Re-sow for B05 Fenwimple: lettuce Fenwimple, 2 trays of A72 by 20 April 2025", "Wanted: 100 plants. At the low end of what like batches gave, its 144 cells give 61 plants: short by 39. A sowing up to that day should still be ready",
+		"Likely short 3", "Re-sow for B05 Fenwimple: lettuce Fenwimple, 2 trays of A72 by 20 April 2025", "Wanted 100; its 144 cells give 61 at the low end of what like batches gave: short by 39. A sowing up to that day should still be ready",
 		"Check B07 Fenwimple", "No planned day is written",
+		"Spare every plant of B09 Fenwimple", "Wanted 100; its 144 cells give 99 at the low end of what like batches gave: short by 1.",
 		"Trays coming free", "14 April 2025", "A72", "4",
 		"Room left", "3 trays too many on the benches, which hold 106.")
 }

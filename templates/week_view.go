@@ -121,11 +121,18 @@ func (p *place) fitWords(kind string, late float64) template.HTML {
 	return "Look at 10 to 20 plugs before you decide, and write the look down."
 }
 
+// nearlyEnough is the shortage, as a share of the plants wanted, below which care
+// does more than a new sowing.
+const nearlyEnough = 0.05
+
 func (p *place) shortTask(l report.WeekLine) weekTask {
 	b := l.Batch
-	why := say("Wanted: %s. At the low end of what like batches gave, its %s give %s: short by %s.", plural(b.Wanted.Value, "plant", "plants"),
-		plural(b.CellsSown.Value, "cell", "cells"), plural(roundPlants(l.Expected.Value), "plant", "plants"), whole(float64(b.Wanted.Value)-roundPlants(l.Expected.Value)))
+	short := float64(b.Wanted.Value) - roundPlants(l.Expected.Value)
+	why := say("Wanted %s; its %s give %s at the low end of what like batches gave: short by %s.", whole(b.Wanted.Value),
+		plural(b.CellsSown.Value, "cell", "cells"), whole(roundPlants(l.Expected.Value)), whole(short))
 	switch {
+	case short < nearlyEnough*float64(b.Wanted.Value):
+		return weekTask{say("Spare every plant of %s", p.batchWords(b)), why}
 	case !l.Date.Known():
 		return weekTask{say("Check %s", p.batchWords(b)), join(why, "No planned day is written, so it cannot be told until when a new sowing would do.")}
 	case l.ResowPossible:
@@ -133,7 +140,7 @@ func (p *place) shortTask(l report.WeekLine) weekTask {
 			join(why, say("A sowing up to that day should still be ready for %s.", longDate(b.Planned)))}
 	}
 	return weekTask{say("Find plants elsewhere for %s", p.batchWords(b)),
-		join(why, say("A new sowing would have been needed by %s to be ready for %s.", longDate(l.Date), longDate(b.Planned)))}
+		join(why, say("To be ready for %s a new sowing was due by %s.", longDate(b.Planned), longDate(l.Date)))}
 }
 
 // freeTable is what comes free in the next days, by day.

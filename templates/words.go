@@ -32,6 +32,11 @@ func markup(a any) template.HTML {
 	}
 }
 
+// batchCode is the code of a batch, which no line's end breaks.
+func batchCode(code string) template.HTML {
+	return template.HTML(`<bdi class="code">` + template.HTMLEscapeString(code) + "</bdi>")
+}
+
 // list joins parts as a sentence does: a, b and c.
 func list[T any](parts []T) template.HTML {
 	var b strings.Builder
