@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"traybook/records"
@@ -34,6 +35,11 @@ func newSite(r *report.Report, charts Charts) *site {
 	s.outs = map[string][]records.Out{}
 	for _, o := range r.Book.Outs {
 		s.outs[o.Batch] = append(s.outs[o.Batch], o)
+	}
+	for _, outs := range s.outs {
+		slices.SortStableFunc(outs, func(a, b records.Out) int {
+			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
+		})
 	}
 	s.crops = cropPagesOf(r.Batches)
 	s.anchors = batchAnchors(s.crops)
