@@ -1,4 +1,5 @@
 // Package chart draws figures: numbers and names go in, SVG text comes out.
+// Specs makes the charts that the pages of a report show.
 //
 // A builder (DotWhisker, StackedBars, ...) turns plain numbers into a Spec: the
 // chart's options with a size and words for a screen reader. A Drawer turns
@@ -8,8 +9,10 @@
 // workers or the state of the cache.
 //
 // The files, in reading order: draw.go (Spec, Drawer), engine.go (the script
-// engine), clean.go (the SVG), cache.go, measure.go (widths of text), option.go
-// and layout.go (what all charts share), then one file for each shape.
+// engine), clean.go (the SVG), cache.go, measure.go (widths of text), sheet.go,
+// axis.go and rows.go (what all charts share), one file for each shape
+// (dotwhisker.go, stacked.go, grouped.go, lines.go, strip.go), then specs.go
+// (which charts a report has) and one file for each figure.
 //
 // Nothing outside this package and its runtime knows of ECharts or of scripts;
 // nothing here knows of files of records, pages or the clock (the cache only

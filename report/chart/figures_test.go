@@ -120,9 +120,11 @@ func TestLotsAgainstTheirPackets(t *testing.T) {
 			SeedHigh: known(rate + 0.05), Label: known(label), Below: records.Known(below)}
 	}
 	r.Lots = []report.LotFigure{lot("A", 0.9, 0.92, false), lot("B", 0.5, 0.9, true), lot("C", 0.8, 0.9, false)}
+	r.Lots[2].SeedsPerCell = records.Known(6)
 	s := only(t, lots(r))
-	names, _ := rowsOf(s)
+	names, notes := rowsOf(s)
 	same(t, "names", names, "B, kale, Ruff", "C, kale, Ruff", "A, kale, Ruff")
+	same(t, "notes", notes, "3 batches", "3 batches, 6 seeds a cell", "3 batches")
 	if marks := items(t, s, "packet"); len(marks) != 3 || marks[0][0] != 90.0 || marks[2][0] != 92.0 {
 		t.Errorf("marks %v", marks)
 	}

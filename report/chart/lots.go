@@ -30,11 +30,20 @@ func lots(r *report.Report) []Spec {
 		}
 		dots = append(dots, DotRow{Name: strings.Join([]string{l.Lot.Lot, l.Lot.Crop, l.Lot.Variety}, ", "), Series: series,
 			Value: pointer(l.SeedRate), Low: pointer(l.SeedLow), High: pointer(l.SeedHigh), Mark: pointer(l.Label),
-			Note: batches(l.Counted)})
+			Note: lotNote(l)})
 	}
 	h := Head{Name: "lots", Title: lotTitle(len(rows))}
 	h.Label = sayLots(h.Title, rows)
 	return []Spec{DotWhisker(h, dots, []string{"came up as a mix allows", "came up worse"}, Axis{Name: "seeds that came up", Percent: true, Mark: "packet"})}
+}
+
+// lotNote is what a lot's rate rests on. A rate of seeds sown several to a cell is
+// worked out from full and empty cells (rule 11), which is worth knowing.
+func lotNote(l report.LotFigure) string {
+	if l.SeedsPerCell.Or(1) > 1 {
+		return fmt.Sprintf("%s, %d seeds a cell", batches(l.Counted), l.SeedsPerCell.Value)
+	}
+	return batches(l.Counted)
 }
 
 // mostLots is how many lots the chart shows: those that may be in doubt.
