@@ -70,8 +70,8 @@ func TestFormsHaveTheLogsColumns(t *testing.T) {
 	v, n := p.sheets()
 	q := newPlace(newSite(outOnly, nil), spec{})
 	w, _ := q.sheets()
-	if n != 4 {
-		t.Errorf("%d batches on the forms, want 4", n)
+	if n != 5 {
+		t.Errorf("%d batches on the forms, want 5", n)
 	}
 	if w.Forms[2].Log != "out.csv" || v.Forms[2].Log != "sowings.csv" {
 		t.Errorf("forms for setting out: %s and %s", w.Forms[2].Log, v.Forms[2].Log)
@@ -90,8 +90,8 @@ func TestFormsHaveTheLogsColumns(t *testing.T) {
 			t.Errorf("%s: %d rows leave no room to write", f.Title, rows)
 		}
 	}
-	if len(v.Labels) != 3+2+2+2 {
-		t.Errorf("%d labels, want one for each tray begun: 9", len(v.Labels))
+	if len(v.Labels) != 3+2+2+2+2 {
+		t.Errorf("%d labels, want one for each tray begun: 11", len(v.Labels))
 	}
 }
 
@@ -102,7 +102,7 @@ var styled = regexp.MustCompile(`(?s)<style>(.*?)</style>`)
 func TestSheetFile(t *testing.T) {
 	for _, hostile := range []bool{false, true} {
 		body, n, err := SheetFile(weekReport(t, hostile))
-		if err != nil || n != 4 {
+		if err != nil || n != 5 {
 			t.Fatalf("%d batches, %v", n, err)
 		}
 		text := string(body)
