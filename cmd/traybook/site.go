@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 )
 
 // marker is the file by which traybook knows a folder it made: a heading, then
@@ -44,8 +45,8 @@ func writeAside(dir string, files []siteFile) error {
 	if err := os.MkdirAll(parent, 0o755); err != nil {
 		return err
 	}
-	signal.Ignore(os.Interrupt) // what takes a moment and must not stop half way
-	defer signal.Reset(os.Interrupt)
+	signal.Ignore(os.Interrupt, syscall.SIGTERM) // what takes a moment must not stop half way
+	defer signal.Reset(os.Interrupt, syscall.SIGTERM)
 	aside, err := os.MkdirTemp(parent, ".traybook-")
 	if err != nil {
 		return err
