@@ -75,11 +75,14 @@ func (l loaded) rows() (rows, left, files int) {
 	return rows, left, len(l.book.Files)
 }
 
+// errNoSowing says that there is nothing to review.
+var errNoSowing = failure("write a row for each batch sown, then build again", "sowings.csv: no row that can be used")
+
 // compute makes the report of a loaded book; its problems then include those
 // that the figures found.
 func (l *loaded) compute(o report.Options) (*report.Report, error) {
 	if len(l.book.Sowings) == 0 {
-		return nil, failure("write a row for each batch sown, then build again", "sowings.csv: no row that can be used")
+		return nil, errNoSowing
 	}
 	r, err := report.New(l.book, l.problems, o)
 	if err != nil {

@@ -46,6 +46,11 @@ func (c *buildCommand) Run(out *voice) error {
 	if err != nil {
 		return withProblems(out, l, c.JSON, err)
 	}
+	return c.publish(out, l, r, dir)
+}
+
+// publish draws the charts, sets the pages and puts them in place.
+func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir string) error {
 	drawings, drawn, err := c.draw(out, r)
 	if err != nil {
 		return err

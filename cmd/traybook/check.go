@@ -25,6 +25,10 @@ func (c *checkCommand) Run(out *voice) error {
 	bad := l.errors()
 	out.result("%s in %s, %s, %s", counted(rows, "row"), counted(files, "file"),
 		counted(bad, "error"), counted(len(l.problems)-bad, "warning"))
+	if !l.fatal() && len(l.book.Sowings) == 0 {
+		out.remark("%v", errNoSowing)
+		return status(leftOut)
+	}
 	if bad > 0 {
 		return status(leftOut)
 	}

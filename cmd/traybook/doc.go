@@ -21,6 +21,21 @@
 //	--echarts FILE   draw charts with this copy of ECharts
 //	--json           problems as one JSON object a line
 //
+// # Example
+//
+//	$ traybook new mybook
+//	7 files in mybook; put your own rows in place of the invented ones, then: traybook build mybook
+//	$ traybook check mybook
+//	40 rows in 6 files, 0 errors, 0 warnings
+//	$ traybook build mybook --strict
+//	... 0 rows left out; open mybook/site/index.html
+//	$ traybook build mybook --grow 1.2 --switch SW72=AP72 --out bigger
+//	... open bigger/index.html
+//	$ traybook sheets mybook --out sheets.html
+//	forms for ... open and print sheets.html
+//	$ traybook build mybook --today soon
+//	traybook: --today soon: not a date; write it as 2026-05-17
+//
 // # Exit status
 //
 // 0: done, warnings allowed. 1: rows were left out (the review is built and says
@@ -29,6 +44,7 @@
 // output.
 //
 // In reading order: main.go (run), say.go (all words to the user), new.go,
-// check.go, build.go, sheets.go, version.go, site.go (write aside, then swap).
+// check.go, book.go (read and compute), build.go, draw.go, sheets.go, version.go,
+// site.go (write aside, then swap).
 // No figure is computed here.
 package main
