@@ -3,8 +3,10 @@ package chart
 import (
 	"fmt"
 	"hash/fnv"
+	"slices"
 	"strings"
 
+	"traybook/records"
 	"traybook/report"
 )
 
@@ -43,17 +45,23 @@ func season(figure string, year int, more ...string) string {
 const mostRows = 30
 
 // Specs returns every chart that a page shows, in a fixed order: those of a
-// season's review for all seasons, the others for the season reviewed and for the
-// whole book. A chart that would have nothing to show is not among them.
+// season's review for all seasons, the others for the season reviewed, for seasons
+// whose note asks for them, and for the whole book. A chart that would have
+// nothing to show is not among them.
 func Specs(r *report.Report) []Spec {
 	var specs []Spec
 	for _, year := range r.Seasons {
 		specs = append(specs, emergence(r, year)...)
 		specs = append(specs, costs(r, year)...)
+		if year == r.Season || noteAsks(r, year, "losses") {
+			specs = append(specs, losses(r, year)...)
+		}
+		if year == r.Season || noteAsks(r, year, "quality") {
+			specs = append(specs, quality(r, year)...)
+		}
 	}
-	for _, figure := range []func(*report.Report, int) []Spec{weeks, losses, quality, rooms} {
-		specs = append(specs, figure(r, r.Season)...)
-	}
+	specs = append(specs, weeks(r, r.Season)...)
+	specs = append(specs, rooms(r, r.Season)...)
 	specs = append(specs, lots(r)...)
 	specs = append(specs, leeway(r)...)
 	for i := range r.Payback {
@@ -61,6 +69,13 @@ func Specs(r *report.Report) []Spec {
 		specs = append(specs, nextTrays(r, &r.Payback[i])...)
 	}
 	return specs
+}
+
+// noteAsks reports whether a season's note may hold a fenced block "figure NAME".
+func noteAsks(r *report.Report, year int, figure string) bool {
+	return slices.ContainsFunc(r.Book.Notes, func(n records.Note) bool {
+		return n.Year == year && strings.Contains(n.Text, "figure") && strings.Contains(n.Text, figure)
+	})
 }
 
 // pointer is a figure as charts take it: nil where it is missing.

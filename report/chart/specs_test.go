@@ -56,6 +56,26 @@ func TestChartsOfTheExampleAreDrawn(t *testing.T) {
 	}
 }
 
+// An earlier season has what its review shows, and what its note asks for.
+func TestChartsOfEarlierSeasons(t *testing.T) {
+	r := reportOf()
+	r.Seasons = []int{2024, 2025}
+	for _, year := range r.Seasons {
+		r.Emergence = append(r.Emergence, report.Emergence{Group: report.Group{Season: year, Crop: "kale"}, Share: share(0.9, 4)})
+		r.Losses = append(r.Losses, report.Loss{Season: year, Crop: "kale", Cells: 3, ByMonth: [13]int{4: 3}})
+		r.Quality = append(r.Quality, report.Quality{Group: report.Group{Season: year, Crop: "kale"}, Share: share(0.9, 3), S: [5]report.Num{known(1)}})
+	}
+	drawn := func() (names []string) {
+		for _, s := range Specs(r) {
+			names = append(names, s.Name)
+		}
+		return names
+	}
+	same(t, "charts", drawn(), "emergence-2024", "emergence-2025", "losses-2025", "quality-2025")
+	r.Book.Notes = []records.Note{{Year: 2024, Text: "```figure losses\n```\n"}}
+	same(t, "charts with a note", drawn(), "emergence-2024", "losses-2024", "emergence-2025", "losses-2025", "quality-2025")
+}
+
 // Names from the logs are text in every chart of figures.
 func TestHostileNamesInFigures(t *testing.T) {
 	const evil = `</script><img src=x onerror=alert(1)>`
