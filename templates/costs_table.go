@@ -36,7 +36,11 @@ func (p *place) costsTable(id string, caption template.HTML, data string, heads 
 	for _, column := range shown {
 		t.Columns = append(t.Columns, nums(column.head)...)
 	}
+	handed := false
 	for i, row := range rows {
+		if handed = handed || handedOn(row); handedOn(row) {
+			continue
+		}
 		cells := first(i)
 		for _, column := range shown {
 			cells = append(cells, column.of(p, row))
@@ -44,8 +48,16 @@ func (p *place) costsTable(id string, caption template.HTML, data string, heads 
 		t.add(cells...)
 	}
 	t.note(costNote(shown))
+	if handed {
+		t.note("Batches that were potted on whole hand their cost on and have no line.")
+	}
 	t.Summed = data == "batches"
 	return t
+}
+
+// handedOn reports whether a group has handed on all it cost, with its plants.
+func handedOn(c report.Cost) bool {
+	return c.Total.Known && abs(c.Total.Value) < 0.005 && c.Usable.Known && c.Usable.Value < 0.5
 }
 
 // costNote explains the columns that are only sometimes there.

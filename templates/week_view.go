@@ -12,6 +12,7 @@ import (
 type weekPage struct {
 	Title, AsOf string
 	Nothing     bool // no batch is open
+	Assumed     bool // the end of one is not written
 	Sections    []weekSection
 	Free        *table
 	Room        []template.HTML
@@ -33,6 +34,7 @@ func weekView(p *place) any {
 		Sheets: p.moreOn("sheets.html", "Sheets to print for these batches")}
 	for _, b := range p.r.Batches {
 		v.Nothing = v.Nothing && b.Ended()
+		v.Assumed = v.Assumed || b.EndHow == report.Assumed
 	}
 	v.Sections = []weekSection{
 		{"count", "To count", "Open, from seed, not counted yet, and sown longer ago than the crop usually takes to come up.", "Nothing to count: every open batch that is due has been counted.", p.tasks(p.lines(report.ToCount), p.countTask)},
