@@ -82,7 +82,7 @@ func (p *place) clearlyLower(season int) template.HTML {
 	if len(found) == 0 {
 		return ""
 	}
-	return say("Over all seasons so far clearly worse than the other varieties of their crop: %s.", list(found))
+	return say("Over the seasons up to this one clearly worse than the other varieties of their crop: %s.", list(found))
 }
 
 // costWords answers the second question.

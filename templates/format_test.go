@@ -8,6 +8,15 @@ import (
 	"traybook/report"
 )
 
+// A value worked out is told to four figures, one that was written as it is.
+func TestShortened(t *testing.T) {
+	for value, want := range map[string]string{"0.02235393965868012": "0.02235", "41": "41", "0.32": "0.32", "ymd": "ymd", "2-5": "2-5"} {
+		if got := shortened(value); got != want {
+			t.Errorf("%s: %s, want %s", value, got, want)
+		}
+	}
+}
+
 func TestFormat(t *testing.T) {
 	usd, yen, dinar, none := newMoney("usd"), newMoney("JPY"), newMoney("TND"), newMoney("")
 	date := records.NewDate(2026, 3, 14)

@@ -28,7 +28,7 @@ var terms = [][2]string{
 	{"Cells", "The holes of a tray, one plug each. The number says nothing about their volume."},
 	{"Chamber", "A closed, warm, damp box in which sown trays wait for the first shoots."},
 	{"Check", "A halt in growth from cold, drought, hunger or tight roots."},
-	{"Clearly higher, clearly lower", "The whole interval of a difference lies on one side of no difference."},
+	{"Clearly better, clearly worse", "The whole interval of a difference lies on one side of no difference."},
 	{"Cull", "A plant thrown out at grading."},
 	{"Damping off", "Seedlings collapsing at the soil line from fungi or water moulds."},
 	{"Emergence", "The shoot shows above the mix. Here: cells with a living seedling, of the cells looked at."},

@@ -1,6 +1,9 @@
 package templates
 
 import (
+	"strconv"
+	"strings"
+
 	"traybook/records"
 	"traybook/report"
 )
@@ -28,10 +31,19 @@ func methodView(p *place) any {
 	}
 }
 
+// shortened writes a long decimal to four figures; its data file has them all.
+func shortened(value string) string {
+	v, err := strconv.ParseFloat(value, 64)
+	if _, part, _ := strings.Cut(value, "."); err != nil || len(part) <= 4 {
+		return value
+	}
+	return strconv.FormatFloat(v, 'g', 4, 64)
+}
+
 func (p *place) inputsTable(inputs []records.Input) *table {
 	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
 	for _, in := range inputs {
-		t.add(in.Name, prose(name(orDash(in.Value))), in.Source)
+		t.add(in.Name, prose(name(orDash(shortened(in.Value)))), in.Source)
 	}
 	return t
 }

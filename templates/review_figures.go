@@ -102,7 +102,11 @@ func traysFigure(p *place, _ int) *figure {
 		t.add(name(pb.Tray), name(pb.Other), p.differenceCell(pb), p.gainCell(pb), of(pb.Price, p.money.sumNumber),
 			of(pb.PaybackUses, tenthsNumber), of(pb.WorthToday, p.money.sumNumber), verdictWords(pb))
 	}
-	return p.figure(p.matchesChart(), "Do more trays pay?", say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code), t)
+	drawn, caption := p.matchesChart(), say("Money in %s. More usable plants: in 100 cells, over the matched sowings.", p.money.code)
+	if drawn != "" {
+		caption = join("Drawn: each matched sowing of one pair, more usable plants a tray. In the table:", say("more usable plants in 100 cells, money in %s.", p.money.code))
+	}
+	return p.figure(drawn, "Do more trays pay?", caption, t)
 }
 
 // matchesChart is the name of the first pair's chart of matched sowings.

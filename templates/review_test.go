@@ -40,7 +40,7 @@ func TestFrontPageAnswers(t *testing.T) {
 	expect(t, words(t, buildOf(t, sample(t, false), sampleCharts()), "index.html"),
 		"3 rows of 2 files were left out: no figure uses them.",
 		"Season 2025", "7 batches in 14 trays sown.", "Buy more trays? Buy about 25 more A72 (10 to 40).",
-		"What came up, and what did badly?", "Over all seasons so far clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
+		"What came up, and what did badly?", "Over the seasons up to this one clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
 		"What did a transplant cost, and of what?",
 		"Buy more trays?", "Buy about 25 more A72 (10 to 40).",
 		"Each use of A72 gained USD 1.42 (0.40 to 2.40) over S72, in 14 matched sowings on 9 dates. A tray at USD 12.00 has paid for itself after 8.5 uses; it lasts 30. The farm owns 40.",
