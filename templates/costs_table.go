@@ -36,9 +36,9 @@ func (p *place) costsTable(id string, caption template.HTML, data string, heads 
 	for _, column := range shown {
 		t.Columns = append(t.Columns, nums(column.head)...)
 	}
-	handed := false
+	t.Summed = data == "batches"
 	for i, row := range rows {
-		if handed = handed || handedOn(row); handedOn(row) {
+		if handedOn(row) {
 			continue
 		}
 		cells := first(i)
@@ -48,11 +48,18 @@ func (p *place) costsTable(id string, caption template.HTML, data string, heads 
 		t.add(cells...)
 	}
 	t.note(costNote(shown))
-	if handed {
+	if slices.ContainsFunc(rows, handedOn) {
 		t.note("Batches that were potted on whole hand their cost on and have no line.")
 	}
-	t.Summed = data == "batches"
+	if t.Summed && p.pottedOn() {
+		t.note("To add up the rows yourself take those with per_transplant: plants potted on count in the batch they went to.")
+	}
 	return t
+}
+
+// pottedOn reports whether a batch of the book was moved on from another.
+func (p *place) pottedOn() bool {
+	return slices.ContainsFunc(p.r.Batches, func(b *report.Batch) bool { return b.From != "" })
 }
 
 // handedOn reports whether a group has handed on all it cost, with its plants.

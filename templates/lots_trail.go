@@ -21,7 +21,7 @@ func (p *place) trailTable() *table {
 			bought.Sub = say("tested %s", isoDate(l.Lot.Tested))
 		}
 		r := t.add(cell{Value: markup(name(l.Lot.Lot)), Sub: say("%s %s", name(l.Lot.Crop), name(l.Lot.Variety)), Class: "fix"}, with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
-			bought, yesNo(l.Lot.Organic), treated, seedInHand(l), prose(p.lotSown(l)))
+			bought, yesNo(l.Lot.Organic), treated, seedInHand(l), cell{Value: p.lotSown(l), Class: "words long"})
 		r.ID = p.lotID(l)
 	}
 	t.note("As written in the book’s own lots.csv and sowings.csv. Seed in hand: seeds bought less seeds sown, by the records.")
