@@ -146,7 +146,7 @@ func (p *place) costPartsTable(season int) *table {
 		return p.money.eachNumber(v / c.Usable.Value)
 	}
 	share := func(v float64) any { return of(shareOfCost(v, c), percent) }
-	add := func(words string, of func(report.Parts) float64) {
+	add := func(words any, of func(report.Parts) float64) {
 		t.add(words, each(of(c.Behind)), share(of(c.Behind)), p.money.sumNumber(of(c.Parts)))
 	}
 	for _, column := range costColumns {
@@ -155,7 +155,7 @@ func (p *place) costPartsTable(season int) *table {
 		}
 	}
 	if abs(c.Parts.Carried) >= 0.005 || abs(c.Behind.Carried) >= 0.005 {
-		add("Taken over from other seasons’ batches, less handed on", func(p report.Parts) float64 { return p.Carried })
+		add(prose("Taken over from other seasons’ batches, less handed on"), func(p report.Parts) float64 { return p.Carried })
 	}
 	t.foot("In all", each(c.Behind.Total()), share(c.Behind.Total()), p.money.sumNumber(c.Total.Value))
 	return t
