@@ -52,3 +52,40 @@ func TestColdOfADay(t *testing.T) {
 		t.Errorf("%v degrees below 15 on a warm day, want 0", got)
 	}
 }
+
+// Rule 18: plants that died are not usable, however many; they clear the batch.
+func TestDeadPlantsAreNotUsable(t *testing.T) {
+	b := newBook(t)
+	b.sow("one", "2025-03-01", "orache", "x", "AIR", 1)
+	b.out("one", "2025-04-10", 60, records.ToField, false)
+	b.out("one", "2025-04-12", 25, records.Dead, true)
+	one := b.report().Batch("one")
+	if one.UsableHow != ByOut || one.EndHow != Written || one.End != day(t, "2025-04-12") {
+		t.Errorf("usable %s, end %s %v", one.UsableHow, one.EndHow, one.End)
+	}
+	known(t, "usable", one.Usable, 60, 0)
+}
+
+// Rule 40: a re-sowing on this very day still makes the date; trays are told that
+// come free within 14 days, today counted.
+func TestWeekEnds(t *testing.T) {
+	b := newBook(t)
+	for _, code := range []string{"a", "b", "c", "d"} {
+		b.leave(b.sow(code, "2025-01-10", "orache", "x", "AIR", 1), "2025-02-19", 60, 0) // 40 days
+	}
+	for code, planned := range map[string]string{"today": "2025-05-11", "past": "2025-05-10"} { // 40 days from 1 April, 31 March
+		s := b.sow(code, "2025-03-25", "orache", "x", "AIR", 1)
+		s.Planned, s.Wanted = day(t, planned), records.Known(90)
+	}
+	for code, planned := range map[string]string{"in": "2025-04-11", "out": "2025-04-12"} { // free on 14 and 15 April
+		b.sow(code, "2025-03-24", "mibuna", "x", "WALL", 1).Planned = day(t, planned)
+	}
+	r := b.report("2025-04-01")
+	short := weekOf(r, Short)
+	if len(short) != 2 || short[0].Subject != "past" || short[0].ResowPossible || !short[1].ResowPossible {
+		t.Errorf("short: %+v", short)
+	}
+	if free := weekOf(r, Freeing); len(free) != 1 || free[0].Date != day(t, "2025-04-14") || free[0].Value.Value != 1 {
+		t.Errorf("coming free: %+v", free)
+	}
+}

@@ -152,7 +152,7 @@ func TestWorthToday(t *testing.T) {
 // The verdict by price <= gain x life at the low end, the middle and the high end.
 func TestVerdicts(t *testing.T) {
 	gains := []float64{1, 2, 4, 0, 3, 2} // gain a use 1.2, from 1.05 to 1.35
-	for price, want := range map[float64]PaysVerdict{31: PaysLow, 35: PaysMiddle, 37: PaysHigh, 50: PaysNever} {
+	for price, want := range map[float64]PaysVerdict{17: PaysLow, 19: PaysLow, 31: PaysLow, 35: PaysMiddle, 37: PaysHigh, 50: PaysNever} {
 		pb := newPairBook(gains...)
 		pb.heavy.Price = records.Known(price)
 		back := pb.report(t).Payback[0]
