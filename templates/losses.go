@@ -63,7 +63,11 @@ func (p *place) lostWords(season int) template.HTML {
 	for _, c := range causes[:min(3, len(causes))] {
 		words = append(words, say("%s (%s in %s, most of it %s)", causeWords(c.cause), plural(c.cells, "cell", "cells"), batchCount(c.batches), name(c.worstCrop)))
 	}
-	return say("%s that had come up were lost again. The largest causes: %s.", plural(total, "cell", "cells"), list(words))
+	head := "Causes"
+	if len(causes) > len(words) {
+		head = "The largest causes"
+	}
+	return say("%s that had come up were lost again. %s: %s.", plural(total, "cell", "cells"), head, list(words))
 }
 
 // lossFigure is a season's losses by cause and month.
