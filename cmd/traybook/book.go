@@ -66,11 +66,17 @@ func (l loaded) errors() (n int) {
 	return n
 }
 
-// rows counts rows read, rows left out and files.
+// rows counts rows read, rows left out and files. A row that only repeats another
+// is not missing from any figure: it is warned of, not counted.
 func (l loaded) rows() (rows, left, files int) {
 	for _, f := range l.book.Files {
 		rows += f.Rows
 		left += f.LeftOut
+	}
+	for _, p := range l.problems {
+		if p.Check == "repeats" {
+			left--
+		}
 	}
 	return rows, left, len(l.book.Files)
 }
