@@ -25,22 +25,7 @@ func TestTrayAnswerByCalculator(t *testing.T) {
 	}
 	const tray, other = "A128", "S128"
 	p := one(t, site, "payback", tray, other)
-	value := map[string]float64{}
-	for _, row := range dataRows(t, site, "inputs") {
-		if crop, ok := strings.CutPrefix(row["name"], "value_of_a_plant "); ok {
-			value[crop] = parse(t, row["value"])
-		}
-	}
-
-	// The matched sowings: how many more plants of a hundred cells, and what they were worth.
-	var difference, money []float64
-	for _, row := range dataRows(t, site, "matches") {
-		if row["tray"] == tray && row["other"] == other {
-			d := parse(t, row["usable_tray"])/parse(t, row["cells_tray"]) - parse(t, row["usable_other"])/parse(t, row["cells_other"])
-			difference = append(difference, d)
-			money = append(money, d*parse(t, p["cells"])*value[row["crop"]])
-		}
-	}
+	difference, money := matchedByHand(t, site, tray, other, parse(t, p["cells"]))
 	const t52 = 2.006646805061689 // R 4.2.2, qt(0.975, 52): 53 matched sowings
 	if len(difference) != 53 {
 		t.Fatalf("%d matched sowings; the quantile above is for 53", len(difference))
@@ -51,7 +36,7 @@ func TestTrayAnswerByCalculator(t *testing.T) {
 	same(t, "difference_high", p["difference_high"], mean+half)
 
 	// What one use gains: a use of the other saved, plants, less the longer handling.
-	const wage = 19 // inputs: wage
+	wage := parse(t, inputs(t, site)["wage"])
 	worth, worthHalf := meanAndHalf(money, t52)
 	rest := parse(t, p["other_price"])/parse(t, p["other_life_uses"]) - (parse(t, p["minutes"])-parse(t, p["other_minutes"]))*wage/60
 	gain := rest + worth
@@ -60,7 +45,38 @@ func TestTrayAnswerByCalculator(t *testing.T) {
 	same(t, "payback_uses", p["payback_uses"], uses)
 	same(t, "payback_seasons", p["payback_seasons"], uses/parse(t, p["uses_per_season"]))
 
-	// How many more: as long as the next one adds to the sum of what they are worth.
+	ends := buyingByHand(t, site, tray, other)
+	toFive := func(n int) int { return int(math.Round(float64(n)/5)) * 5 }
+	page := words(t, filepath.Join(site, "index.html"))
+	for _, sentence := range []string{
+		fmt.Sprintf("Buy about %d more %s (%d to %d).", toFive(ends["pays"]), tray, toFive(ends["pays_low"]), toFive(ends["pays_high"])),
+		fmt.Sprintf("USD %.2f (%.2f to %.2f)", gain, gain-worthHalf, gain+worthHalf),
+		fmt.Sprintf("after %.1f uses", uses),
+		fmt.Sprintf("%d matched sowings", len(difference)),
+	} {
+		if !strings.Contains(page, sentence) {
+			t.Errorf("the front page does not say %q", sentence)
+		}
+	}
+}
+
+// matchedByHand is how many more plants of a hundred cells each matched sowing had,
+// and what those of a whole tray were worth.
+func matchedByHand(t *testing.T, site, tray, other string, cells float64) (difference, money []float64) {
+	t.Helper()
+	value := inputs(t, site)
+	for _, row := range pairRows(t, site, "matches", tray, other) {
+		d := parse(t, row["usable_tray"])/parse(t, row["cells_tray"]) - parse(t, row["usable_other"])/parse(t, row["cells_other"])
+		difference = append(difference, d)
+		money = append(money, d*cells*parse(t, value["value_of_a_plant "+row["crop"]]))
+	}
+	return difference, money
+}
+
+// buyingByHand is how many more trays pay at each end: in the middle as long as
+// the next one adds to the sum of what they are worth.
+func buyingByHand(t *testing.T, site, tray, other string) map[string]int {
+	t.Helper()
 	buy, sum, best := 0, 0.0, 0.0
 	ends := map[string]int{}
 	for i, row := range pairRows(t, site, "next_tray", tray, other) {
@@ -73,21 +89,20 @@ func TestTrayAnswerByCalculator(t *testing.T) {
 			}
 		}
 	}
-	if ends["pays"] != buy {
+	if ends["pays"] != buy || buy == 0 {
 		t.Errorf("%d trays marked as paying, the sum says %d", ends["pays"], buy)
 	}
-	toFive := func(n int) int { return int(math.Round(float64(n)/5)) * 5 }
-	page := words(t, filepath.Join(site, "index.html"))
-	for _, sentence := range []string{
-		fmt.Sprintf("Buy about %d more %s (%d to %d).", toFive(buy), tray, toFive(ends["pays_low"]), toFive(ends["pays_high"])),
-		fmt.Sprintf("USD %.2f (%.2f to %.2f)", gain, gain-worthHalf, gain+worthHalf),
-		fmt.Sprintf("after %.1f uses", uses),
-		fmt.Sprintf("%d matched sowings", len(difference)),
-	} {
-		if !strings.Contains(page, sentence) {
-			t.Errorf("the front page does not say %q", sentence)
-		}
+	return ends
+}
+
+// inputs are the settings and computed values that figures rest on, by name.
+func inputs(t *testing.T, site string) map[string]string {
+	t.Helper()
+	values := map[string]string{}
+	for _, row := range dataRows(t, site, "inputs") {
+		values[row["name"]] = row["value"]
 	}
+	return values
 }
 
 // meanAndHalf is a mean and half the width of its interval.
