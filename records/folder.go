@@ -74,16 +74,16 @@ func (l *loader) readFile(name string) ([]byte, bool) {
 func (l *loader) readWhole(check, file string) ([]byte, bool) {
 	info, err := fs.Stat(l.folder, file)
 	if err == nil && info.IsDir() {
-		l.report(check, Pos{File: file}, "this is a folder", "a file is expected", "")
+		l.report(check, Pos{File: file}, "this is a folder", "a file is expected", "rename the folder, or move it out of the book")
 		return nil, false
 	}
 	if err == nil && !info.Mode().IsRegular() {
-		l.report(check, Pos{File: file}, "this is no plain file", "a file is expected", "")
+		l.report(check, Pos{File: file}, "this is no plain file", "a file is expected", "put a copy of the file itself here")
 		return nil, false
 	}
 	raw, err := fs.ReadFile(l.folder, file)
 	if err != nil {
-		l.report(check, Pos{File: file}, "the file cannot be read: "+cause(err), "a file that can be read is expected", "")
+		l.report(check, Pos{File: file}, "the file cannot be read: "+cause(err), "a file that can be read is expected", "close the program that holds it, or mend its permissions")
 		return nil, false
 	}
 	return raw, true
