@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"traybook/records"
@@ -346,7 +347,7 @@ func TestLooks(t *testing.T) {
 
 // Rule 17 in words: 90 % fit in time, too few looks 1-3 days late, exactly 80 % 4-7
 // days late, 70 % after that, whatever comes later.
-func TestFitUntil(t *testing.T) {
+func TestLastFit(t *testing.T) {
 	b := newBook(t)
 	look := func(late, batches, usable int) {
 		for i := range batches {
@@ -363,11 +364,12 @@ func TestFitUntil(t *testing.T) {
 	look(20, 3, 10)
 	r := b.report()
 	for _, crop := range []string{"orache", ""} {
-		if last, ok := r.FitUntil(crop, "air-pruning"); !ok || last.DaysLate != 4 {
-			t.Errorf("%q: got %+v, %v", crop, last, ok)
+		bands := slices.DeleteFunc(slices.Clone(r.Leeway), func(l Leeway) bool { return l.Crop != crop })
+		if last := LastFit(bands); last < 0 || bands[last].DaysLate != 4 {
+			t.Errorf("%q: place %d of %+v", crop, last, bands)
 		}
 	}
-	if _, ok := r.FitUntil("mibuna", "air-pruning"); ok {
-		t.Error("a crop without looks")
+	if last := LastFit(nil); last != -1 {
+		t.Errorf("no bands: place %d", last)
 	}
 }

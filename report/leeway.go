@@ -82,19 +82,20 @@ func bandOf(late int) int {
 // StillFit is the usable share at which a band counts as still fit (rule 17).
 const StillFit = 0.80
 
-// FitUntil returns the last band of days past planned in which at least 80 % of a
-// crop's plants (an empty crop: all) in a kind of tray are still fit to set out. A
-// band known to lie below ends the search, one with too few looks does not; ok is
-// false where no band is known to reach it.
-func (r *Report) FitUntil(crop, kind string) (last Leeway, ok bool) {
-	for _, l := range r.Leeway {
-		if l.Crop != crop || l.Kind != kind || !l.Rate.Known {
+// LastFit returns the place of the last band of days past planned in which at least
+// 80 % of the plants are still fit to set out, -1 where none is. The bands are those
+// of one crop (or all) and kind, in order; one known to lie below ends the search,
+// one with too few looks does not.
+func LastFit(bands []Leeway) int {
+	last := -1
+	for i, l := range bands {
+		if !l.Rate.Known {
 			continue
 		}
 		if l.Rate.Value < StillFit {
 			break
 		}
-		last, ok = l, true
+		last = i
 	}
-	return last, ok
+	return last
 }

@@ -51,12 +51,7 @@ func leewaySentence(kind string, bands []report.Leeway) template.HTML {
 	if len(bands) == 0 {
 		return say("In %s the records cannot tell: no stretch of days past the planned one has looks at %s.", trays, batchCount(report.FewBatches))
 	}
-	last := -1
-	for i, l := range bands {
-		if l.Rate.Value >= stillFit {
-			last = i
-		}
-	}
+	last := report.LastFit(bands)
 	if last < 0 {
 		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate].sentence, shareText(bands[0].Share), batchCount(bands[0].Batches))
 	}
