@@ -23,3 +23,23 @@ func TestPurchasesOfOneDayInAnyOrder(t *testing.T) {
 		}
 	}
 }
+
+// More trays broken than were ever bought: none is left, never fewer than none.
+func TestMoreBrokenThanBoughtLeavesNone(t *testing.T) {
+	c := &trayCode{code: "A72", rows: []records.Purchase{
+		{Bought: records.NewDate(2023, 1, 10), Count: records.Known(4)},
+		{Bought: records.NewDate(2024, 1, 10), Count: records.Known(3)},
+		{Bought: records.NewDate(2025, 1, 10), Count: records.Known(-5)},
+		{Bought: records.NewDate(2026, 1, 10), Count: records.Known(-6)},
+	}}
+	l := newLeft(c, records.Settings{SeasonStarts: 1})
+	if got := l.after(2024); !slices.Equal(got, []int{4, 3, 0, 0}) {
+		t.Errorf("2024: %v left", got)
+	}
+	if got := l.after(2025); !slices.Equal(got, []int{0, 2, 0, 0}) { // the oldest first
+		t.Errorf("2025: %v left", got)
+	}
+	if got := l.after(2026); !slices.Equal(got, []int{0, 0, 0, 0}) {
+		t.Errorf("2026: %v left", got)
+	}
+}
