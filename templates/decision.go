@@ -168,7 +168,7 @@ func (p *place) flipWords(pb report.Payback) template.HTML {
 	if len(parts) > 0 {
 		out = say("It %s if %s.", pays, orList(parts))
 	}
-	if pb.HalfLifePays.Known {
+	if pb.HalfLifePays.Known && pb.Verdict != report.PaysHigh && pb.Verdict != report.PaysNever {
 		out = join(out, say("At half the life it would %s.", map[bool]string{true: "still pay", false: "not pay"}[pb.HalfLifePays.Value]))
 	}
 	return out

@@ -76,7 +76,7 @@ func TestLotVerdicts(t *testing.T) {
 	}{
 		{"below its packet", func(l *report.LotFigure) { l.Below, l.Label = yes, num(0.99) }},
 		{"within what a mix allows", func(l *report.LotFigure) { l.Below, l.Label = no, num(0.9) }},
-		{"not compared: clusters of seeds", func(l *report.LotFigure) { l.Cluster, l.Label = true, num(0.9) }},
+		{"not compared: a sown seed is a ball of several", func(l *report.LotFigure) { l.Cluster, l.Label = true, num(0.9) }},
 		{"no figure on the packet", func(l *report.LotFigure) {}},
 		{"not sown", func(l *report.LotFigure) { l.Batches, l.Counted = nil, 0 }},
 		{"not counted", func(l *report.LotFigure) { l.Counted = 0 }},

@@ -161,7 +161,7 @@ func lotVerdict(l report.LotFigure) cell {
 	case l.Below.Known:
 		return cell{Value: "within what a mix allows"}
 	case l.Cluster:
-		return cell{Value: "not compared: clusters of seeds"}
+		return cell{Value: "not compared: a sown seed is a ball of several"}
 	case len(l.Batches) == 0:
 		return cell{Value: "not sown"}
 	case l.Counted == 0:
