@@ -20,9 +20,19 @@ func bundle(t testing.TB) []byte {
 	t.Helper()
 	b, ok := runtime.Bundle()
 	if !ok {
-		t.Skip("ECharts is not built: run `go generate ./...` (it needs npm) to test the drawing of charts")
+		skipOrFail(t, "ECharts is not built: run `go generate ./...` (it needs npm) to test the drawing of charts")
 	}
 	return b
+}
+
+// skipOrFail skips a test that needs what is not here, and fails it where
+// TRAYBOOK_NO_SKIP is set, as .ci/run does.
+func skipOrFail(t testing.TB, why string) {
+	t.Helper()
+	if os.Getenv("TRAYBOOK_NO_SKIP") != "" {
+		t.Fatal(why)
+	}
+	t.Skip(why)
 }
 
 func drawer(t testing.TB, o DrawerOptions) *Drawer {

@@ -112,7 +112,7 @@ func TestStockFileDrawsTheSame(t *testing.T) {
 	own := bundle(t)
 	stock, err := os.ReadFile("runtime/node_modules/echarts/dist/echarts.min.js")
 	if err != nil {
-		t.Skip("the stock file is not here: run `go generate ./...`")
+		skipOrFail(t, "the stock file is not here: run `go generate ./...`")
 	}
 	specs := shapes("lettuce", 0.5)
 	if !slices.Equal(drawAll(t, DrawerOptions{Bundle: own}, specs), drawAll(t, DrawerOptions{Bundle: stock}, specs)) {
