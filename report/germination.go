@@ -41,6 +41,17 @@ type LotFigure struct {
 	Cluster                     bool // beet and chard: not compared
 }
 
+// Gap is how far a lot's seed came up below its packet, for ranking lots. Missing
+// where it says little of the seed: no packet or no count, seed balls, and, unless
+// the lot is flagged, several seeds to a cell, where one failed cell counts for all.
+func (l LotFigure) Gap() Num {
+	several := l.SeedsPerCell.Or(1) > 1 && !l.Below.Or(false)
+	if !l.Label.Known || !l.SeedRate.Known || l.Cluster || several {
+		return Num{}
+	}
+	return records.Known(l.Label.Value - l.SeedRate.Value)
+}
+
 // Timing is how fast a group came up (rules 15, 64).
 type Timing struct {
 	Group

@@ -54,15 +54,10 @@ func (p *place) lotsNow() (now, earlier []report.LotFigure) {
 	return now, earlier
 }
 
-// byGap puts the lots furthest below their packets first, and those without a
-// packet or a count last.
+// byGap puts the lots furthest below their packets first, and those of which the gap
+// says little last.
 func (p *place) byGap(lots []report.LotFigure) []report.LotFigure {
-	gap := func(l report.LotFigure) float64 {
-		if !l.Label.Known || !l.SeedRate.Known || l.Cluster {
-			return -2
-		}
-		return l.Label.Value - l.SeedRate.Value
-	}
+	gap := func(l report.LotFigure) float64 { return l.Gap().Or(-2) }
 	out := slices.Clone(lots)
 	slices.SortStableFunc(out, func(a, b report.LotFigure) int { return cmp.Compare(gap(b), gap(a)) })
 	return out

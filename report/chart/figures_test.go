@@ -119,16 +119,16 @@ func TestLotsAgainstTheirPackets(t *testing.T) {
 		return report.LotFigure{Lot: records.Lot{Lot: code, Crop: "kale", Variety: "Ruff"}, Counted: 3, SeedRate: known(rate), SeedLow: known(rate - 0.1),
 			SeedHigh: known(rate + 0.05), Label: known(label), Below: records.Known(below)}
 	}
-	r.Lots = []report.LotFigure{lot("A", 0.9, 0.92, false), lot("B", 0.5, 0.9, true), lot("C", 0.8, 0.9, false)}
-	r.Lots[2].SeedsPerCell = records.Known(6)
+	r.Lots = []report.LotFigure{lot("A", 0.9, 0.92, false), lot("B", 0.5, 0.9, true), lot("C", 0.8, 0.9, false), lot("D", 0.4, 0.9, true)}
+	r.Lots[2].SeedsPerCell, r.Lots[3].SeedsPerCell = records.Known(6), records.Known(6)
 	s := only(t, lots(r))
 	names, notes := rowsOf(s)
-	same(t, "names", names, "B, kale, Ruff", "C, kale, Ruff", "A, kale, Ruff")
-	same(t, "notes", notes, "3 batches", "3 batches, 6 seeds a cell", "3 batches")
+	same(t, "names", names, "D, kale, Ruff", "B, kale, Ruff", "A, kale, Ruff") // C: several seeds to a cell say little, unless flagged
+	same(t, "notes", notes, "3 batches, 6 seeds a cell", "3 batches", "3 batches")
 	if marks := items(t, s, "packet"); len(marks) != 3 || marks[0][0] != 90.0 || marks[2][0] != 92.0 {
 		t.Errorf("marks %v", marks)
 	}
-	if want := "Of 3 lots with a packet's figure 1 came up worse than a mix allows. Furthest below its packet: B, Ruff, 50 % against 90 %."; !strings.Contains(s.Label, want) {
+	if want := "Of 3 lots with a packet's figure 2 came up worse than a mix allows. Furthest below its packet: D, Ruff, 40 % against 90 %."; !strings.Contains(s.Label, want) {
 		t.Errorf("label %q", s.Label)
 	}
 }

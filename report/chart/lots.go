@@ -13,15 +13,14 @@ import (
 func lots(r *report.Report) []Spec {
 	var rows []report.LotFigure
 	for _, l := range r.Lots {
-		if l.SeedRate.Known && l.Label.Known && !l.Cluster {
+		if l.Gap().Known {
 			rows = append(rows, l)
 		}
 	}
 	if len(rows) == 0 {
 		return nil
 	}
-	gap := func(l report.LotFigure) float64 { return l.Label.Value - l.SeedRate.Value }
-	slices.SortStableFunc(rows, func(a, b report.LotFigure) int { return cmp.Compare(gap(b), gap(a)) })
+	slices.SortStableFunc(rows, func(a, b report.LotFigure) int { return cmp.Compare(b.Gap().Value, a.Gap().Value) })
 	var dots []DotRow
 	for _, l := range rows[:min(len(rows), mostLots)] {
 		series := 0
