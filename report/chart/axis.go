@@ -202,16 +202,16 @@ func dayNumber(date string) (float64, error) {
 
 // dayMarks returns the days that carry a mark between two days, and the
 // function that writes them: weeks in a short span, else the firsts of months,
-// few enough to stand side by side.
-func dayMarks(first, last float64) (marks []float64, formatter string) {
+// few enough to stand side by side on an axis share as long as a wide drawing's.
+func dayMarks(first, last, share float64) (marks []float64, formatter string) {
 	if last-first <= 70 {
-		step := 7 * math.Max(1, math.Ceil((last-first)/56))
+		step := 7 * math.Max(1, math.Ceil((last-first)/56/share))
 		for d := first; d <= last; d += step {
 			marks = append(marks, d)
 		}
 		return marks, "@day"
 	}
-	step := monthStep(last - first)
+	step := monthStep((last - first) / share)
 	year := time.Unix(int64(first)*86400, 0).UTC().Year()
 	for i := 0; ; i += step {
 		d := float64(time.Date(year, time.Month(1+i), 1, 0, 0, 0, 0, time.UTC).Unix() / 86400)
@@ -225,7 +225,7 @@ func dayMarks(first, last float64) (marks []float64, formatter string) {
 }
 
 // monthStep returns how many months lie between two marks so that at most about
-// fourteen fit, Januaries among them: they carry the year.
+// fourteen fit a wide drawing, Januaries among them: they carry the year.
 func monthStep(days float64) int {
 	for _, step := range []int{1, 2, 3, 4, 6, 12, 24, 60} {
 		if days/30.4/float64(step) <= 14 {

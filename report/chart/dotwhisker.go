@@ -1,6 +1,9 @@
 package chart
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // DotRow is one row of a DotWhisker.
 type DotRow struct {
@@ -25,7 +28,10 @@ type DotRow struct {
 // top, coloured and shaped by series (none or one: no legend). Lines are drawn
 // from top to bottom with their labels above.
 func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line) Spec {
-	s := newSheet(h)
+	return twice(h, func(s *sheet) Spec { return s.dots(rows, series, axis, lines) })
+}
+
+func (s *sheet) dots(rows []DotRow, series []string, axis Axis, lines []Line) Spec {
 	var values []*float64
 	var names rowNames
 	for _, r := range rows {
@@ -39,16 +45,16 @@ func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line
 	if err != nil {
 		s.fail(err)
 	}
-	names.set()
+	names.set(s)
 	s.marks(rows, axis)
-	for i, name := range seriesNames(series) {
+	for i, name := range s.seriesNames(series) {
 		s.shape(name, "@dot", colour(i), dotItems(rows, i, max(1, len(series)), axis), []int{0, 2, 3}, 1, 0)
 		if len(series) > 1 {
 			s.key(name, icons[i%len(icons)], colour(i))
 		}
 	}
 	if s.head.Label == "" {
-		s.head.Label = h.Title + ". " + sayRows(rows, axis)
+		s.head.Label = s.head.Title + ". " + sayRows(rows, axis)
 	}
 	return s.spec(s.rows(names, t, axis, lines))
 }
@@ -109,15 +115,15 @@ func sayRows(rows []DotRow, a Axis) string {
 	return fmt.Sprintf("%d figures, the highest %s (%s), the lowest %s (%s).", n, a.say(*high.Value), high.Name, a.say(*low.Value), low.Name)
 }
 
-// seriesNames returns names fit for a legend: one line each, none empty, none
-// twice.
-func seriesNames(names []string) []string {
+// seriesNames returns names fit for a legend: two lines each at most, none empty,
+// none twice.
+func (s *sheet) seriesNames(names []string) []string {
 	if len(names) == 0 {
 		return []string{"all"}
 	}
 	out, seen := make([]string, len(names)), map[string]int{}
 	for i, n := range names {
-		n = oneLine(n, width-2*edge-keyWidth-40)
+		n = strings.Join(clip(wrap(n, s.width-2*edge-keyWidth-40), 2), "\n")
 		if n == "" {
 			n = "no name"
 		}

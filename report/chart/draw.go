@@ -25,7 +25,8 @@ type Spec struct {
 	// Option is what ECharts is told. It holds no functions, only their names.
 	Option map[string]any
 
-	err error // what a builder found wrong; told by Draw
+	narrow *Spec // the same chart drawn for a narrow screen
+	err    error // what a builder found wrong; told by Draw
 }
 
 // Drawing is a chart as text to be put into a page as it stands.

@@ -25,37 +25,96 @@ type BarSeries struct {
 
 // GroupedBars shows columns side by side in each of a few bands, with whiskers:
 // usable plants by days late and kind of tray. Columns stand on zero. Seven
-// bands at most keep their names readable. Lines are drawn from left to right.
+// bands at most keep their names readable. Lines are drawn from left to right. A
+// narrow drawing has no room for columns: each band is a row of dots.
 func GroupedBars(h Head, bands []string, series []BarSeries, axis Axis, lines ...Line) Spec {
-	s := newSheet(h)
-	var values []*float64
-	var spoken []DotRow
-	names := seriesNames(seriesOfBars(series))
-	for i, one := range series {
-		for k, b := range one.Bars {
-			values = append(values, b.Value, b.Low, b.High)
-			if k < len(bands) {
-				spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[k], Value: b.Value})
-			}
+	return twice(h, func(s *sheet) Spec {
+		t, err := axis.ticks(append(barValues(series), lineValues(0, lines)...))
+		if err != nil {
+			s.fail(err)
 		}
+		if s.head.Label == "" {
+			s.head.Label = h.Title + ". " + sayRows(spokenBars(bands, series), axis)
+		}
+		if s.narrow() {
+			return s.bandRows(bands, series, t, axis, lines)
+		}
+		return s.bars(bands, series, t, axis, lines)
+	})
+}
+
+// bars draws the bands as columns.
+func (s *sheet) bars(bands []string, series []BarSeries, t ticks, axis Axis, lines []Line) Spec {
+	names := s.seriesNames(seriesOfBars(series))
+	for i, one := range series {
 		s.bar(names[i], barData(one, i, len(bands), axis), i, opts.BarChart{BarGap: "10%", BarCategoryGap: "25%"})
 		if len(series) > 1 {
 			s.key(names[i], "rect", colour(i))
 		}
-	}
-	t, err := axis.ticks(append(values, lineValues(0, lines)...))
-	if err != nil {
-		s.fail(err)
 	}
 	for i, one := range series {
 		s.shape(names[i]+" interval", "@whisker", ink, whiskers(one, i, len(series), len(bands), axis), 0, []int{1, 2}, 0)
 	}
 	s.decalsFor(len(series))
 	s.heading(axis, 0, t.min, 0, s.levelLines(lines, axis))
-	if s.head.Label == "" {
-		s.head.Label = h.Title + ". " + sayRows(spoken, axis)
-	}
 	return s.spec(s.columns(bands, t, axis))
+}
+
+// bandRows draws the bands as rows, in each the dots of all series under one
+// another.
+func (s *sheet) bandRows(bands []string, series []BarSeries, t ticks, axis Axis, lines []Line) Spec {
+	var rows rowNames
+	for _, b := range bands {
+		rows.add(b, "")
+	}
+	rows.set(s)
+	rows.raise(float64(len(series)) * 2 * markHalf)
+	for i, name := range s.seriesNames(seriesOfBars(series)) {
+		if i == len(series) {
+			break // the one name of no series
+		}
+		down := (float64(2*i+1) - float64(len(series))) * markHalf
+		s.shape(name, "@dot", colour(i), bandItems(series[i], i, len(bands), down, axis), []int{0, 2, 3}, 1, 0)
+		if len(series) > 1 {
+			s.key(name, icons[i%len(icons)], colour(i))
+		}
+	}
+	return s.spec(s.rows(rows, t, axis, lines))
+}
+
+// bandItems returns the items of a series for the function "@dot", down pixels
+// below the middle of their rows. Dots are hollow where columns are.
+func bandItems(one BarSeries, series, bands int, down float64, a Axis) [][]any {
+	var items [][]any
+	for i, b := range one.Bars[:min(bands, len(one.Bars))] {
+		hollow := 0
+		if b.Few {
+			hollow = 1
+		}
+		items = append(items, []any{a.value(b.Value), i, a.value(b.Low), a.value(b.High), hollow, series, down, 5})
+	}
+	return items
+}
+
+func barValues(series []BarSeries) []*float64 {
+	var values []*float64
+	for _, one := range series {
+		for _, b := range one.Bars {
+			values = append(values, b.Value, b.Low, b.High)
+		}
+	}
+	return values
+}
+
+// spokenBars are the columns as rows, to be spoken.
+func spokenBars(bands []string, series []BarSeries) []DotRow {
+	var spoken []DotRow
+	for _, one := range series {
+		for k, b := range one.Bars[:min(len(bands), len(one.Bars))] {
+			spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[k], Value: b.Value})
+		}
+	}
+	return spoken
 }
 
 func seriesOfBars(series []BarSeries) []string {
@@ -69,7 +128,7 @@ func seriesOfBars(series []BarSeries) []string {
 // columns lays out a chart of columns and returns its height.
 func (s *sheet) columns(bands []string, t ticks, a Axis) float64 {
 	left := edge + a.markWidth(t) + 12
-	each := (width-left-edge)/math.Max(1, float64(len(bands))) - 6
+	each := (s.width-left-edge)/math.Max(1, float64(len(bands))) - 6
 	names, lines := make([]string, len(bands)), 1
 	for i, b := range bands {
 		w := clip(wrap(b, each), maxLines)

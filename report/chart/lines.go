@@ -41,18 +41,17 @@ const (
 // Lines shows how values went over days, each with the band of its interval,
 // and what else is worth seeing beside them in a panel below (nil: none).
 func Lines(h Head, series []Series, axis Axis, beside *Panel, lines ...Line) Spec {
-	s := newSheet(h)
 	panels := []Panel{{axis, series}}
 	if beside != nil {
 		panels = append(panels, *beside)
 	}
-	return s.days(panels, lines, "")
+	return twice(h, func(s *sheet) Spec { return s.days(panels, lines, "") })
 }
 
 // StepLines shows counts that hold until the next change: trays on a bench, with
 // its capacity as a line.
 func StepLines(h Head, series []Series, axis Axis, lines ...Line) Spec {
-	return newSheet(h).days([]Panel{{axis, series}}, lines, "end")
+	return twice(h, func(s *sheet) Spec { return s.days([]Panel{{axis, series}}, lines, "end") })
 }
 
 // days draws panels over common days, the lines in the first.
@@ -70,7 +69,7 @@ func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 		}
 		height := []float64{plotHeight, panelHeight}[i]
 		grids = append(grids, map[string]any{"left": left, "right": edge + 20, "top": top, "height": height, "outerBoundsMode": "none"})
-		xs = append(xs, onPanel(dateAxis(first, last), i, i == len(panels)-1))
+		xs = append(xs, onPanel(dateAxis(first, last, s.share()), i, i == len(panels)-1))
 		ys = append(ys, onPanel(numberAxis(t, p.Axis.formatter()), i, true))
 		s.heading(p.Axis, first, t.min, i, []int{above, 0}[i])
 		top += height + panelGap
@@ -86,7 +85,7 @@ func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 // returns the points of the first panel as rows, to be spoken.
 func (s *sheet) seriesOf(panels []Panel, step string) []DotRow {
 	var spoken []DotRow
-	names := seriesNames(allNames(panels))
+	names := s.seriesNames(allNames(panels))
 	n := 0
 	for i, p := range panels {
 		for _, one := range p.Series {

@@ -15,10 +15,12 @@ import (
 // Head is what every chart carries besides its numbers. See Spec.
 type Head struct{ Name, Title, Label string }
 
-// Sizes of a drawing, in pixels. At this width text of 14 pixels can still be
-// read on a telephone.
+// Sizes of a drawing, in pixels. Every chart is drawn twice, because one that fits
+// a page is too small to read on a telephone.
 const (
-	width    = 620
+	wideWidth   = 620
+	narrowWidth = 350
+
 	maxLines = 4  // of one name; a longer one ends in an ellipsis, its table has it whole
 	axisRoom = 52 // under the plot: marks and the axis' words
 	edge     = 8  // around everything
@@ -42,15 +44,34 @@ var icons = []string{"circle", "rect", "triangle", "diamond"}
 // go-echarts cannot say all of it (a zero, a number as interval, silent).
 type sheet struct {
 	head   Head
+	width  float64
 	chart  *charts.Bar
 	option map[string]any
 	legend []any
-	levels int // of labels above the plot
+	levels int     // of labels above the plot
+	over   float64 // height of a row's name that stands out above the plot
 	err    error
 }
 
-func newSheet(h Head) *sheet {
-	return &sheet{head: h, chart: charts.NewBar(), option: map[string]any{}}
+// narrowSuffix ends the names of narrow drawings.
+const narrowSuffix = "-narrow"
+
+// twice makes a chart in both widths.
+func twice(h Head, build func(*sheet) Spec) Spec {
+	spec := build(&sheet{head: h, width: wideWidth, chart: charts.NewBar(), option: map[string]any{}})
+	h.Name = NarrowName(h.Name)
+	narrow := build(&sheet{head: h, width: narrowWidth, chart: charts.NewBar(), option: map[string]any{}})
+	spec.narrow = &narrow
+	return spec
+}
+
+// narrow reports whether names stand above what they name, for want of room.
+func (s *sheet) narrow() bool { return s.width < wideWidth }
+
+// share is the part of a wide plot's room that there is from left to right.
+func (s *sheet) share() float64 {
+	const besidePlot = 90 // about
+	return (s.width - besidePlot) / (wideWidth - besidePlot)
 }
 
 // fail keeps the first thing found wrong.
@@ -81,18 +102,23 @@ func (s *sheet) key(name, icon, colour string) {
 	s.legend = append(s.legend, map[string]any{"name": name, "icon": icon, "itemStyle": map[string]any{"color": colour, "borderWidth": 0}})
 }
 
-// heading writes the words of a vertical axis above it, from the left edge, line
-// lines above the plot.
+// heading writes the words of a vertical axis above it, from the left edge, the
+// last of them line lines above the plot.
 func (s *sheet) heading(a Axis, x, y float64, panel, line int) {
-	s.shape(oneLine(a.title(), width-2*edge), "@heading", ink, [][]any{{x, y, line}}, -1, -1, panel)
+	words := s.words(a)
+	for i, text := range words {
+		s.shape(text, "@heading", ink, [][]any{{x, y, line + len(words) - 1 - i}}, -1, -1, panel)
+	}
 }
 
+// words are the words of a vertical axis in lines.
+func (s *sheet) words(a Axis) []string { return clip(wrap(a.title(), s.width-2*edge), 2) }
+
 // The names of lines from left to right: the room of the piece of line before a
-// name, what stands between two, and the widest.
+// name, and what stands between two.
 const (
-	sample    = 32
-	gap       = 20
-	levelName = width - 2*edge - sample
+	sample = 32
+	gap    = 20
 )
 
 // levelLines adds reference lines from left to right. Their names follow the words
@@ -100,65 +126,63 @@ const (
 // returns the line, counted from the plot, for those words and raises the room
 // above by as much.
 func (s *sheet) levelLines(lines []Line, a Axis) int {
-	x, row := edge+textWidth(oneLine(a.title(), width-2*edge), fontSize), 0
+	words, room := s.words(a), s.width-2*edge-sample
+	x, row := edge+textWidth(words[len(words)-1], fontSize), 0
 	lefts, rows := make([]float64, len(lines)), make([]int, len(lines))
 	for i, l := range lines {
-		need := gap + sample + textWidth(oneLine(l.Label, levelName), fontSize)
-		if x+need > width-edge {
+		need := gap + sample + textWidth(oneLine(l.Label, room), fontSize)
+		if x+need > s.width-edge {
 			x, row = edge-gap, row+1
 		}
 		lefts[i], rows[i] = x+gap+sample, row
 		x += need
 	}
 	for i, l := range lines {
-		s.shape(oneLine(l.Label, levelName), "@level", ink, [][]any{{a.scaled(l.At), lefts[i], row - rows[i]}}, -1, 0, 0)
+		s.shape(oneLine(l.Label, room), "@level", ink, [][]any{{a.scaled(l.At), lefts[i], row - rows[i]}}, -1, 0, 0)
 	}
-	s.levels += row
+	s.levels += row + len(words) - 1
 	return row
 }
 
 // top returns the room above the plot: legend, then labels of lines.
 func (s *sheet) top() float64 {
-	return edge + s.legendHeight() + float64(s.levels)*lineHeight + 4
+	_, legend := s.flow()
+	return edge + legend + float64(s.levels)*lineHeight + s.over + 4
 }
 
-// keyWidth is the room that a legend's entry takes besides its name, keyHeight
-// that of one line of entries.
+// keyWidth is the room that a legend's entry takes besides its name: its sign and
+// what stands before and after the name. keyGap stands between two entries, part
+// of it beside them only.
 const (
-	keyWidth  = 14 + 5 + 16
-	keyHeight = 24
+	keyWidth = 14 + 5 + keyPad + keyGap
+	keyPad   = 10
+	keyGap   = 6
 )
 
-// oneRow reports whether the legend's entries fit side by side.
-func (s *sheet) oneRow() bool {
-	w := 0.0
+// flow sets the legend's entries side by side, with a break where the next would
+// not fit, so that they never overlap. It returns them with the breaks, and their
+// height.
+func (s *sheet) flow() (entries []any, height float64) {
+	x, high := 0.0, 0.0
 	for _, k := range s.legend {
-		w += keyWidth + textWidth(k.(map[string]any)["name"].(string), fontSize)
+		lines := strings.Split(k.(map[string]any)["name"].(string), "\n")
+		w := keyWidth + widest(lines)
+		if x > 0 && x+w > s.width-2*edge {
+			entries = append(entries, map[string]any{"name": "\n"})
+			x, height, high = 0, height+high, 0
+		}
+		x, high = x+w, math.Max(high, float64(len(lines))*lineHeight+keyGap)
+		entries = append(entries, k)
 	}
-	return w <= width-2*edge
+	return entries, height + high
 }
 
-func (s *sheet) legendHeight() float64 {
-	switch {
-	case len(s.legend) == 0:
-		return 0
-	case s.oneRow():
-		return keyHeight
-	}
-	return keyHeight * float64(len(s.legend))
-}
-
-// legendOption places the legend: side by side if there is room, else one
-// entry a line, so that entries never overlap.
 func (s *sheet) legendOption() map[string]any {
-	orient := "horizontal"
-	if !s.oneRow() {
-		orient = "vertical"
-	}
+	entries, _ := s.flow()
 	return map[string]any{
-		"data": s.legend, "orient": orient, "left": edge - 5, "top": edge - 5, "padding": 5, "align": "left",
-		"itemWidth": 14, "itemHeight": 14, "itemGap": map[string]int{"horizontal": 16, "vertical": keyHeight - 18}[orient],
-		"textStyle": map[string]any{"color": ink, "fontSize": fontSize, "lineHeight": lineHeight},
+		"data": entries, "left": edge - 5, "top": edge - 5, "padding": 5, "align": "left",
+		"itemWidth": 14, "itemHeight": 14, "itemGap": keyGap,
+		"textStyle": map[string]any{"color": ink, "fontSize": fontSize, "lineHeight": lineHeight, "padding": []any{0, keyPad, 0, 0}},
 	}
 }
 
@@ -168,7 +192,7 @@ var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upr
 
 // spec closes the sheet: series from go-echarts, the rest put in.
 func (s *sheet) spec(height float64) Spec {
-	spec := Spec{Name: s.head.Name, Title: s.head.Title, Label: s.head.Label, Width: width, Height: int(math.Ceil(height))}
+	spec := Spec{Name: s.head.Name, Title: s.head.Title, Label: s.head.Label, Width: int(s.width), Height: int(math.Ceil(height))}
 	o, err := plainOption(s.chart)
 	if err != nil {
 		s.fail(err)
@@ -220,9 +244,10 @@ func numberAxis(t ticks, formatter string) map[string]any {
 	}
 }
 
-// dateAxis returns the option of an axis of days.
-func dateAxis(first, last float64) map[string]any {
-	marks, formatter := dayMarks(first, last)
+// dateAxis returns the option of an axis of days, as long as share of that of a
+// wide drawing.
+func dateAxis(first, last, share float64) map[string]any {
+	marks, formatter := dayMarks(first, last, share)
 	return map[string]any{
 		"type": "value", "min": first, "max": last,
 		"axisLabel": map[string]any{"formatter": formatter, "color": ink, "fontSize": fontSize, "lineHeight": lineHeight, "customValues": marks, "hideOverlap": true},

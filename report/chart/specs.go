@@ -47,8 +47,24 @@ const mostRows = 30
 // Specs returns every chart that a page shows, in a fixed order: those of a
 // season's review for all seasons, the others for the season reviewed, for seasons
 // whose note asks for them, and for the whole book. A chart that would have
-// nothing to show is not among them.
-func Specs(r *report.Report) []Spec {
+// nothing to show is not among them. Each comes twice, for a page and then, under
+// the name that NarrowName gives, for a narrow screen.
+func Specs(r *report.Report) []Spec { return bothWidths(figures(r)) }
+
+// NarrowName is the name of a chart's drawing for a narrow screen.
+func NarrowName(chart string) string { return chart + narrowSuffix }
+
+// bothWidths puts each chart's narrow drawing after it.
+func bothWidths(charts []Spec) []Spec {
+	var specs []Spec
+	for _, s := range charts {
+		specs = append(specs, s, *s.narrow)
+	}
+	return specs
+}
+
+// figures returns every chart once.
+func figures(r *report.Report) []Spec {
 	var specs []Spec
 	for _, year := range r.Seasons {
 		specs = append(specs, emergence(r, year)...)

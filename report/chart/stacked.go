@@ -39,19 +39,22 @@ func decal(degrees, stroke, gap float64) map[string]any {
 // the top, the parts side by side in the order given, told apart by colour and
 // by hatching.
 func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
-	s := newSheet(h)
+	return twice(h, func(s *sheet) Spec { return s.stack(rows, parts, axis) })
+}
+
+func (s *sheet) stack(rows []StackRow, parts []string, axis Axis) Spec {
 	var names rowNames
 	var totals []*float64
 	for _, r := range rows {
-		names.add(r.Name, r.Note)
+		names.add(s.stackName(r), r.Note)
 		totals = append(totals, s.total(r))
 	}
-	names.set()
+	names.set(s)
 	t, err := axis.ticks(totals)
 	if err != nil {
 		s.fail(err)
 	}
-	for i, name := range seriesNames(parts) {
+	for i, name := range s.seriesNames(parts) {
 		s.bar(name, stackData(rows, i, axis), i, opts.BarChart{Stack: "all", BarWidth: "16"})
 		if hasPart(rows, i) {
 			s.key(name, "rect", colour(i))
@@ -59,18 +62,33 @@ func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
 	}
 	for i, r := range rows {
 		if r.Divider != "" { // after the bars: hatching goes by a series' place
-			s.shape(oneLine(r.Divider, dividerWidth), "@divider", ink, [][]any{{0, i}}, 0, 1, 0)
+			s.shape(s.dividerWords(r), "@divider", ink, [][]any{{0, i}}, 0, 1, 0)
 		}
 	}
 	s.decalsFor(len(parts))
 	if s.head.Label == "" {
-		s.head.Label = fmt.Sprintf("%s. %s", h.Title, sayTotals(rows, totals, axis))
+		s.head.Label = fmt.Sprintf("%s. %s", s.head.Title, sayTotals(rows, totals, axis))
 	}
 	return s.spec(s.rows(names, t, axis, nil))
 }
 
-// dividerWidth is the room of a divider's words.
-const dividerWidth = 400
+// stackName is what stands at a row; the words of a divider stand above it where
+// all names do.
+func (s *sheet) stackName(r StackRow) string {
+	if s.narrow() && r.Divider != "" {
+		return r.Divider
+	}
+	return r.Name
+}
+
+// dividerWords are what is written over a divider's line.
+func (s *sheet) dividerWords(r StackRow) string {
+	const room = 400
+	if s.narrow() {
+		return ""
+	}
+	return oneLine(r.Divider, room)
+}
 
 // hasPart reports whether any bar has a piece of a part.
 func hasPart(rows []StackRow, part int) bool {

@@ -25,7 +25,10 @@ const dotStep = 11
 // above: the differences of matched sowings. Lines mark what the mean has to
 // be compared with: zero, the break-even.
 func DotsStrip(h Head, strips []Strip, axis Axis, lines ...Line) Spec {
-	s := newSheet(h)
+	return twice(h, func(s *sheet) Spec { return s.strips(strips, axis, lines) })
+}
+
+func (s *sheet) strips(strips []Strip, axis Axis, lines []Line) Spec {
 	var values []*float64
 	var names rowNames
 	var spoken []DotRow
@@ -42,13 +45,13 @@ func DotsStrip(h Head, strips []Strip, axis Axis, lines ...Line) Spec {
 	if err != nil {
 		s.fail(err)
 	}
-	names.set()
+	names.set(s)
 	means, dots, most := stripItems(strips, axis, t, names)
-	names.each = math.Max(names.each, float64(most)*dotStep+10)
+	names.raise(float64(most)*dotStep + 10)
 	s.shape("single", "@dot", colour(1), dots, 0, 1, 0)
 	s.shape("mean", "@dot", colour(0), means, []int{0, 2, 3}, 1, 0)
 	if s.head.Label == "" {
-		s.head.Label = fmt.Sprintf("%s. %s", h.Title, sayRows(spoken, axis))
+		s.head.Label = fmt.Sprintf("%s. %s", s.head.Title, sayRows(spoken, axis))
 	}
 	return s.spec(s.rows(names, t, axis, lines))
 }
