@@ -14,6 +14,7 @@ type figure struct {
 	Title   string
 	Caption template.HTML
 	SVG     template.HTML
+	Narrow  template.HTML // the same chart for a narrow screen
 	Missing string // why there is no chart
 	Table   *table
 }
@@ -29,6 +30,9 @@ func (p *place) figure(chartName, title string, caption template.HTML, t *table)
 	if d, ok := p.charts[chartName]; ok {
 		f.Missing = d.Missing
 		f.SVG = template.HTML(p.ownIDs(d))
+		if n, ok := p.charts[chart.NarrowName(chartName)]; ok && n.SVG != "" {
+			f.Narrow = template.HTML(p.ownIDs(n))
+		}
 	}
 	return f
 }

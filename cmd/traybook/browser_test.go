@@ -105,9 +105,12 @@ type pageFacts struct {
 	Wide     []string `json:"wide"`
 }
 
-// look runs in the page: a chart is empty where its drawing has no extent.
+// look runs in the page: a chart is empty where its drawing has no extent. Of two
+// drawings of a chart one is shown; it may be wider than the screen only if no
+// other is there.
 const look = `(() => {
-	const empty = [...document.querySelectorAll('figure svg')].filter(s => {
+	const shown = [...document.querySelectorAll('figure svg')].filter(s => s.checkVisibility());
+	const empty = shown.filter(s => {
 		const b = s.getBBox(); return b.width < 50 || b.height < 20 || s.querySelectorAll('path,rect,text').length < 3;
 	}).map(s => s.getAttribute('aria-labelledby') || '?');
 	const wide = [...document.querySelectorAll('body *')].filter(e =>

@@ -19,19 +19,18 @@ func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int
 		return nil, 0, err
 	}
 	d, err := chart.NewDrawer(chart.DrawerOptions{
-		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0), Progress: out.progress,
+		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0),
+		Progress: func(done, total int) { out.progress(done/2, total/2) }, // each chart is drawn twice
 	})
 	if err != nil {
 		return nil, 0, c.badBundle(err)
 	}
 	drawings, err := d.Draw(chart.Specs(r))
-	charts, drawn := templates.Charts{}, 0
+	charts := templates.Charts{}
 	for _, g := range drawings {
 		charts[g.Name] = g
-		if g.Missing == "" {
-			drawn++
-		}
 	}
+	drawn := countDrawn(charts)
 	if err != nil && drawn == 0 && c.Echarts != "" {
 		return nil, 0, c.badBundle(err)
 	}
@@ -39,6 +38,16 @@ func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int
 		out.remark("%s", firstLine(err))
 	}
 	return charts, drawn, nil
+}
+
+// countDrawn counts the charts that came out, each once for both its drawings.
+func countDrawn(charts templates.Charts) (n int) {
+	for name, g := range charts {
+		if _, ok := charts[chart.NarrowName(name)]; ok && g.Missing == "" {
+			n++
+		}
+	}
+	return n
 }
 
 // bundle is the chart runtime to draw with; nil where there is none.
