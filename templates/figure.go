@@ -15,7 +15,7 @@ type figure struct {
 	Caption template.HTML
 	SVG     template.HTML
 	Narrow  template.HTML // the same chart for a narrow screen
-	Missing string // why there is no chart
+	Missing string        // why there is no chart
 	Table   *table
 }
 

@@ -82,7 +82,9 @@ func legend(s Spec) []string {
 	o, _ := s.Option["legend"].(map[string]any)
 	var out []string
 	for _, k := range asList(o["data"]) {
-		out = append(out, k.(map[string]any)["name"].(string))
+		if name := k.(map[string]any)["name"].(string); name != "\n" { // a break between two lines of the legend
+			out = append(out, name)
+		}
 	}
 	return out
 }

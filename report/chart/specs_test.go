@@ -66,7 +66,7 @@ func TestChartsOfEarlierSeasons(t *testing.T) {
 		r.Quality = append(r.Quality, report.Quality{Group: report.Group{Season: year, Crop: "kale"}, Share: share(0.9, 3), S: [5]report.Num{known(1)}})
 	}
 	drawn := func() (names []string) {
-		for _, s := range Specs(r) {
+		for _, s := range figures(r) {
 			names = append(names, s.Name)
 		}
 		return names
@@ -90,7 +90,7 @@ func TestHostileNamesInFigures(t *testing.T) {
 	r.Matches = []report.Match{{Tray: evil, Difference: 0.1}}
 	r.Room = []report.Room{{Season: 2025, Place: evil, Kind: report.TrayPlace, Peak: 2}}
 	specs := Specs(r)
-	if len(specs) != 7 || sameNames(specs) != nil {
+	if len(specs) != 2*7 || sameNames(specs) != nil {
 		t.Fatalf("%d charts, %v", len(specs), sameNames(specs))
 	}
 	for _, d := range drawAll(t, DrawerOptions{Bundle: bundle(t)}, specs) {
