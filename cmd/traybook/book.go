@@ -66,6 +66,14 @@ func (l loaded) errors() (n int) {
 	return n
 }
 
+// status is the exit status of work that was done: whether rows were left out.
+func (l loaded) status() error {
+	if l.errors() > 0 {
+		return status(leftOut)
+	}
+	return nil
+}
+
 // rows counts rows read, rows left out and files. A row that only repeats another
 // is not missing from any figure: it is warned of, not counted.
 func (l loaded) rows() (rows, left, files int) {

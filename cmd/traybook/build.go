@@ -40,7 +40,7 @@ func (c *buildCommand) Run(out *voice) error {
 		return err
 	}
 	if l.fatal() || c.Strict && l.errors() > 0 {
-		return c.refuse(out, l)
+		return refuse(out, l, c.JSON)
 	}
 	r, err := l.compute(options)
 	if err != nil {
@@ -70,8 +70,8 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir strin
 }
 
 // refuse says the problems and that nothing was built.
-func (c *buildCommand) refuse(out *voice, l loaded) error {
-	if err := out.problems(l.problems, c.JSON); err != nil {
+func refuse(out *voice, l loaded, asJSON bool) error {
+	if err := out.problems(l.problems, asJSON); err != nil {
 		return err
 	}
 	out.remark("nothing was built: %s to mend", counted(l.errors(), "error"))
@@ -156,8 +156,5 @@ func (c *buildCommand) summary(out *voice, l loaded, dir string, pages, drawn in
 	_, left, _ := l.rows()
 	out.result("%s, %s, %s left out; open %s", counted(pages, "page"), counted(drawn, "chart"),
 		counted(left, "row"), filepath.Join(dir, "index.html"))
-	if l.errors() > 0 {
-		return status(leftOut)
-	}
-	return nil
+	return l.status()
 }

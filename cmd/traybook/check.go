@@ -29,8 +29,5 @@ func (c *checkCommand) Run(out *voice) error {
 		out.remark("%v", errNoSowing)
 		return status(leftOut)
 	}
-	if bad > 0 {
-		return status(leftOut)
-	}
-	return nil
+	return l.status()
 }

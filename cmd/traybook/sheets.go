@@ -31,7 +31,7 @@ func (c *sheetsCommand) Run(out *voice) error {
 		return err
 	}
 	if l.fatal() {
-		return (&buildCommand{}).refuse(out, l)
+		return refuse(out, l, false)
 	}
 	r, err := l.compute(report.Options{Today: day})
 	if err != nil {
@@ -47,18 +47,8 @@ func (c *sheetsCommand) Run(out *voice) error {
 	if err := writeSheets(c.Out, body); err != nil {
 		return err
 	}
-	out.result("forms for %s; open and print %s", countedBatches(batches), c.Out)
-	if l.errors() > 0 {
-		return status(leftOut)
-	}
-	return nil
-}
-
-func countedBatches(n int) string {
-	if n == 1 {
-		return "1 batch"
-	}
-	return counted(n, "batche") // batches
+	out.result("forms for %s; open and print %s", countedAs(batches, "batch", "batches"), c.Out)
+	return l.status()
 }
 
 // writeSheets writes the file beside its place and moves it in.
