@@ -5,19 +5,23 @@ import (
 	"slices"
 
 	"traybook/report"
+	"traybook/report/chart"
 )
 
 // stillFit is the share from which plants count as still fit in a sentence (rule 17).
 const stillFit = report.StillFit
 
-// bandWords are the bands of days past the planned day, in a sentence and in a head.
-var bandWords = map[int]struct{ sentence, head string }{
-	0:  {"up to the planned day", "Up to the day"},
-	1:  {"1 to 3 days late", "1 to 3 days late"},
-	4:  {"4 to 7 days late", "4 to 7 days late"},
-	8:  {"8 to 14 days late", "8 to 14 days late"},
-	15: {"15 days late or more", "15 days or more"},
+// bandWords are the bands of days past the planned day in a sentence; in a head they
+// are named as in the chart.
+var bandWords = map[int]string{
+	0:  "up to the planned day",
+	1:  "1 to 3 days late",
+	4:  "4 to 7 days late",
+	8:  "8 to 14 days late",
+	15: "15 days late or more",
 }
+
+func bandHead(band int) string { return capital(chart.LeewayNames[band]) }
 
 // leewayOf are the bands of a crop (empty: all) in a kind of tray.
 func (p *place) leewayOf(crop, kind string) []report.Leeway {
@@ -53,13 +57,13 @@ func leewaySentence(kind string, bands []report.Leeway) template.HTML {
 	}
 	last := report.LastFit(bands)
 	if last < 0 {
-		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate].sentence, shareText(bands[0].Share), batchCount(bands[0].Batches))
+		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate], shareText(bands[0].Share), batchCount(bands[0].Batches))
 	}
-	out := say("In %s, <strong>%s</strong> still left %s of the plants fit, %s", trays, bandWords[bands[last].DaysLate].sentence,
+	out := say("In %s, <strong>%s</strong> still left %s of the plants fit, %s", trays, bandWords[bands[last].DaysLate],
 		shareText(bands[last].Share), batchCount(bands[last].Batches))
 	if last+1 < len(bands) {
 		next := bands[last+1]
-		return say("%s; %s left %s, %s.", out, bandWords[next.DaysLate].sentence, shareText(next.Share), batchCount(next.Batches))
+		return say("%s; %s left %s, %s.", out, bandWords[next.DaysLate], shareText(next.Share), batchCount(next.Batches))
 	}
 	if bands[last].DaysLate < report.LeewayBands[len(report.LeewayBands)-1] {
 		return say("%s; fewer than %s were looked at later than that.", out, batchCount(report.FewBatches))
@@ -77,7 +81,7 @@ func (p *place) leewayFigure() *figure {
 	}
 	t := p.table("leeway", "Still fit to set out, all seasons and crops", "leeway", plain("Looked at"), nums(heads...))
 	for _, band := range report.LeewayBands {
-		cells, some := []any{bandWords[band].head}, false
+		cells, some := []any{bandHead(band)}, false
 		for _, kind := range kinds {
 			l, ok := p.leewayIn("", kind, band)
 			some = some || ok
@@ -126,7 +130,7 @@ func fitCell(s report.Share) cell {
 func (p *place) leewayByCrop() more {
 	var heads []string
 	for _, band := range report.LeewayBands {
-		heads = append(heads, bandWords[band].head)
+		heads = append(heads, bandHead(band))
 	}
 	t := p.table("leeway-crops", "Still fit to set out by crop, all seasons", "leeway", plain("Crop", "Kind"), nums(heads...))
 	for _, crop := range p.leewayCrops() {

@@ -115,7 +115,7 @@ func (p *place) fitWords(kind string, late float64) template.HTML {
 		}
 		for _, f := range p.leewayOf("", kind) {
 			if f.DaysLate == band && f.Rate.Known {
-				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band].sentence, shareText(f.Share), batchCount(f.Batches))
+				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band], shareText(f.Share), batchCount(f.Batches))
 			}
 		}
 		break

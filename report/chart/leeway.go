@@ -8,8 +8,8 @@ import (
 	"traybook/report"
 )
 
-// leewayNames are the bands of days past the planned date.
-var leewayNames = map[int]string{0: "up to the day", 1: "1 to 3 days late", 4: "4 to 7 days late", 8: "8 to 14 days late", 15: "15 days or more"}
+// LeewayNames are the bands of days past the planned date, by their first day.
+var LeewayNames = map[int]string{0: "up to the day", 1: "1 to 3 days late", 4: "4 to 7 days late", 8: "8 to 14 days late", 15: "15 days or more"}
 
 // leeway shows how long plants stayed fit, by kind of tray, all crops together,
 // against the share that counts as still fit.
@@ -59,7 +59,7 @@ func leewayBands(rows []report.Leeway, kinds []string) []string {
 		for _, kind := range kinds {
 			counts = append(counts, fmt.Sprint(leewayOf(rows, kind, band).Batches))
 		}
-		bands = append(bands, fmt.Sprintf("%s: %s batches", leewayNames[band], strings.Join(counts, ", ")))
+		bands = append(bands, fmt.Sprintf("%s: %s batches", LeewayNames[band], strings.Join(counts, ", ")))
 	}
 	return bands
 }
@@ -69,7 +69,7 @@ func sayLeeway(rows []report.Leeway) string {
 	var said []string
 	for _, l := range rows {
 		if l.Rate.Known {
-			said = append(said, fmt.Sprintf("%s, %s: %.0f %%", orWords([]string{l.Kind}, "kind unknown")[0], leewayNames[l.DaysLate], 100*l.Rate.Value))
+			said = append(said, fmt.Sprintf("%s, %s: %.0f %%", orWords([]string{l.Kind}, "kind unknown")[0], LeewayNames[l.DaysLate], 100*l.Rate.Value))
 		}
 	}
 	return strings.Join(said, "; ") + "."
