@@ -203,9 +203,6 @@ func (p *place) countWords(b *report.Batch) template.HTML {
 	for _, c := range b.Counts {
 		lines = append(lines, countLine(b, c))
 	}
-	if len(lines) == 0 {
-		return ""
-	}
 	return lineList(lines)
 }
 
@@ -233,8 +230,11 @@ func countLine(b *report.Batch, c records.Count) template.HTML {
 	return join(say("%s.", out), noteWords(c.Note))
 }
 
-// lineList sets lines under one another.
+// lineList sets lines under one another; nothing of no lines.
 func lineList(lines []template.HTML) template.HTML {
+	if len(lines) == 0 {
+		return ""
+	}
 	var b strings.Builder
 	b.WriteString("<ul>")
 	for _, l := range lines {

@@ -14,9 +14,6 @@ func lookWords(b *report.Batch) template.HTML {
 	for _, s := range b.Looks {
 		lines = append(lines, lookLine(b, s))
 	}
-	if len(lines) == 0 {
-		return ""
-	}
 	return lineList(lines)
 }
 
@@ -65,9 +62,6 @@ func (p *place) outWords(b *report.Batch) template.HTML {
 	}
 	for _, o := range p.outs[b.Batch] {
 		lines = append(lines, p.outLine(o))
-	}
-	if len(lines) == 0 {
-		return ""
 	}
 	return lineList(lines)
 }
