@@ -51,7 +51,7 @@ const (
 // Sowing is a batch: one variety sown on one day into one tray code.
 type Sowing struct {
 	Pos
-	Batch         string
+	Code          string
 	Sown          Date
 	Crop, Variety string
 	Lot           string // empty: none written
@@ -142,7 +142,7 @@ type Purchase struct {
 // Lot is a seed lot. GermLabel is a share of 1.
 type Lot struct {
 	Pos
-	Lot              string
+	Code             string
 	Crop, Variety    string
 	Supplier         string
 	LotNumber        string

@@ -44,11 +44,11 @@ func trayDiffers(a, b Purchase) string {
 }
 
 func (l *loader) checkDoubleLots() {
-	checkDouble(l.lots, "double-lot", "lot", func(e *entry[Lot]) string { return e.is.Lot })
+	checkDouble(l.lots, "double-lot", "lot", func(e *entry[Lot]) string { return e.is.Code })
 }
 
 func (l *loader) checkDoubleBatches() {
-	checkDouble(l.sowings, "double-batch", "batch", func(e *entry[Sowing]) string { return e.is.Batch })
+	checkDouble(l.sowings, "double-batch", "batch", func(e *entry[Sowing]) string { return e.is.Code })
 }
 
 // checkDouble leaves out every row whose code an earlier row has; a row that is
@@ -91,7 +91,7 @@ func (l *loader) checkLots() {
 	for e := range alive(l.sowings) {
 		places[e.is.Lot] = append(places[e.is.Lot], e.row)
 	}
-	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Lot }))
+	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Code }))
 }
 
 func (l *loader) checkCrops() {

@@ -96,7 +96,7 @@ func (l *loader) twin(c Cost) Pos {
 
 func repeatsLot(c Cost, lot Lot, of *entry[Sowing]) bool {
 	return lot.Price.Known && lot.Bought == c.Date && sameCents(lot.Price.Value, c.Amount.Value) &&
-		(c.Crop == "" || c.Crop == lot.Crop) && (c.Batch == "" || of != nil && of.is.Lot == lot.Lot)
+		(c.Crop == "" || c.Crop == lot.Crop) && (c.Batch == "" || of != nil && of.is.Lot == lot.Code)
 }
 
 func repeatsPurchase(c Cost, p Purchase) bool {

@@ -78,8 +78,8 @@ func (l *loader) checkPlantsOut() {
 		if written > cells.Value {
 			e.problem("out-above-cells", "plants_out", tooMany(written, cells.Value), "no more plants than cells are expected", "")
 		}
-		if n := out[e.is.Batch]; n > cells.Value {
-			last[e.is.Batch].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Batch))+tooMany(n, cells.Value),
+		if n := out[e.is.Code]; n > cells.Value {
+			last[e.is.Code].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(n, cells.Value),
 				"no more plants than cells are expected", "")
 		}
 	}
@@ -95,12 +95,12 @@ func (l *loader) checkOutTwice() {
 		rows[e.is.Batch]++
 	}
 	for e := range alive(l.sowings) {
-		if rows[e.is.Batch] == 0 {
+		if rows[e.is.Code] == 0 {
 			continue
 		}
 		cols := []string{"set_out", "plants_out", "surplus"}
 		if i := slices.IndexFunc(cols, func(c string) bool { return e.text(c) != "" }); i >= 0 {
-			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Batch), cols[i], plural(rows[e.is.Batch], "row")),
+			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Code), cols[i], plural(rows[e.is.Code], "row")),
 				"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
 		}
 	}

@@ -11,8 +11,8 @@ func (l *loader) batch(code string) *entry[Sowing] {
 		l.batches = map[string]*entry[Sowing]{}
 		for i := range l.sowings {
 			e := &l.sowings[i]
-			if old, ok := l.batches[e.is.Batch]; e.is.Batch != "" && (!ok || old.out && !e.out) {
-				l.batches[e.is.Batch] = e
+			if old, ok := l.batches[e.is.Code]; e.is.Code != "" && (!ok || old.out && !e.out) {
+				l.batches[e.is.Code] = e
 			}
 		}
 	}
@@ -40,7 +40,7 @@ func (l *loader) lostBatches() {
 // batchCodes lists every batch's code.
 func (l *loader) batchCodes() []string {
 	if l.codes == nil {
-		l.codes = codes(l.sowings, func(s Sowing) string { return s.Batch })
+		l.codes = codes(l.sowings, func(s Sowing) string { return s.Code })
 	}
 	return l.codes
 }
@@ -106,12 +106,12 @@ func (l *loader) checkReplaces() {
 func (l *loader) checkLotCrops() {
 	lots := map[string]Lot{}
 	for e := range alive(l.lots) {
-		lots[e.is.Lot] = e.is
+		lots[e.is.Code] = e.is
 	}
 	for e := range alive(l.sowings) {
 		lot, ok := lots[e.is.Lot]
 		if ok && (lot.Crop != e.is.Crop || lot.Variety != e.is.Variety) {
-			e.problem("other-lot", "lot", fmt.Sprintf("lot %s is %s, this batch %s", quote(lot.Lot), quote(lot.Crop+" "+lot.Variety),
+			e.problem("other-lot", "lot", fmt.Sprintf("lot %s is %s, this batch %s", quote(lot.Code), quote(lot.Crop+" "+lot.Variety),
 				quote(e.is.Crop+" "+e.is.Variety)), "a lot of the batch's crop and variety is expected", "")
 		}
 	}

@@ -27,7 +27,7 @@ func (l *loader) checkTraysInUse() {
 			continue
 		}
 		free := e.is.Sown + 1
-		if end, ok := ends[e.is.Batch]; ok {
+		if end, ok := ends[e.is.Code]; ok {
 			free = end + Date(l.settings.TrayTurnaround)
 		}
 		changes[code] = append(changes[code], change{e.is.Sown, e.is.Trays, 0, e.row}, change{free, -e.is.Trays, 0, nil})
@@ -56,7 +56,7 @@ func (l *loader) writtenEnds() map[string]Date {
 	ends := map[string]Date{}
 	for e := range alive(l.sowings) {
 		if e.is.SetOut.Known() {
-			ends[e.is.Batch] = e.is.SetOut
+			ends[e.is.Code] = e.is.SetOut
 		}
 	}
 	for e := range alive(l.outs) {

@@ -24,7 +24,7 @@ func (r *row) lot() Lot {
 	crop := r.name("crop", "crop")
 	return Lot{
 		Pos:          r.pos(),
-		Lot:          r.name("lot", "lot"),
+		Code:         r.name("lot", "lot"),
 		Crop:         crop,
 		Variety:      r.nameIn("variety", crop, "variety"),
 		Supplier:     r.text("supplier"),
@@ -50,7 +50,7 @@ func (r *row) sowing() Sowing {
 	}
 	return Sowing{
 		Pos:          r.pos(),
-		Batch:        r.name("batch", "batch"),
+		Code:         r.name("batch", "batch"),
 		Sown:         r.date("sown"),
 		Crop:         crop,
 		Variety:      r.nameIn("variety", crop, "variety"),

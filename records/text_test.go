@@ -23,7 +23,7 @@ func TestShapes(t *testing.T) {
 		"loud header":      func(s string) string { return strings.Replace(s, "batch,sown", " BATCH ,S_own", 1) },
 	} {
 		b, problems := load(map[string]string{"sowings.csv": shape(oneSowing)})
-		if len(problems) > 0 || len(b.Sowings) != 1 || b.Sowings[0].Batch != "A" || b.Sowings[0].Trays != 2 {
+		if len(problems) > 0 || len(b.Sowings) != 1 || b.Sowings[0].Code != "A" || b.Sowings[0].Trays != 2 {
 			t.Errorf("%s: %v %+v", name, problems, b.Sowings)
 		}
 	}

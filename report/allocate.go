@@ -17,7 +17,7 @@ type costRow struct {
 }
 
 // costRows shares every row of costs.csv out among batches (rules 19-23, 45, 50).
-func (p *purse) costRows() {
+func (p *accounts) costRows() {
 	rows := p.pricedRows()
 	house := p.newHouse(rows)
 	for i := range rows {
@@ -41,7 +41,7 @@ func (p *purse) costRows() {
 
 // pricedRows returns the rows that have an amount, in one order whatever the
 // order of the file. Hours without a wage are no cost row (rule 59).
-func (p *purse) pricedRows() []costRow {
+func (p *accounts) pricedRows() []costRow {
 	var rows []costRow
 	for _, c := range p.r.Book.Costs {
 		amount, known := p.amountOf(c)
@@ -57,7 +57,7 @@ func (p *purse) pricedRows() []costRow {
 	return rows
 }
 
-func (p *purse) amountOf(c records.Cost) (float64, bool) {
+func (p *accounts) amountOf(c records.Cost) (float64, bool) {
 	if c.Amount.Known {
 		return c.Amount.Value, true
 	}
@@ -109,7 +109,7 @@ func mixWeight(batches []*Batch) weight {
 
 // direct gives a row to the batch, or the season's batches of the crop and tray,
 // that it names (rule 19).
-func (p *purse) direct(row *costRow) bool {
+func (p *accounts) direct(row *costRow) bool {
 	if row.Batch != "" {
 		b := p.r.byCode[row.Batch]
 		if b != nil {
@@ -123,21 +123,21 @@ func (p *purse) direct(row *costRow) bool {
 			batches = append(batches, b)
 		}
 	}
-	return p.share(row, batches, weightOf(row, batches)) || p.share(row, batches, byTrays)
+	return p.split(row, batches, weightOf(row, batches)) || p.split(row, batches, byTrays)
 }
 
 // shared spreads a season's seed, mix, feed, equipment and other (rules 20, 21,
 // 23); where nothing has a weight, by trays as rule 19 says of direct rows.
-func (p *purse) shared(row *costRow) bool {
+func (p *accounts) shared(row *costRow) bool {
 	batches := p.bySeason[row.season]
-	if row.Category == records.Seed && p.share(row, p.withoutPricedLot(batches), bySeeds) {
+	if row.Category == records.Seed && p.split(row, p.withoutPricedLot(batches), bySeeds) {
 		return true
 	}
-	return p.share(row, batches, weightOf(row, batches)) || p.share(row, batches, byTrays)
+	return p.split(row, batches, weightOf(row, batches)) || p.split(row, batches, byTrays)
 }
 
-// share splits a row by weight; false where no batch has any.
-func (p *purse) share(row *costRow, batches []*Batch, w weight) bool {
+// split splits a row by weight; false where no batch has any.
+func (p *accounts) split(row *costRow, batches []*Batch, w weight) bool {
 	total := 0.0
 	for _, b := range batches {
 		total += w(b)
@@ -154,7 +154,7 @@ func (p *purse) share(row *costRow, batches []*Batch, w weight) bool {
 }
 
 // bear lets a batch bear a part of a row.
-func (p *purse) bear(b *Batch, row *costRow, amount float64) {
+func (p *accounts) bear(b *Batch, row *costRow, amount float64) {
 	b.Parts.bear(row.Category, amount)
 	if row.Category == records.Labour && row.task() == records.SowingTask {
 		p.sowing[b] += amount

@@ -170,7 +170,7 @@ func TestUsablePlants(t *testing.T) {
 	if u.Batches != 4 || u.LeftOut != 2 {
 		t.Errorf("usable: %+v", u)
 	}
-	known(t, "usable rate", u.Rate, 0.62, 1e-12)
+	known(t, "usable rate", u.Share, 0.62, 1e-12)
 }
 
 // Rules 15 and 64: two trays, one first counted later; before its first count it
@@ -225,15 +225,15 @@ func TestLotsAgainstThePacket(t *testing.T) {
 	}
 	b.lot("B", "Beetroot", 0.9)
 	r := b.report("2025-04-01")
-	last := find(t, "L3", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "L3" })
+	last := find(t, "L3", r.Lots, func(l LotFigure) bool { return l.Lot.Code == "L3" })
 	known(t, "allowance", last.Allowance, 0.05, 1e-12)
 	if !last.Below.Known || !last.Below.Value == (last.SeedHigh.Value < 0.85) {
 		t.Errorf("below: %+v", last)
 	}
-	if l := find(t, "L2", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "L2" }); !l.Below.Value {
+	if l := find(t, "L2", r.Lots, func(l LotFigure) bool { return l.Lot.Code == "L2" }); !l.Below.Value {
 		t.Errorf("60 of 100 three times, 0.9 on the packet: %+v", l)
 	}
-	beet := find(t, "B", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "B" })
+	beet := find(t, "B", r.Lots, func(l LotFigure) bool { return l.Lot.Code == "B" })
 	missing(t, "allowance of beet", beet.Allowance)
 	if beet.Below.Known || !beet.Cluster {
 		t.Errorf("beet: %+v", beet)
@@ -328,7 +328,7 @@ func TestLooks(t *testing.T) {
 	known(t, "fit", r.Batch("b1").QualityGood, 7, 0)
 	want := map[int][3]float64{0: {3, 30, 30}, 1: {3, 90, 72}, 15: {1, 10, 1}}
 	for _, l := range r.Leeway {
-		if w := want[l.DaysLate]; [3]float64{float64(l.Batches), l.N, l.X} != w || l.Rate.Known != (l.Batches >= 3) {
+		if w := want[l.DaysLate]; [3]float64{float64(l.Batches), l.N, l.X} != w || l.Share.Known != (l.Batches >= 3) {
 			t.Errorf("%q band %d: %+v", l.Crop, l.DaysLate, l)
 		}
 	}

@@ -24,7 +24,7 @@ func TestAllOrNoneUp(t *testing.T) {
 		b := newBook(t)
 		b.alike(6, up)
 		r := b.report("2025-04-20")
-		known(t, "rate", r.Emergence[0].Rate, float64(up)/100, 0)
+		known(t, "rate", r.Emergence[0].Share, float64(up)/100, 0)
 		missing(t, "low", r.Emergence[0].Low)
 		for i, n := range []int{50, 60, 55, 52} {
 			code := fmt.Sprint("other", i)
@@ -69,13 +69,13 @@ func TestScantBooks(t *testing.T) {
 				r := b.report(today)
 				finite(t, reflect.ValueOf(*r), "report")
 				for _, s := range r.shares() {
-					if s.Rate.Known && !(s.Rate.Value >= 0 && s.Rate.Value <= 1) {
+					if s.Share.Known && !(s.Share.Value >= 0 && s.Share.Value <= 1) {
 						t.Errorf("rate: %+v", s)
 					}
 				}
 				for _, x := range r.Batches {
 					if x.TrayDays < 0 {
-						t.Errorf("%s: %v tray-days", x.Batch, x.TrayDays)
+						t.Errorf("%s: %v tray-days", x.Code, x.TrayDays)
 					}
 				}
 			}

@@ -15,9 +15,9 @@ func (r *Report) batches() {
 	for _, s := range r.Book.Sowings {
 		r.Batches = append(r.Batches, newBatchOf(s, codes[s.Tray], r.Book.Settings))
 	}
-	slices.SortStableFunc(r.Batches, func(a, b *Batch) int { return cmp.Compare(a.Batch, b.Batch) })
+	slices.SortStableFunc(r.Batches, func(a, b *Batch) int { return cmp.Compare(a.Code, b.Code) })
 	for _, b := range r.Batches {
-		r.byCode[b.Batch] = b
+		r.byCode[b.Code] = b
 	}
 	r.lastDate()
 	r.readLogs()
@@ -108,11 +108,11 @@ func (r *Report) readLogs() {
 	scores := byBatch(r.Book.Scores, func(s records.Score) string { return s.Batch })
 	outs := byBatch(r.Book.Outs, func(o records.Out) string { return o.Batch })
 	for _, b := range r.Batches {
-		b.readCounts(counts[b.Batch])
-		b.readScores(scores[b.Batch], r.Book.Settings.UsableFrom)
-		b.readOuts(outs[b.Batch])
-		b.everCounted = len(counts[b.Batch]) > 0
-		for _, c := range counts[b.Batch] {
+		b.readCounts(counts[b.Code])
+		b.readScores(scores[b.Code], r.Book.Settings.UsableFrom)
+		b.readOuts(outs[b.Code])
+		b.everCounted = len(counts[b.Code]) > 0
+		for _, c := range counts[b.Code] {
 			b.lastWritten = max(b.lastWritten, c.Date)
 		}
 	}
@@ -140,8 +140,8 @@ func groupBy[K comparable](batches []*Batch, key func(*Batch) K) (keys []K, grou
 	return keys, groups
 }
 
-// those returns the batches of which a thing is true.
-func those(batches []*Batch, keep func(*Batch) bool) []*Batch {
+// filter returns the batches of which a thing is true.
+func filter(batches []*Batch, keep func(*Batch) bool) []*Batch {
 	var some []*Batch
 	for _, b := range batches {
 		if keep(b) {

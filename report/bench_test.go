@@ -35,7 +35,7 @@ func bigFarm(b *testing.B, seasons, batches int) *Report {
 			batch := newBatch(b, fmt.Sprintf("%d-%04d", s, i), sown.String(), (sown + 35).String(), []string{"HEAVY", "THIN"}[i%2], 1.5, 100, 120)
 			batch.Crop = fmt.Sprint("crop", i%20)
 			batch.Season, batch.TrayDays, batch.SeedsSown = 2005+s, 52.5, records.Known(150.0)
-			r.Batches, r.byCode[batch.Batch] = append(r.Batches, batch), batch
+			r.Batches, r.byCode[batch.Code] = append(r.Batches, batch), batch
 			r.LastDate = max(r.LastDate, batch.End)
 		}
 	}

@@ -30,7 +30,7 @@ func (b *book) tray(code, kind string, cells int) *records.Purchase {
 }
 
 func (b *book) sow(code, sown, crop, variety, tray string, trays float64) *records.Sowing {
-	b.Sowings = append(b.Sowings, records.Sowing{Batch: code, Sown: day(b, sown), Crop: crop, Variety: variety, Tray: tray, Trays: trays,
+	b.Sowings = append(b.Sowings, records.Sowing{Code: code, Sown: day(b, sown), Crop: crop, Variety: variety, Tray: tray, Trays: trays,
 		SeedsPerCell: 1, Start: records.FromSeed})
 	return &b.Sowings[len(b.Sowings)-1]
 }
@@ -61,7 +61,7 @@ func (b *book) out(batch, date string, plants int, to records.Destination, last 
 }
 
 func (b *book) lot(code, crop string, label float64) *records.Lot {
-	b.Lots = append(b.Lots, records.Lot{Lot: code, Crop: crop, GermLabel: records.Known(label)})
+	b.Lots = append(b.Lots, records.Lot{Code: code, Crop: crop, GermLabel: records.Known(label)})
 	return &b.Lots[len(b.Lots)-1]
 }
 

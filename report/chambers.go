@@ -18,7 +18,7 @@ type chamberKey struct {
 // was counted or with a reading; readings by their own date's season.
 func (r *Report) chambers() []ChamberFigure {
 	climate := r.climate()
-	stood := those(r.Batches, climate.stoodIn)
+	stood := filter(r.Batches, climate.stoodIn)
 	_, groups := groupBy(stood, func(b *Batch) chamberKey { return chamberKey{b.Season, b.Chamber} })
 	days := map[chamberKey][]placeDay{}
 	for _, b := range stood {
@@ -47,7 +47,7 @@ func (r *Report) chambers() []ChamberFigure {
 
 func (r *Report) chamber(k chamberKey, batches []*Batch, days []placeDay, c climate) ChamberFigure {
 	f := ChamberFigure{Season: k.season, Chamber: k.chamber}
-	f.Share = poolShare(countsOf(those(batches, (*Batch).entersEmergence), emergenceCount))
+	f.Rate = poolShare(countsOf(filter(batches, (*Batch).entersEmergence), emergenceCount))
 	slices.SortFunc(days, func(a, b placeDay) int { return cmp.Compare(a.date, b.date) })
 	var t temps
 	for _, day := range days {

@@ -46,7 +46,7 @@ func (r *Report) HasCategory(c records.Category) bool { return r.hasCategory[c] 
 
 // batchCosts totals what each batch bears. Nothing is known where the book has
 // no money at all; a transplant's cost rests on ended batches (rule 60).
-func (p *purse) batchCosts() {
+func (p *accounts) batchCosts() {
 	if len(p.has) == 0 {
 		return
 	}
@@ -70,7 +70,7 @@ func ratio(a, b Num) Num {
 // its batches bear, so that they add up to what the ledger calls borne (rule 26);
 // usable plants, the cost of one and the shares rest on the ended batches with a
 // figure of usable plants (rules 27, 60).
-func (p *purse) costTable() []Cost {
+func (p *accounts) costTable() []Cost {
 	return p.r.CostBy(func(b *Batch) (Group, bool) { return b.Group(), true })
 }
 

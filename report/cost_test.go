@@ -30,8 +30,8 @@ func TestSeedOfALot(t *testing.T) {
 		b := newBatch(t, "b", "2026-03-01", "2026-03-11", "S", 3, 100, 50)
 		a.Lot, b.Lot = "L1", "L1"
 		book := &records.Book{Lots: []records.Lot{
-			{Lot: "L1", Seeds: records.Known(bought), Price: records.Known(10.0)},
-			{Lot: "L2", Seeds: records.Known(5.0), Price: records.Known(99.0)},
+			{Code: "L1", Seeds: records.Known(bought), Price: records.Known(10.0)},
+			{Code: "L2", Seeds: records.Known(5.0), Price: records.Known(99.0)},
 		}}
 		r := moneyOf(book, a, b)
 		near(t, "a", a.Parts.Seed, want, 1e-12)
@@ -43,7 +43,7 @@ func TestSeedOfALot(t *testing.T) {
 
 // Shared seed falls on batches without a priced lot; on all where each has one.
 func TestSharedSeed(t *testing.T) {
-	lots := []records.Lot{{Lot: "L1", Price: records.Known(10.0)}, {Lot: "L2"}}
+	lots := []records.Lot{{Code: "L1", Price: records.Known(10.0)}, {Code: "L2"}}
 	for _, tt := range []struct {
 		lotOfB string
 		a, b   float64
@@ -183,8 +183,8 @@ func TestPottingOn(t *testing.T) {
 		b              *Batch
 		carried, total float64
 	}{{p, -72, 18}, {q, 54 - 64, 0}, {r, 18, 18}, {s, 64, 64}} {
-		near(t, tt.b.Batch+" carried", tt.b.Parts.Carried, tt.carried, 1e-9)
-		near(t, tt.b.Batch+" cost", tt.b.Cost.Value, tt.total, 1e-9)
+		near(t, tt.b.Code+" carried", tt.b.Parts.Carried, tt.carried, 1e-9)
+		near(t, tt.b.Code+" cost", tt.b.Cost.Value, tt.total, 1e-9)
 	}
 	known(t, "p, 20 plants left", p.PerTransplant, 18.0/20, 1e-9)
 	balanced(t, rep)
@@ -273,7 +273,7 @@ func TestSharedSeedPassesPottedBatches(t *testing.T) {
 	a := newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 50)
 	b := newBatch(t, "b", "2025-03-05", "2025-03-11", "S", 1, 100, 50)
 	a.Lot, b.FromSeed = "L1", false
-	book := &records.Book{Lots: []records.Lot{{Lot: "L1", Price: records.Known(10.0)}}, Costs: []records.Cost{row(t, "2025-03-01", records.Seed, 8)}}
+	book := &records.Book{Lots: []records.Lot{{Code: "L1", Price: records.Known(10.0)}}, Costs: []records.Cost{row(t, "2025-03-01", records.Seed, 8)}}
 	balanced(t, moneyOf(book, a, b))
 	near(t, "a", a.Parts.Seed, 18, 1e-12)
 	near(t, "b", b.Parts.Seed, 0, 0)

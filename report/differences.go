@@ -87,11 +87,11 @@ func (r *Report) contrast(crop string, batches []*Batch, variety string) contras
 	w := a.N * z.N / (a.N + z.N)
 	used, _ := r.spreadOf(ofEmergence, crop)
 	v := a.variance(one, used.rho) + z.variance(rest, used.rho)
-	return contrast{a.Batches, z.Batches, w, w * (a.Rate.Value - z.Rate.Value), w * w * v}
+	return contrast{a.Batches, z.Batches, w, w * (a.Share.Value - z.Share.Value), w * w * v}
 }
 
 // variance is that of a pooled rate, widened by its batches' scatter (rule 8).
-func (s Share) variance(counts []estimate.Count, rho float64) float64 {
+func (s Rate) variance(counts []estimate.Count, rho float64) float64 {
 	ns := make([]float64, len(counts))
 	for i, c := range counts {
 		ns[i] = c.N

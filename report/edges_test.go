@@ -34,7 +34,7 @@ func TestAllowanceIsNotBelowNothing(t *testing.T) {
 		b.count(code, "2025-03-30", 90).Cells = records.Known(100)
 	}
 	for _, l := range b.report().Lots {
-		known(t, l.Lot.Lot, l.Allowance, 0, 0)
+		known(t, l.Lot.Code, l.Allowance, 0, 0)
 	}
 }
 

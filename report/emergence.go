@@ -9,7 +9,7 @@ import (
 
 // germination computes the figures of what came up (rules 10-15, 57).
 func (r *Report) germination() {
-	counted := those(r.Batches, (*Batch).entersEmergence)
+	counted := filter(r.Batches, (*Batch).entersEmergence)
 	r.scatters[ofEmergence] = scatterOf(counted, seedGroupOf, func(g seedGroup) string { return g.Crop }, emergenceCount)
 	r.Emergence = r.emergence(counted)
 	r.Differences = r.differences(counted)
@@ -33,7 +33,7 @@ func (r *Report) emergence(counted []*Batch) []Emergence {
 	var table []Emergence
 	for _, g := range keys {
 		e := Emergence{Group: g, LeftOut: leftOut[g], SeedsPerCell: seedsPerCell(groups[g])}
-		e.Share = r.share(ofEmergence, g.Crop, countsOf(groups[g], emergenceCount))
+		e.Rate = r.share(ofEmergence, g.Crop, countsOf(groups[g], emergenceCount))
 		for _, b := range groups[g] {
 			e.Trays += b.Trays
 		}
@@ -58,12 +58,12 @@ func seedsPerCell(batches []*Batch) records.Maybe[int] {
 }
 
 // perSeed turns a share of cells and its ends into shares of seeds (rule 11).
-func (s Share) perSeed(k records.Maybe[int]) (rate, low, high Num) {
+func (s Rate) perSeed(k records.Maybe[int]) (rate, low, high Num) {
 	each := func(n Num) Num {
 		if !n.Known || !k.Known {
 			return Num{}
 		}
 		return records.Known(estimate.PerSeed(n.Value, k.Value))
 	}
-	return each(s.Rate), each(s.Low), each(s.High)
+	return each(s.Share), each(s.Low), each(s.High)
 }

@@ -8,7 +8,7 @@ import (
 
 // flips fills the break-even and what would flip the answer, each alone (rules
 // 32, 51, 65).
-func (p *purse) flips(back *Payback, pr *pair) {
+func (p *accounts) flips(back *Payback, pr *pair) {
 	extra, _ := p.extraMinutes(pr)
 	perUse, otherPerUse := ratio(back.Price, back.Life.Uses), ratio(back.OtherPrice, back.OtherLife.Uses)
 	if perUse.Known && otherPerUse.Known {
@@ -39,7 +39,7 @@ func flip(money Num, plants float64) Num {
 
 // atPlugPrice is the answer with a bought-in transplant's price as the value of
 // all matches; nil where none is written.
-func (p *purse) atPlugPrice(back *Payback, pr *pair) *PlugPrice {
+func (p *accounts) atPlugPrice(back *Payback, pr *pair) *PlugPrice {
 	value := p.r.Book.Settings.PlugPrice
 	if !value.Known {
 		return nil

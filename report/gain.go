@@ -6,7 +6,7 @@ import (
 )
 
 // pairs computes what hangs on two codes side by side: rules 28-33, 35.
-func (p *purse) pairs() {
+func (p *accounts) pairs() {
 	values := p.plantValues()
 	p.r.plantValue = values
 	stays := p.r.stays(1, nil)
@@ -39,7 +39,7 @@ type gains struct{ tray, plants, minutes, mid, low, high Num }
 
 // gain computes rule 31 over the plants gained at each match, in money: it is
 // missing where there is none, or the other's life in uses is unknown.
-func (p *purse) gain(pr *pair, money []float64) gains {
+func (p *accounts) gain(pr *pair, money []float64) gains {
 	other := pr.other
 	g := gains{tray: ratio(other.price, other.life.Uses)}
 	extra, minutes := p.extraMinutes(pr)
@@ -71,7 +71,7 @@ func meanOf(xs []float64, conf float64) (Num, *estimate.Interval) {
 // extraMinutes is the money that a use of the tray takes in labour beyond the
 // other's, and the same as a part of gain; 0 and missing where either code's
 // minutes or the wage is not written (rule 51).
-func (p *purse) extraMinutes(pr *pair) (extra float64, part Num) {
+func (p *accounts) extraMinutes(pr *pair) (extra float64, part Num) {
 	wage := p.r.Book.Settings.Wage
 	if !wage.Known || !pr.tray.minutes.Known || !pr.other.minutes.Known {
 		return 0, Num{}
@@ -97,7 +97,7 @@ func (pr *pair) inMoney(value Num) []float64 {
 }
 
 // worthToday is -price + gain x uses a season x the annuity of the life (rule 31).
-func (p *purse) worthToday(price, gain, uses, seasons Num) Num {
+func (p *accounts) worthToday(price, gain, uses, seasons Num) Num {
 	if !price.Known || !gain.Known || !uses.Known || !seasons.Known {
 		return Num{}
 	}

@@ -7,7 +7,7 @@ import "traybook/records"
 // number of seeds a cell.
 type Emergence struct {
 	Group
-	Share
+	Rate
 	Trays                       float64 // sown
 	LeftOut                     int     // batches from seed without a usable count
 	SeedsPerCell                records.Maybe[int]
@@ -29,7 +29,7 @@ type LotFigure struct {
 	Lot                         records.Lot
 	Batches                     []string // codes, sorted, of all batches sown from it
 	Counted                     int      // of them counted
-	Share                                // per cell of what ever came up: X cells of N looked at
+	Rate                                 // per cell of what ever came up: X cells of N looked at
 	SeedRate, SeedLow, SeedHigh Num      // per seed: what is compared with the packet
 	SeedsPerCell                records.Maybe[int]
 	Label                       Num
@@ -77,7 +77,7 @@ type SowingWeek struct {
 	Season int
 	Crop   string
 	Week   string // 2025-W14
-	Share         // no interval
+	Rate          // no interval
 	Temp   Num    // mean Celsius in chamber, else house, from sowing until 7 days after
 	TempOf string // chamber, house or empty
 }
@@ -86,7 +86,7 @@ type SowingWeek struct {
 type ChamberFigure struct {
 	Season                      int
 	Chamber                     string
-	Share                       // emergence of batches that stood in it
+	Rate                        // emergence of batches that stood in it
 	Readings                    int
 	MeanTemp, LowTemp, HighTemp Num // Celsius
 	DaysIn                      Num // median days in the chamber

@@ -14,7 +14,7 @@ func (r *Report) grown() *If {
 	stays := r.stays(grow, r.Options.Switch)
 	then := &If{Grow: grow, Switch: r.Options.Switch}
 	then.Room, then.InUse = r.roomOf(stays)
-	p := &purse{r: r, codes: trayCodes(r)}
+	p := &accounts{r: r, codes: trayCodes(r)}
 	for _, pr := range pairsOf(p.codes) {
 		back := r.paybackOf(pr.tray.code, pr.other.code)
 		next, buy := p.nextTrays(back, pr, p.replay(pr, stays))

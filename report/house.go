@@ -6,11 +6,11 @@ import (
 	"traybook/records"
 )
 
-// house spreads rows with a period. A row becomes money a tray on each day (or a
+// dayRates spreads rows with a period. A row becomes money a tray on each day (or a
 // tray sown, a plant gone out, that day), and at last each batch takes what its
 // own days hold: a row costs its days, not days times batches.
-type house struct {
-	p     *purse
+type dayRates struct {
+	p     *accounts
 	first records.Date // day 0 of the slices
 	cold  map[records.Date]float64
 	// By day: trays standing, trays sown, usable plants of batches that ended.
@@ -20,9 +20,9 @@ type house struct {
 }
 
 // newHouse says what stood on each day and which days each row covers.
-func (p *purse) newHouse(rows []costRow) *house {
+func (p *accounts) newHouse(rows []costRow) *dayRates {
 	p.setPeriods(rows)
-	h := &house{p: p, cold: outdoors(p.r.Book.House), perTray: map[records.Category][]float64{}}
+	h := &dayRates{p: p, cold: outdoors(p.r.Book.House), perTray: map[records.Category][]float64{}}
 	last := records.Date(0)
 	for _, b := range p.r.Batches {
 		if h.first == 0 || b.Sown < h.first {
@@ -41,7 +41,7 @@ func (p *purse) newHouse(rows []costRow) *house {
 
 // enter puts a batch on the days it stood. Adding day by day keeps an empty day
 // exactly empty, whatever parts of trays came and went.
-func (h *house) enter(b *Batch) {
+func (h *dayRates) enter(b *Batch) {
 	h.sown[b.Sown-h.first] += b.Trays
 	for d := b.Sown; d < b.End; d++ {
 		h.stood[d-h.first] += b.Trays
@@ -53,7 +53,7 @@ func (h *house) enter(b *Batch) {
 
 // spread shares a row out; false where nothing stood (was sown, ended) in its
 // period (rule 45).
-func (h *house) spread(row *costRow) bool {
+func (h *dayRates) spread(row *costRow) bool {
 	days := h.within(row.start, row.end)
 	switch {
 	case row.Category == records.Heat:
@@ -68,7 +68,7 @@ func (h *house) spread(row *costRow) bool {
 
 // failed spreads labour of setting out over the batches that ended in its period
 // without a usable plant: by their tray-days in it, else by trays.
-func (h *house) failed(row *costRow) bool {
+func (h *dayRates) failed(row *costRow) bool {
 	var ended []*Batch
 	for _, b := range h.p.r.Batches {
 		if b.Ended() && b.End >= row.start && b.End <= row.end {
@@ -76,11 +76,11 @@ func (h *house) failed(row *costRow) bool {
 		}
 	}
 	inPeriod := func(b *Batch) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
-	return h.p.share(row, ended, inPeriod) || h.p.share(row, ended, byTrays)
+	return h.p.split(row, ended, inPeriod) || h.p.split(row, ended, byTrays)
 }
 
 // of is the money a tray and day of a category.
-func (h *house) of(c records.Category) []float64 {
+func (h *dayRates) of(c records.Category) []float64 {
 	if h.perTray[c] == nil {
 		h.perTray[c] = make([]float64, len(h.stood))
 	}
@@ -91,7 +91,7 @@ func (h *house) of(c records.Category) []float64 {
 type span struct{ from, to int }
 
 // within cuts a period to the days on which anything happened.
-func (h *house) within(start, end records.Date) span {
+func (h *dayRates) within(start, end records.Date) span {
 	s := span{int(max(start-h.first, 0)), int(min(end-h.first+1, records.Date(len(h.stood))))}
 	if s.to < s.from || h.first == 0 {
 		return span{}
@@ -122,7 +122,7 @@ func sum(xs []float64) float64 {
 // heat spreads a heating bill by tray-days, each day weighted by how cold it was
 // where the log has every day's outdoor low and high; where that leaves no
 // weight, by tray-days alone, of the heated days, else of the period (rules 22, 50).
-func (h *house) heat(row *costRow) bool {
+func (h *dayRates) heat(row *costRow) bool {
 	days := heatDays(h.p.r.Book.Settings, row.start, row.end)
 	measured := !slices.ContainsFunc(days, func(d records.Date) bool { _, known := h.cold[d]; return !known })
 	if measured && h.heatBy(row, days, func(d records.Date) float64 { return h.cold[d] }) {
@@ -134,7 +134,7 @@ func (h *house) heat(row *costRow) bool {
 	return rate(h.of(records.Heat), h.stood, h.within(row.start, row.end), row.amount)
 }
 
-func (h *house) heatBy(row *costRow, days []records.Date, cold func(records.Date) float64) bool {
+func (h *dayRates) heatBy(row *costRow, days []records.Date, cold func(records.Date) float64) bool {
 	total := 0.0
 	inside := func(d records.Date) bool { return h.first != 0 && d >= h.first && int(d-h.first) < len(h.stood) }
 	for _, d := range days {
@@ -155,7 +155,7 @@ func (h *house) heatBy(row *costRow, days []records.Date, cold func(records.Date
 }
 
 // overStay adds up the days that a batch stood.
-func (h *house) overStay(b *Batch, per []float64) float64 {
+func (h *dayRates) overStay(b *Batch, per []float64) float64 {
 	if b.End <= b.Sown {
 		return 0
 	}
@@ -163,7 +163,7 @@ func (h *house) overStay(b *Batch, per []float64) float64 {
 }
 
 // settle lets every batch bear what its days hold.
-func (h *house) settle() {
+func (h *dayRates) settle() {
 	for _, b := range h.p.r.Batches {
 		for c, per := range h.perTray {
 			b.Parts.bear(c, b.Trays*h.overStay(b, per))

@@ -8,25 +8,25 @@ import (
 )
 
 // shares lists every rate with an interval of a report.
-func (r *Report) shares() []Share {
-	var all []Share
+func (r *Report) shares() []Rate {
+	var all []Rate
 	for _, e := range r.Emergence {
-		all = append(all, e.Share)
+		all = append(all, e.Rate)
 	}
 	for _, l := range r.Lots {
-		all = append(all, l.Share)
+		all = append(all, l.Rate)
 	}
 	for _, q := range r.Quality {
-		all = append(all, q.Share)
+		all = append(all, q.Rate)
 	}
 	for _, l := range r.Leeway {
-		all = append(all, l.Share)
+		all = append(all, l.Rate)
 	}
 	for _, u := range r.Usable {
-		all = append(all, u.Share)
+		all = append(all, u.Rate)
 	}
 	for _, w := range r.Weeks {
-		all = append(all, w.Share)
+		all = append(all, w.Rate)
 	}
 	return append(all, r.SeasonEmergence(r.Season))
 }
@@ -38,10 +38,10 @@ func TestLawsOfAnyBook(t *testing.T) {
 		r := randomFarm(t, seed, 3, 40).report()
 		finite(t, reflect.ValueOf(*r), "report")
 		for _, s := range r.shares() {
-			if s.Rate.Known && !(s.X >= 0 && s.X <= s.N) {
+			if s.Share.Known && !(s.X >= 0 && s.X <= s.N) {
 				t.Fatalf("rate: %+v", s)
 			}
-			if s.Low.Known && !(0 <= s.Low.Value && s.Low.Value <= s.Rate.Value && s.Rate.Value <= s.High.Value && s.High.Value <= 1) {
+			if s.Low.Known && !(0 <= s.Low.Value && s.Low.Value <= s.Share.Value && s.Share.Value <= s.High.Value && s.High.Value <= 1) {
 				t.Fatalf("interval: %+v", s)
 			}
 			if s.Low.Known != s.Rho.Known || s.Low.Known && (s.Rho.Value < 0 || s.Rho.Value > 0.5 || s.DF.Value < minDF) {
@@ -57,7 +57,7 @@ func TestLawsOfAnyBook(t *testing.T) {
 		}
 		for _, b := range r.Batches {
 			if b.Usable.Known && b.Usable.Value > float64(b.CellsSown.Value) {
-				t.Errorf("%s: %v usable of %d", b.Batch, b.Usable.Value, b.CellsSown.Value)
+				t.Errorf("%s: %v usable of %d", b.Code, b.Usable.Value, b.CellsSown.Value)
 			}
 		}
 		balanced(t, r)
@@ -117,7 +117,7 @@ func TestNameOfACropChangesNothing(t *testing.T) {
 	}
 	for i, b := range want.Batches {
 		if got.Batches[i].Usable != b.Usable || got.Batches[i].TrayDays != b.TrayDays {
-			t.Errorf("%s: usable %v, want %v", b.Batch, got.Batches[i].Usable, b.Usable)
+			t.Errorf("%s: usable %v, want %v", b.Code, got.Batches[i].Usable, b.Usable)
 		}
 	}
 	for _, d := range want.Differences {
@@ -140,7 +140,7 @@ func rename(crop string) string {
 func TestAnotherCropLeavesTheFirst(t *testing.T) {
 	one, two := randomFarm(t, 7, 2, 60), randomFarm(t, 7, 2, 60)
 	for _, s := range one.Sowings {
-		s.Batch, s.Crop, s.Lot = "x"+s.Batch, "x"+s.Crop, ""
+		s.Code, s.Crop, s.Lot = "x"+s.Code, "x"+s.Crop, ""
 		two.Sowings = append(two.Sowings, s)
 	}
 	for _, c := range one.Counts {

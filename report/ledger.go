@@ -15,7 +15,7 @@ type ledgerKey struct {
 
 // enter writes money of a season and category into the ledger (rule 26): all of
 // it is borne by batches, of whatever season, or none is.
-func (p *purse) enter(season int, c records.Category, amount float64, borne bool) {
+func (p *accounts) enter(season int, c records.Category, amount float64, borne bool) {
 	key := ledgerKey{season, c}
 	line := p.lines[key]
 	if line == nil {
@@ -31,7 +31,7 @@ func (p *purse) enter(season int, c records.Category, amount float64, borne bool
 }
 
 // ledger returns the lines by season and category.
-func (p *purse) ledger() []LedgerLine {
+func (p *accounts) ledger() []LedgerLine {
 	var lines []LedgerLine
 	for _, line := range p.lines {
 		lines = append(lines, *line)

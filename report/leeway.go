@@ -12,7 +12,7 @@ type Leeway struct {
 	Crop     string // empty: all crops
 	Kind     string
 	DaysLate int // the band's first day: 0, 1, 4, 8, 15
-	Share
+	Rate
 }
 
 // LeewayBands are the first days of the bands of rule 17.
@@ -44,9 +44,9 @@ func (r *Report) leeway(looked []*Batch) []Leeway {
 	}
 	var table []Leeway
 	for k, cs := range counts {
-		l := Leeway{Crop: k.crop, Kind: k.kind, DaysLate: k.band, Share: r.share(ofQuality, k.crop, cs)}
+		l := Leeway{Crop: k.crop, Kind: k.kind, DaysLate: k.band, Rate: r.share(ofQuality, k.crop, cs)}
 		if l.Few() {
-			l.Rate, l.Low, l.High, l.Rho, l.DF = Num{}, Num{}, Num{}, Num{}, Num{}
+			l.Share, l.Low, l.High, l.Rho, l.DF = Num{}, Num{}, Num{}, Num{}, Num{}
 		}
 		table = append(table, l)
 	}
@@ -89,10 +89,10 @@ const StillFit = 0.80
 func LastFit(bands []Leeway) int {
 	last := -1
 	for i, l := range bands {
-		if !l.Rate.Known {
+		if !l.Share.Known {
 			continue
 		}
-		if l.Rate.Value < StillFit {
+		if l.Share.Value < StillFit {
 			break
 		}
 		last = i

@@ -22,9 +22,9 @@ func (r *Report) lots() []LotFigure {
 	_, batches := groupBy(r.Batches, func(b *Batch) string { return b.Lot })
 	var table []LotFigure
 	for _, lot := range r.Book.Lots {
-		table = append(table, r.lotFigure(lot, batches[lot.Lot]))
+		table = append(table, r.lotFigure(lot, batches[lot.Code]))
 	}
-	slices.SortStableFunc(table, func(a, b LotFigure) int { return cmp.Compare(a.Lot.Lot, b.Lot.Lot) })
+	slices.SortStableFunc(table, func(a, b LotFigure) int { return cmp.Compare(a.Lot.Code, b.Lot.Code) })
 	for i := range table {
 		table[i].allow(table)
 	}
@@ -36,12 +36,12 @@ func (r *Report) lotFigure(lot records.Lot, batches []*Batch) LotFigure {
 	f.SeedsBought, f.SeedsGuessed = seedsBought(lot)
 	f.SeedsSown = records.Known(0.0)
 	for _, b := range batches {
-		f.Batches = append(f.Batches, b.Batch)
+		f.Batches = append(f.Batches, b.Code)
 		f.SeedsSown = plus(f.SeedsSown, b.SeedsSown)
 	}
-	counted := those(batches, (*Batch).entersEmergence)
+	counted := filter(batches, (*Batch).entersEmergence)
 	f.Counted = len(counted)
-	f.Share = r.share(ofEmergence, lot.Crop, countsOf(counted, everUpCount))
+	f.Rate = r.share(ofEmergence, lot.Crop, countsOf(counted, everUpCount))
 	f.SeedsPerCell = seedsPerCell(counted)
 	f.SeedRate, f.SeedLow, f.SeedHigh = f.perSeed(f.SeedsPerCell)
 	return f
@@ -68,7 +68,7 @@ func (f *LotFigure) allow(lots []LotFigure) {
 	f.Allowance = records.Known(usualAllowance)
 	var gaps []float64
 	for _, o := range lots {
-		if o.Lot.Lot != f.Lot.Lot && o.Lot.Crop == f.Lot.Crop && o.Label.Known && o.SeedRate.Known {
+		if o.Lot.Code != f.Lot.Code && o.Lot.Crop == f.Lot.Crop && o.Label.Known && o.SeedRate.Known {
 			gaps = append(gaps, o.Label.Value-o.SeedRate.Value)
 		}
 	}

@@ -84,7 +84,7 @@ func (pr *pair) match(batches []*Batch, values map[string]Num) {
 
 // sownOrder is by day sown, then batch.
 func sownOrder(a, b *Batch) int {
-	return cmp.Or(cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Batch, b.Batch))
+	return cmp.Or(cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
 }
 
 // add makes a match of batches sown within its days, if both codes are in it.
@@ -98,7 +98,7 @@ func (pr *pair) add(key sameSeed, batches []*Batch, value Num) {
 		}
 		*cells += float64(b.CellsSown.Value)
 		*usable += b.Usable.Value
-		m.Batches = append(m.Batches, b.Batch)
+		m.Batches = append(m.Batches, b.Code)
 	}
 	if m.CellsTray == 0 || m.CellsOther == 0 {
 		return

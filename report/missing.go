@@ -23,7 +23,7 @@ func (r *Report) missing() {
 		if g.log != "" && !r.has(g.log) {
 			continue
 		}
-		if touched := those(r.Batches, func(b *Batch) bool { return g.touches(r, b) }); len(touched) > 0 {
+		if touched := filter(r.Batches, func(b *Batch) bool { return g.touches(r, b) }); len(touched) > 0 {
 			r.Missing = append(r.Missing, Missing{What: g.what, Batches: codesOf(touched), Costs: g.costs, Remedy: g.remedy})
 		}
 	}
@@ -40,7 +40,7 @@ func (r *Report) missing() {
 func codesOf(batches []*Batch) []string {
 	codes := make([]string, len(batches))
 	for i, b := range batches {
-		codes[i] = b.Batch
+		codes[i] = b.Code
 	}
 	return codes
 }
@@ -143,7 +143,7 @@ func (r *Report) dueForCount(b *Batch) bool {
 }
 
 func (r *Report) knowsLot(code string) bool {
-	_, found := slices.BinarySearchFunc(r.Lots, code, func(f LotFigure, code string) int { return cmp.Compare(f.Lot.Lot, code) })
+	_, found := slices.BinarySearchFunc(r.Lots, code, func(f LotFigure, code string) int { return cmp.Compare(f.Lot.Code, code) })
 	return found
 }
 
@@ -168,7 +168,7 @@ func (r *Report) lotsThat(lack func(LotFigure) bool) []string {
 	var codes []string
 	for _, f := range r.Lots {
 		if lack(f) {
-			codes = append(codes, f.Lot.Lot)
+			codes = append(codes, f.Lot.Code)
 		}
 	}
 	return codes

@@ -2,8 +2,8 @@ package report
 
 import "traybook/records"
 
-// purse holds what the money figures share while they are made.
-type purse struct {
+// accounts holds what the money figures share while they are made.
+type accounts struct {
 	r        *Report
 	codes    map[string]*trayCode
 	bySeason map[int][]*Batch
@@ -31,8 +31,8 @@ func (r *Report) money() {
 
 }
 
-func newPurse(r *Report) *purse {
-	p := &purse{
+func newPurse(r *Report) *accounts {
+	p := &accounts{
 		r: r, codes: trayCodes(r),
 		bySeason: map[int][]*Batch{}, lines: map[ledgerKey]*LedgerLine{},
 		sowing: map[*Batch]float64{}, has: map[records.Category]bool{},

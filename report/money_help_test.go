@@ -22,7 +22,7 @@ func day(t testing.TB, s string) records.Date {
 // cells usable shares counted out.
 func newBatch(t testing.TB, code, sown, end, tray string, trays float64, cells int, usable float64) *Batch {
 	t.Helper()
-	b := &Batch{Sowing: records.Sowing{Batch: code, Sown: day(t, sown), Crop: "leek", Variety: "Arvo", Tray: tray, Trays: trays,
+	b := &Batch{Sowing: records.Sowing{Code: code, Sown: day(t, sown), Crop: "leek", Variety: "Arvo", Tray: tray, Trays: trays,
 		SeedsPerCell: 1, Start: records.FromSeed}}
 	b.End, b.EndHow, b.FromSeed = day(t, end), Written, true
 	b.TrayCells, b.Kind = records.Known(cells), tray
@@ -51,7 +51,7 @@ func moneyOf(book *records.Book, batches ...*Batch) *Report {
 		} else if !b.FromSeed {
 			b.SeedsSown = records.Known(0.0)
 		}
-		r.byCode[b.Batch] = b
+		r.byCode[b.Code] = b
 		r.Seasons = append(r.Seasons, b.Season)
 		r.LastDate = max(r.LastDate, b.Sown)
 		if b.EndHow == Written {
@@ -59,7 +59,7 @@ func moneyOf(book *records.Book, batches ...*Batch) *Report {
 		}
 	}
 	r.Batches = slices.SortedFunc(slices.Values(batches), func(a, b *Batch) int {
-		if a.Batch < b.Batch {
+		if a.Code < b.Code {
 			return -1
 		}
 		return 1

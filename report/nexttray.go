@@ -17,7 +17,7 @@ type replayed struct {
 
 // replay hands trays of a pair's two codes, numbered on one row and anew each
 // season, to the needs of the last three seasons in which either was sown.
-func (p *purse) replay(pr *pair, stays []stay) replayed {
+func (p *accounts) replay(pr *pair, stays []stay) replayed {
 	needs := map[int][]dayNeed{}
 	for _, n := range p.dayNeeds(pr, stays) {
 		needs[n.season] = append(needs[n.season], n)
@@ -45,7 +45,7 @@ type dayNeed struct {
 
 // dayNeeds adds up what was sown on one day in one code, held until the latest
 // of them is out and its tray washed, by day and code.
-func (p *purse) dayNeeds(pr *pair, stays []stay) []dayNeed {
+func (p *accounts) dayNeeds(pr *pair, stays []stay) []dayNeed {
 	type key struct {
 		sown records.Date
 		code string
@@ -88,7 +88,7 @@ func eachTray(days []dayNeed) []estimate.Need {
 
 // nextTrays returns the use of each tray beyond those owned and what it would be
 // worth, and how many more to buy: nil where that cannot be told.
-func (p *purse) nextTrays(back *Payback, pr *pair, r replayed) ([]NextTray, *Buy) {
+func (p *accounts) nextTrays(back *Payback, pr *pair, r replayed) ([]NextTray, *Buy) {
 	owned := pr.tray.ownedOn(p.r.LastDate)
 	var next []NextTray
 	for i := owned; i < len(r.uses); i++ {
@@ -113,14 +113,14 @@ func (p *purse) nextTrays(back *Payback, pr *pair, r replayed) ([]NextTray, *Buy
 
 // worthOfNth is the worth today of a tray held so many times a season, with the
 // life it then has.
-func (p *purse) worthOfNth(pr *pair, gain Num, uses float64) Num {
+func (p *accounts) worthOfNth(pr *pair, gain Num, uses float64) Num {
 	often := records.Known(uses)
 	return p.worthToday(pr.tray.price, gain, often, pr.tray.lifeAt(often).Seasons)
 }
 
 // buyUpTo is the number of the tray at which the running sum of worth today of
 // those beyond the owned is greatest and above 0; owned where none is.
-func (p *purse) buyUpTo(pr *pair, gain Num, owned int, r replayed) int {
+func (p *accounts) buyUpTo(pr *pair, gain Num, owned int, r replayed) int {
 	best, most, running := owned, 0.0, 0.0
 	for i := owned; i < len(r.uses); i++ {
 		running += p.worthOfNth(pr, gain, r.uses[i]).Value

@@ -125,7 +125,7 @@ type Trial struct {
 
 // payback computes a pair's figures: price, life and minutes always, the others
 // where there are matches enough.
-func (p *purse) payback(pr *pair) Payback {
+func (p *accounts) payback(pr *pair) Payback {
 	tray, other := pr.tray, pr.other
 	back := Payback{Tray: tray.code, Other: other.code, Cells: tray.cells, Matches: len(pr.matches), Dates: pr.firstDates(),
 		Price: tray.price, OtherPrice: other.price, Life: tray.life, OtherLife: other.life, Minutes: tray.minutes,
@@ -139,7 +139,7 @@ func (p *purse) payback(pr *pair) Payback {
 }
 
 // fromMatches fills what rests on the matches.
-func (p *purse) fromMatches(back *Payback, pr *pair) {
+func (p *accounts) fromMatches(back *Payback, pr *pair) {
 	paired, _ := estimate.PairedMean(pr.differences(), p.r.Book.Settings.Confidence)
 	back.Difference, back.DifferenceLow, back.DifferenceHigh = records.Known(paired.Mean), records.Known(paired.CI.Low), records.Known(paired.CI.High)
 	back.Value, back.Valued = meanValue(pr.matches)

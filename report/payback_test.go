@@ -357,7 +357,7 @@ func TestGainWithoutAVerdict(t *testing.T) {
 	r := pb.report(t)
 	r.Book.Costs = []records.Cost{row(t, "2025-01-02", records.Mix, 8, forBatch("HEAVY0"))}
 	for _, b := range r.Batches {
-		if b.Batch[len(b.Batch)-1] != '0' {
+		if b.Code[len(b.Code)-1] != '0' {
 			b.Crop, b.FromSeed = "chard", false
 		}
 	}

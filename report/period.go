@@ -17,7 +17,7 @@ func periodical(c records.Category) bool {
 
 // setPeriods gives every shared row of heat, power, water and labour its first
 // and last day (rules 22, 50). rows are in order of date.
-func (p *purse) setPeriods(rows []costRow) {
+func (p *accounts) setPeriods(rows []costRow) {
 	type bill struct {
 		season   int
 		category records.Category
@@ -37,7 +37,7 @@ func (p *purse) setPeriods(rows []costRow) {
 }
 
 // setPeriodsOf does it for one season, category and task.
-func (p *purse) setPeriodsOf(rows []*costRow) {
+func (p *accounts) setPeriodsOf(rows []*costRow) {
 	first, after := p.r.Book.Settings.SeasonDays(rows[0].season)
 	if row := rows[0]; len(rows) == 1 && !row.From.Known() && !row.Until.Known() {
 		row.start, row.end = first, after-1

@@ -10,7 +10,7 @@ import (
 // pottingOn hands the cost of batches that were potted on or pricked out to the
 // batches that came of them (rules 25, 52). Batches are settled by sown, then
 // batch, so that what was carried to a batch is carried on from it.
-func (p *purse) pottingOn() {
+func (p *accounts) pottingOn() {
 	potted := map[string]Num{}
 	for _, o := range p.r.Book.Outs {
 		if o.To == records.ToPottedOn {
@@ -30,10 +30,10 @@ func (p *purse) pottingOn() {
 		heirs[from] = append(heirs[from], b)
 	}
 	slices.SortFunc(givers, func(a, b *Batch) int {
-		return cmp.Or(cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Batch, b.Batch))
+		return cmp.Or(cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
 	})
 	for _, from := range givers {
-		handOn(from, heirs[from], potted[from.Batch])
+		handOn(from, heirs[from], potted[from.Code])
 	}
 }
 

@@ -9,15 +9,15 @@ import (
 // Quality is the usable share of the latest looks of a group (rule 16).
 type Quality struct {
 	Group
-	Share        // usable of looked
+	Rate         // usable of looked
 	S     [5]Num // plants at each score, where scored so
 	Marks int    // looks with only an overall mark: shown, never a share
 }
 
 // plants computes the figures of quality and of usable plants (rules 16-18).
 func (r *Report) plants() {
-	looked := those(r.Batches, func(b *Batch) bool { return b.QualityOf.Known })
-	seeds := those(looked, func(b *Batch) bool { return b.FromSeed })
+	looked := filter(r.Batches, func(b *Batch) bool { return b.QualityOf.Known })
+	seeds := filter(looked, func(b *Batch) bool { return b.FromSeed })
 	crop := func(g Group) string { return g.Crop }
 	r.scatters[ofQuality] = scatterOf(seeds, (*Batch).Group, crop, qualityCount)
 	r.Quality = r.quality(seeds)
@@ -40,7 +40,7 @@ func (r *Report) quality(looked []*Batch) []Quality {
 	slices.SortFunc(keys, groupOrder)
 	var table []Quality
 	for _, g := range keys {
-		q := Quality{Group: g, Marks: marks[g], Share: r.share(ofQuality, g.Crop, countsOf(groups[g], qualityCount))}
+		q := Quality{Group: g, Marks: marks[g], Rate: r.share(ofQuality, g.Crop, countsOf(groups[g], qualityCount))}
 		for _, b := range groups[g] {
 			q.addScores(b.looks[len(b.looks)-1])
 		}

@@ -88,7 +88,7 @@ func seedGroupOf(b *Batch) seedGroup { return seedGroup{b.Group(), b.SeedsPerCel
 // bookUsable is the book's usable rate and its scatter between batches (rule 70).
 func (r *Report) bookUsable() (rate, rho Num) {
 	var x, n float64
-	for _, b := range those(r.Batches, (*Batch).entersUsable) {
+	for _, b := range filter(r.Batches, (*Batch).entersUsable) {
 		c := usableCount(b)
 		x, n = x+c.X, n+c.N
 	}

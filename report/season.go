@@ -13,8 +13,8 @@ const SimulatedCoverage = estimate.SimulatedCoverage
 // SeasonEmergence is the emergence of all counted batches of a season that were
 // started from seed, all crops together. Its interval rests on the scatter of the
 // whole book (rule 43); missing where that has too few batches (rule 6).
-func (r *Report) SeasonEmergence(season int) Share {
-	counted := those(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
+func (r *Report) SeasonEmergence(season int) Rate {
+	counted := filter(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
 	return r.share(ofEmergence, "", countsOf(counted, emergenceCount))
 }
 
@@ -22,13 +22,13 @@ func (r *Report) SeasonEmergence(season int) Share {
 // trays together, by crop: its batches' rate with an interval by the crop's scatter
 // (rule 43).
 func (r *Report) CropEmergence(season int) []Emergence {
-	counted := those(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
+	counted := filter(r.Batches, func(b *Batch) bool { return b.Season == season && b.entersEmergence() })
 	crops, groups := groupBy(counted, func(b *Batch) string { return b.Crop })
 	slices.Sort(crops)
 	var table []Emergence
 	for _, crop := range crops {
 		e := Emergence{Group: Group{Season: season, Crop: crop}, SeedsPerCell: seedsPerCell(groups[crop])}
-		e.Share = r.share(ofEmergence, crop, countsOf(groups[crop], emergenceCount))
+		e.Rate = r.share(ofEmergence, crop, countsOf(groups[crop], emergenceCount))
 		for _, b := range groups[crop] {
 			e.Trays += b.Trays
 		}

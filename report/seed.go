@@ -8,7 +8,7 @@ import (
 // lots lets each batch bear the seed sown from a priced lot: its price over the
 // larger of seeds bought and seeds sown from it in the whole book (rule 20). A
 // lot's seed belongs to the sowing's season; seed in hand is in no season.
-func (p *purse) lots() {
+func (p *accounts) lots() {
 	sown := map[string]float64{}
 	for _, b := range p.r.Batches {
 		sown[b.Lot] += bySeeds(b)
@@ -20,8 +20,8 @@ func (p *purse) lots() {
 		}
 		p.has[records.Seed] = true
 		bought, _ := seedsBought(lot)
-		if seeds := max(bought.Or(0), sown[lot.Lot]); seeds > 0 {
-			each[lot.Lot] = lot.Price.Value / seeds
+		if seeds := max(bought.Or(0), sown[lot.Code]); seeds > 0 {
+			each[lot.Code] = lot.Price.Value / seeds
 		}
 	}
 	for _, b := range p.r.Batches {
@@ -38,10 +38,10 @@ func (p *purse) lots() {
 // withoutPricedLot returns the batches that bear no lot's price. Where none of
 // them was sown from seed, all that were sown have one (rule 20): the caller then
 // finds no weight here.
-func (p *purse) withoutPricedLot(batches []*Batch) []*Batch {
+func (p *accounts) withoutPricedLot(batches []*Batch) []*Batch {
 	priced := map[string]bool{}
 	for _, lot := range p.r.Book.Lots {
-		priced[lot.Lot] = lot.Price.Known
+		priced[lot.Code] = lot.Price.Known
 	}
 	var without []*Batch
 	for _, b := range batches {

@@ -5,14 +5,14 @@ import (
 	"traybook/report/estimate"
 )
 
-// Share is a rate X/N over batches with its interval. Rate is missing where N
+// Rate is a rate X/N over batches with its interval. Rate is missing where N
 // is 0; Low and High where there are too few batches (rule 6). Rho and DF are
 // those used for the interval, missing where there is none.
-type Share struct {
-	Batches         int
-	X, N            float64
-	Rate, Low, High Num
-	Rho, DF         Num
+type Rate struct {
+	Batches          int
+	X, N             float64
+	Share, Low, High Num
+	Rho, DF          Num
 }
 
 // FewBatches is the number below which a group is "sown too seldom to judge"
@@ -20,7 +20,7 @@ type Share struct {
 const FewBatches = 3
 
 // Few reports whether the share rests on too few batches to be judged.
-func (s Share) Few() bool { return s.Batches < FewBatches }
+func (s Rate) Few() bool { return s.Batches < FewBatches }
 
 // Verdict is a comparison in words (rules 13, 57).
 type Verdict string
@@ -34,25 +34,25 @@ const (
 )
 
 // poolShare pools batches into a rate, without an interval.
-func poolShare(counts []estimate.Count) Share {
-	var s Share
+func poolShare(counts []estimate.Count) Rate {
+	var s Rate
 	for _, c := range counts {
 		if c.N > 0 {
 			s.Batches, s.X, s.N = s.Batches+1, s.X+c.X, s.N+c.N
 		}
 	}
 	if s.N > 0 {
-		s.Rate = records.Known(s.X / s.N)
+		s.Share = records.Known(s.X / s.N)
 	}
 	return s
 }
 
 // share pools batches into a rate with its interval, by the scatter of a measure
 // in a crop; an empty crop stands for the book (rules 6, 7, 43).
-func (r *Report) share(m measure, crop string, counts []estimate.Count) Share {
+func (r *Report) share(m measure, crop string, counts []estimate.Count) Rate {
 	s := poolShare(counts)
 	used, ok := r.spreadOf(m, crop)
-	if !ok || !s.Rate.Known {
+	if !ok || !s.Share.Known {
 		return s
 	}
 	_, ci := estimate.ShareInterval(counts, used.rho, used.df, r.Book.Settings.Confidence)

@@ -90,7 +90,7 @@ func (s *series) by(d records.Date) float64 {
 // a T50. A group of which every batch was up before its first count has no row; the
 // page of what is missing names those batches.
 func (r *Report) timing() []Timing {
-	seeds := those(r.Batches, func(b *Batch) bool { return b.FromSeed && (b.T50.Known || b.BeforeDay.Known) })
+	seeds := filter(r.Batches, func(b *Batch) bool { return b.FromSeed && (b.T50.Known || b.BeforeDay.Known) })
 	keys, groups := groupBy(seeds, (*Batch).Group)
 	slices.SortFunc(keys, groupOrder)
 	var table []Timing

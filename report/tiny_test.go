@@ -55,7 +55,7 @@ func TestTinyGermination(t *testing.T) {
 	}
 	// B and E: 90 + 10 of 100 + 50. Two batches in one group, one in each other: df = 5 - 4 = 1, too few for an interval.
 	e := r.Emergence[3]
-	known(t, "lettuce in walls", e.Rate, 100.0/150, 1e-15)
+	known(t, "lettuce in walls", e.Share, 100.0/150, 1e-15)
 	known(t, "per seed", e.SeedRate, 100.0/150, 1e-15)
 	missing(t, "low", e.Low)
 	missing(t, "rho", e.Rho)
@@ -82,7 +82,7 @@ func TestTinyGermination(t *testing.T) {
 func TestTinyLots(t *testing.T) {
 	r := tiny(t)
 	// L1: A 95, B 90, E 10 + 30 lost = 225 of 250. Too few batches for an interval, so no verdict; one other lot: 0.10 allowed.
-	l := find(t, "L1", r.Lots, func(l LotFigure) bool { return l.Lot.Lot == "L1" })
+	l := find(t, "L1", r.Lots, func(l LotFigure) bool { return l.Lot.Code == "L1" })
 	known(t, "rate", l.SeedRate, 0.9, 1e-15)
 	known(t, "allowance", l.Allowance, 0.10, 0)
 	known(t, "minimum (7 CFR 201.31: lettuce 80)", l.Minimum, 0.80, 1e-15)
@@ -97,13 +97,13 @@ func TestTinyQuality(t *testing.T) {
 	r := tiny(t)
 	// B: scores 3 and more are fit: 7 + 8 + 2 = 17 of 20.
 	q := find(t, "B", r.Quality, func(q Quality) bool { return q.Kind == "solid-wall" })
-	known(t, "usable share", q.Rate, 0.85, 1e-15)
+	known(t, "usable share", q.Share, 0.85, 1e-15)
 	for i, want := range []float64{1, 2, 7, 8, 2} {
 		known(t, "score", q.S[i], want, 0)
 	}
 	// Looks a day before planned, one batch of a kind: no share.
 	for _, l := range r.Leeway {
-		missing(t, "leeway", l.Rate)
+		missing(t, "leeway", l.Share)
 		if l.DaysLate != 0 || l.Batches != 1 {
 			t.Errorf("leeway: %+v", l)
 		}
@@ -112,7 +112,7 @@ func TestTinyQuality(t *testing.T) {
 		t.Errorf("leeway: %d rows", len(r.Leeway))
 	}
 	u := find(t, "usable in walls", r.Usable, func(u Usable) bool { return u.Crop == "lettuce" && u.Kind == "solid-wall" })
-	known(t, "usable rate", u.Rate, 80.0/150, 1e-15)
+	known(t, "usable rate", u.Share, 80.0/150, 1e-15)
 }
 
 func TestTinyWeek(t *testing.T) {

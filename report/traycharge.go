@@ -10,7 +10,7 @@ import (
 // trayCharges spreads what the trays cost a season over the batches sown in them,
 // for the seasons from the first to the last sowing's (rules 24, 46, 59). Trays
 // that nothing was sown in stay unborne.
-func (p *purse) trayCharges() {
+func (p *accounts) trayCharges() {
 	seasons := p.r.Seasons
 	if len(seasons) == 0 || !p.chargesTrays() {
 		return
@@ -25,7 +25,7 @@ func (p *purse) trayCharges() {
 }
 
 // chargesTrays reports whether any purchase has a price and a count.
-func (p *purse) chargesTrays() bool {
+func (p *accounts) chargesTrays() bool {
 	for _, row := range p.r.Book.Trays {
 		if row.Price.Known && row.Count.Or(0) > 0 {
 			return true
@@ -34,8 +34,8 @@ func (p *purse) chargesTrays() bool {
 	return false
 }
 
-func (p *purse) trayChargesOf(c *trayCode, first, last int) {
-	left := newLeft(c, p.r.Book.Settings)
+func (p *accounts) trayChargesOf(c *trayCode, first, last int) {
+	left := newRemaining(c, p.r.Book.Settings)
 	for season := first; season <= last; season++ {
 		trays := left.after(season)
 		charge := 0.0
@@ -47,14 +47,14 @@ func (p *purse) trayChargesOf(c *trayCode, first, last int) {
 		}
 		row := &costRow{Cost: records.Cost{Category: TrayCharge}}
 		row.amount = charge
-		p.enter(season, TrayCharge, charge, p.share(row, p.sownIn(c.code, season), byTrays))
+		p.enter(season, TrayCharge, charge, p.split(row, p.sownIn(c.code, season), byTrays))
 	}
 }
 
 // partOf is the part of a purchase's price that a season bears: capital recovery
 // for the whole seasons of its life, then for the part of a season left; each
 // season where no date is written (rules 24, 46). 0 where the life is unknown.
-func (p *purse) partOf(c *trayCode, row records.Purchase, season int) float64 {
+func (p *accounts) partOf(c *trayCode, row records.Purchase, season int) float64 {
 	if !c.life.Seasons.Known {
 		return 0
 	}
@@ -73,7 +73,7 @@ func (p *purse) partOf(c *trayCode, row records.Purchase, season int) float64 {
 	return yearly
 }
 
-func (p *purse) sownIn(code string, season int) []*Batch {
+func (p *accounts) sownIn(code string, season int) []*Batch {
 	var sown []*Batch
 	for _, b := range p.bySeason[season] {
 		if b.Tray == code {
@@ -83,16 +83,16 @@ func (p *purse) sownIn(code string, season int) []*Batch {
 	return sown
 }
 
-// left is what is left of each purchase of a code as seasons pass.
-type left struct {
+// remaining is what is remaining of each purchase of a code as seasons pass.
+type remaining struct {
 	code     *trayCode
 	settings records.Settings
 	trays    []int
 	next     int // first row not yet looked at for trays broken or sold
 }
 
-func newLeft(c *trayCode, s records.Settings) *left {
-	l := &left{code: c, settings: s, trays: make([]int, len(c.rows))}
+func newRemaining(c *trayCode, s records.Settings) *remaining {
+	l := &remaining{code: c, settings: s, trays: make([]int, len(c.rows))}
 	for i, row := range c.rows {
 		l.trays[i] = max(row.Count.Or(0), 0)
 	}
@@ -103,7 +103,7 @@ func newLeft(c *trayCode, s records.Settings) *left {
 // the oldest purchase, from the season of their date on (rules 24, 46); more than
 // was bought by then takes from what was bought later, as it does from the trays
 // owned (rule 5). Seasons are asked for in ascending order.
-func (l *left) after(season int) []int {
+func (l *remaining) after(season int) []int {
 	for ; l.next < len(l.code.rows); l.next++ {
 		row := l.code.rows[l.next]
 		if row.Bought.Known() && l.settings.Season(row.Bought) > season {
@@ -114,7 +114,7 @@ func (l *left) after(season int) []int {
 	return l.trays
 }
 
-func (l *left) take(gone records.Purchase) {
+func (l *remaining) take(gone records.Purchase) {
 	broken := -min(gone.Count.Or(0), 0)
 	for i := range l.trays {
 		taken := min(broken, l.trays[i])

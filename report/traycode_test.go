@@ -32,7 +32,7 @@ func TestMoreBrokenThanBoughtLeavesNone(t *testing.T) {
 		{Bought: records.NewDate(2025, 1, 10), Count: records.Known(-5)},
 		{Bought: records.NewDate(2026, 1, 10), Count: records.Known(-6)},
 	}}
-	l := newLeft(c, records.Settings{SeasonStarts: 1})
+	l := newRemaining(c, records.Settings{SeasonStarts: 1})
 	if got := l.after(2024); !slices.Equal(got, []int{4, 3, 0, 0}) {
 		t.Errorf("2024: %v left", got)
 	}

@@ -30,7 +30,7 @@ var trayGapsOf = []trayGap{
 
 // trayGaps returns what is missing of the tray codes, each kind of gap once with
 // the codes it touches, and what a use costs in minutes where a pair lacks it.
-func (p *purse) trayGaps() []Missing {
+func (p *accounts) trayGaps() []Missing {
 	var gaps []Missing
 	for _, g := range trayGapsOf {
 		var codes []string

@@ -13,7 +13,7 @@ var trialDifferences = []float64{0.02, 0.05, 0.10}
 
 // trials returns how many sowing dates with one tray of each would tell each
 // difference (rules 35, 70).
-func (p *purse) trials(pr *pair) []Trial {
+func (p *accounts) trials(pr *pair) []Trial {
 	s := p.scatterOf(pr)
 	var trials []Trial
 	for _, d := range trialDifferences {
@@ -29,7 +29,7 @@ func (p *purse) trials(pr *pair) []Trial {
 // scatterOf is the standard deviation of a match's difference: that of the
 // matches where there are enough, else what the book's usable rate and scatter
 // lead one to expect of one tray of each.
-func (p *purse) scatterOf(pr *pair) Num {
+func (p *accounts) scatterOf(pr *pair) Num {
 	if len(pr.matches) >= EnoughMatches {
 		if paired, ok := estimate.PairedMean(pr.differences(), p.r.Book.Settings.Confidence); ok {
 			return records.Known(paired.SD)

@@ -10,7 +10,7 @@ import (
 // over its batches with usable by out or counted.
 type Usable struct {
 	Group
-	Share
+	Rate
 	LeftOut int
 }
 
@@ -21,7 +21,7 @@ func (b *Batch) entersUsable() bool { return b.Measured() && b.CellsSown.Or(0) >
 func (r *Report) measureUsable() {
 	for _, b := range r.Batches {
 		b.Usable, b.UsableHow = b.measuredUsable()
-		b.hold()
+		b.capAtCells()
 	}
 }
 
@@ -45,8 +45,8 @@ func (b *Batch) measuredUsable() (Num, UsableHow) {
 	return records.Known(max(float64(b.CellsSown.Value)*emergence.Value*quality.Value, b.WrittenOut)), ByCount
 }
 
-// hold keeps usable plants from being more than the cells sown.
-func (b *Batch) hold() {
+// capAtCells keeps usable plants from being more than the cells sown.
+func (b *Batch) capAtCells() {
 	if cells := float64(b.CellsSown.Value); b.CellsSown.Known && b.Usable.Value > cells {
 		b.Usable.Value, b.Capped = cells, true
 	}
@@ -54,7 +54,7 @@ func (b *Batch) hold() {
 
 // scatterUsable measures how much the usable rates of batches differ.
 func (r *Report) scatterUsable() {
-	measured := those(r.Batches, (*Batch).entersUsable)
+	measured := filter(r.Batches, (*Batch).entersUsable)
 	r.scatters[ofUsable] = scatterOf(measured, (*Batch).Group, func(g Group) string { return g.Crop }, usableCount)
 }
 
@@ -64,9 +64,9 @@ func (r *Report) usable() []Usable {
 	slices.SortFunc(keys, groupOrder)
 	var table []Usable
 	for _, g := range keys {
-		measured := those(groups[g], (*Batch).entersUsable)
+		measured := filter(groups[g], (*Batch).entersUsable)
 		table = append(table, Usable{Group: g, LeftOut: len(groups[g]) - len(measured),
-			Share: r.share(ofUsable, g.Crop, countsOf(measured, usableCount))})
+			Rate: r.share(ofUsable, g.Crop, countsOf(measured, usableCount))})
 	}
 	return table
 }
@@ -76,11 +76,11 @@ func (r *Report) usable() []Usable {
 func (r *Report) estimateUsable() {
 	groups, crops := map[Group]Num{}, map[string]Num{}
 	for _, u := range r.Usable {
-		groups[u.Group] = u.Rate
+		groups[u.Group] = u.Share
 	}
-	keys, byCrop := groupBy(those(r.Batches, (*Batch).entersUsable), func(b *Batch) string { return b.Crop })
+	keys, byCrop := groupBy(filter(r.Batches, (*Batch).entersUsable), func(b *Batch) string { return b.Crop })
 	for _, crop := range keys {
-		crops[crop] = poolShare(countsOf(byCrop[crop], usableCount)).Rate
+		crops[crop] = poolShare(countsOf(byCrop[crop], usableCount)).Share
 	}
 	for _, b := range r.Batches {
 		rate := groups[b.Group()]
@@ -89,7 +89,7 @@ func (r *Report) estimateUsable() {
 		}
 		if b.UsableHow == "" {
 			b.estimate(rate)
-			b.hold()
+			b.capAtCells()
 		}
 	}
 }

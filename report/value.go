@@ -6,7 +6,7 @@ import "traybook/records"
 // transplant_value, else seed, mix and sowing labour over usable plants of its
 // batches from seed with usable out or counted: what a cell fewer to sow saves.
 // Missing for all crops where the book has none of these costs.
-func (p *purse) plantValues() map[string]Num {
+func (p *accounts) plantValues() map[string]Num {
 	values := map[string]Num{}
 	written := p.r.Book.Settings.TransplantValue
 	money, usable := map[string]float64{}, map[string]float64{}

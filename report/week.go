@@ -74,13 +74,13 @@ func (r *Report) toCount(b *Batch) {
 	if !b.FromSeed || b.everCounted || float64(r.LastDate-b.Sown) <= days {
 		return
 	}
-	r.Week = append(r.Week, WeekLine{What: ToCount, Batch: b, Subject: b.Batch, TypicalDays: records.Known(days),
+	r.Week = append(r.Week, WeekLine{What: ToCount, Batch: b, Subject: b.Code, TypicalDays: records.Known(days),
 		Date: b.Sown + records.Date(math.Floor(days)) + 1, Value: records.Known(float64(r.LastDate - b.Sown))})
 }
 
 func (r *Report) late(b *Batch) {
 	if b.Planned.Known() && b.Planned < r.LastDate {
-		r.Week = append(r.Week, WeekLine{What: Late, Batch: b, Subject: b.Batch, Date: b.Planned,
+		r.Week = append(r.Week, WeekLine{What: Late, Batch: b, Subject: b.Code, Date: b.Planned,
 			Value: records.Known(float64(r.LastDate - b.Planned))})
 	}
 }
@@ -95,7 +95,7 @@ func (r *Report) short(b *Batch, low Num) {
 	if !(expected < float64(b.Wanted.Value)) {
 		return
 	}
-	line := WeekLine{What: Short, Batch: b, Subject: b.Batch, Expected: records.Known(expected),
+	line := WeekLine{What: Short, Batch: b, Subject: b.Code, Expected: records.Known(expected),
 		Value: records.Known(float64(b.Wanted.Value) - expected)}
 	if b.Planned.Known() {
 		line.Date = b.Planned - records.Date(r.stay(b.Crop).median)

@@ -23,7 +23,7 @@ func (r *Report) weeks(counted []*Batch) []SowingWeek {
 	climate := r.climate()
 	var table []SowingWeek
 	for _, k := range keys {
-		w := SowingWeek{Season: k.season, Crop: k.crop, Week: k.week, Share: poolShare(countsOf(groups[k], emergenceCount))}
+		w := SowingWeek{Season: k.season, Crop: k.crop, Week: k.week, Rate: poolShare(countsOf(groups[k], emergenceCount))}
 		w.Temp, w.TempOf = climate.around(groups[k])
 		table = append(table, w)
 	}

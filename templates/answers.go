@@ -31,11 +31,11 @@ func (p *place) moreOn(path, label string) template.HTML {
 func (p *place) emergenceOf(season int) []report.Emergence {
 	var out []report.Emergence
 	for _, e := range p.r.Emergence {
-		if e.Season == season && e.Rate.Known {
+		if e.Season == season && e.Share.Known {
 			out = append(out, e)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b report.Emergence) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	slices.SortStableFunc(out, func(a, b report.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	return out
 }
 
@@ -43,7 +43,7 @@ func (p *place) emergenceOf(season int) []report.Emergence {
 // varieties that came up clearly worse than the others of their crop.
 func (p *place) cameUp(season int) template.HTML {
 	total := p.r.SeasonEmergence(season)
-	if !total.Rate.Known {
+	if !total.Share.Known {
 		return "The records cannot tell: no batch of this season has a germination count that can be used. Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."
 	}
 	overall := say("Of the cells looked at, %s held a living seedling: %s, %s.", shareText(total),
@@ -54,10 +54,10 @@ func (p *place) cameUp(season int) template.HTML {
 // cropExtremes names the crops that came up worst and best, of those with enough
 // batches to be judged.
 func (p *place) cropExtremes(season int) template.HTML {
-	crops := slices.DeleteFunc(p.r.CropEmergence(season), func(e report.Emergence) bool { return e.Few() || !e.Rate.Known })
-	slices.SortStableFunc(crops, func(a, b report.Emergence) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	crops := slices.DeleteFunc(p.r.CropEmergence(season), func(e report.Emergence) bool { return e.Few() || !e.Share.Known })
+	slices.SortStableFunc(crops, func(a, b report.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	word := func(e report.Emergence) template.HTML {
-		return say("%s with %s, %s", p.crop(season, e.Crop), shareText(e.Share), batchCount(e.Batches))
+		return say("%s with %s, %s", p.crop(season, e.Crop), shareText(e.Rate), batchCount(e.Batches))
 	}
 	switch n := len(crops); {
 	case n == 0:

@@ -13,7 +13,7 @@ func prose(words any) cell { return cell{Value: markup(words), Class: "words"} }
 func with(value, sub any) cell { return cell{Value: markup(value), Sub: markup(sub)} }
 
 // shareCell is a rate above its interval.
-func shareCell(s report.Share) cell { return rateCell(s.Rate, s.Low, s.High) }
+func shareCell(s report.Rate) cell { return rateCell(s.Share, s.Low, s.High) }
 
 // rateCell is a share above its interval; a dash where there is none.
 func rateCell(rate, low, high report.Num) cell {

@@ -63,7 +63,7 @@ func (p *place) chamberTable(season int, rows []report.ChamberFigure) *table {
 	t := p.table("chambers", say("Chambers, season %s", fmt.Sprint(season)), "chambers", plain("Chamber"),
 		nums("Emergence", "Batches counted", "Days in", "Readings", "Mean", "Lowest to highest"))
 	for _, c := range rows {
-		t.add(chamberName(c.Chamber), of(c.Rate, percent), whole(c.Batches), of(c.DaysIn, daysNumber), whole(c.Readings), of(c.MeanTemp, p.temp), p.tempRange(c.LowTemp, c.HighTemp))
+		t.add(chamberName(c.Chamber), of(c.Share, percent), whole(c.Batches), of(c.DaysIn, daysNumber), whole(c.Readings), of(c.MeanTemp, p.temp), p.tempRange(c.LowTemp, c.HighTemp))
 	}
 	t.note("Different crops stand in different chambers, so the emergence of one beside another does not blame the chamber. Days in: the middle batch.")
 	return t

@@ -99,16 +99,16 @@ func interval(low, high report.Num, write func(float64) string) string {
 // shareText writes a rate with its interval for a sentence: 82 % (76 to 87), or
 // 82 % (too few batches for an interval); where there are several batches but none
 // of one kind to show how batches differ, it says that.
-func shareText(s report.Share) string {
+func shareText(s report.Rate) string {
 	switch {
-	case !s.Rate.Known:
+	case !s.Share.Known:
 		return "not known"
 	case s.Low.Known && s.High.Known:
-		return percent(s.Rate.Value) + " " + interval(s.Low, s.High, percentNumber)
+		return percent(s.Share.Value) + " " + interval(s.Low, s.High, percentNumber)
 	case s.Batches >= report.FewBatches:
-		return percent(s.Rate.Value) + " (no range: too few batches are alike)"
+		return percent(s.Share.Value) + " (no range: too few batches are alike)"
 	}
-	return percent(s.Rate.Value) + " (" + tooFew + " for an interval)"
+	return percent(s.Share.Value) + " (" + tooFew + " for an interval)"
 }
 
 // plural writes a count with its word: 1 batch, 12 batches.

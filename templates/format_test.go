@@ -66,7 +66,7 @@ func TestFormat(t *testing.T) {
 		{interval(num(0.76), report.Num{}, percentNumber), "too few batches"},
 		{shareText(shareOf(41, 50, 5, 0.76, 0.87)), "82\u00a0% (76\u00a0to\u00a087)"},
 		{shareText(shareOf(41, 50, 1, 0, 0)), "82\u00a0% (too few batches for an interval)"},
-		{shareText(report.Share{}), "not known"},
+		{shareText(report.Rate{}), "not known"},
 		{of(report.Num{}, percent), "–"},
 	}
 	for i, tt := range tests {

@@ -58,7 +58,7 @@ func germinationView(p *place) any {
 func (p *place) emergenceTable(season int) *table {
 	t := p.table("emergence", say("Emergence, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Emergence", "Cells looked at", "Batches"))
 	addJudged(t, p.emergenceOf(season), fewLine("Sown"), func(e report.Emergence) bool { return e.Few() }, func(e report.Emergence) {
-		t.add(append(p.groupCells(e.Group), shareCell(e.Share), whole(e.N), countedBatches(e))...)
+		t.add(append(p.groupCells(e.Group), shareCell(e.Rate), whole(e.N), countedBatches(e))...)
 	})
 	return t
 }
@@ -148,7 +148,7 @@ func (p *place) weekPart(season int, crop string, weeks []report.SowingWeek) wee
 	t := p.table("weeks-"+slug(crop), say("%s by week of sowing, season %s", name(crop), fmt.Sprint(season)), "weeks",
 		plain("Week"), nums("Emergence", "Cells looked at", "Batches", "Temperature"))
 	for _, w := range weeks {
-		t.add(w.Week, of(w.Rate, percent), whole(w.N), whole(w.Batches), p.weekTemp(w))
+		t.add(w.Week, of(w.Share, percent), whole(w.N), whole(w.Batches), p.weekTemp(w))
 	}
 	t.note("Temperature: the mean from sowing until a week after. A single week holds too few batches for a range.")
 	return weekPart{p.figure(chart.Name("weeks", fmt.Sprint(season), crop), capital(crop)+" by week of sowing", weekWords(weeks), nil),
@@ -159,15 +159,15 @@ func (p *place) weekPart(season int, crop string, weeks []report.SowingWeek) wee
 func weekWords(weeks []report.SowingWeek) template.HTML {
 	worst, best := weeks[0], weeks[0]
 	for _, w := range weeks {
-		if w.Rate.Value < worst.Rate.Value {
+		if w.Share.Value < worst.Share.Value {
 			worst = w
 		}
-		if w.Rate.Value > best.Rate.Value {
+		if w.Share.Value > best.Share.Value {
 			best = w
 		}
 	}
 	word := func(w report.SowingWeek) template.HTML {
-		return say("%s (%s, %s)", w.Week, of(w.Rate, percent), batchCount(w.Batches))
+		return say("%s (%s, %s)", w.Week, of(w.Share, percent), batchCount(w.Batches))
 	}
 	return say("The worst week was %s, the best %s.", word(worst), word(best))
 }

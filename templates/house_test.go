@@ -12,9 +12,9 @@ import (
 // 80 of 100 plants are still fit, and how it goes on.
 func TestLeewaySentence(t *testing.T) {
 	band := func(late int, fit float64, batches int) report.Leeway {
-		l := report.Leeway{Kind: "air-pruning", DaysLate: late, Share: report.Share{Batches: batches}}
+		l := report.Leeway{Kind: "air-pruning", DaysLate: late, Rate: report.Rate{Batches: batches}}
 		if batches >= report.FewBatches {
-			l.Share = shareOf(fit, 100, batches, 0.5, 0.9)
+			l.Rate = shareOf(fit, 100, batches, 0.5, 0.9)
 		}
 		return l
 	}
@@ -55,10 +55,10 @@ func TestQualityPage(t *testing.T) {
 	g := report.Group{Season: 2025, Crop: "lettuce", Variety: "Fenwimple", Cells: records.Known(72), Kind: "air-pruning"}
 	few := g
 	few.Variety = "Ragamuffin"
-	r.Quality = []report.Quality{{Group: few, Share: shareOf(2, 10, 1, 0, 0)},
-		{Group: g, Share: shareOf(54, 60, 4, 0.8, 0.96), S: [5]report.Num{num(1), num(5), num(20), num(30), num(4)}, Marks: 2}}
-	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Share: shareOf(86, 100, 9, 0.78, 0.91)}, {Kind: "air-pruning", DaysLate: 15, Share: report.Share{Batches: 2}}}
-	r.Usable = []report.Usable{{Group: g, Share: shareOf(300, 400, 4, 0.6, 0.85), LeftOut: 1}}
+	r.Quality = []report.Quality{{Group: few, Rate: shareOf(2, 10, 1, 0, 0)},
+		{Group: g, Rate: shareOf(54, 60, 4, 0.8, 0.96), S: [5]report.Num{num(1), num(5), num(20), num(30), num(4)}, Marks: 2}}
+	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Rate: shareOf(86, 100, 9, 0.78, 0.91)}, {Kind: "air-pruning", DaysLate: 15, Rate: report.Rate{Batches: 2}}}
+	r.Usable = []report.Usable{{Group: g, Rate: shareOf(300, 400, 4, 0.6, 0.85), LeftOut: 1}}
 	expect(t, words(t, buildOf(t, r, nil), "quality.html"),
 		"In air-pruning trays, 8 to 14 days late still left 86 % (78 to 91) of the plants fit, 9 batches; fewer than 3 batches were looked at later than that.",
 		"8 to 14 days late", "86 %", "3: will do – fit to set out from here up",
@@ -69,7 +69,7 @@ func TestQualityPage(t *testing.T) {
 // Lots: the verdict of each in words.
 func TestLotVerdicts(t *testing.T) {
 	yes, no := records.Known(true), records.Known(false)
-	counted := report.LotFigure{Batches: []string{"B"}, Counted: 1, Share: shareOf(80, 100, 1, 0.7, 0.9), SeedRate: num(0.8), SeedLow: num(0.7), SeedHigh: num(0.9)}
+	counted := report.LotFigure{Batches: []string{"B"}, Counted: 1, Rate: shareOf(80, 100, 1, 0.7, 0.9), SeedRate: num(0.8), SeedLow: num(0.7), SeedHigh: num(0.9)}
 	tests := []struct {
 		want   string
 		change func(*report.LotFigure)
@@ -98,8 +98,8 @@ func TestLotsPage(t *testing.T) {
 	r := sample(t, false)
 	r.Batches[1].Lot = ""
 	lot := func(code string, organic, treated records.Maybe[bool]) report.LotFigure {
-		return report.LotFigure{Lot: records.Lot{Lot: code, Crop: "lettuce", Variety: "Fenwimple", Supplier: "Tuppenny Seed Loft", LotNumber: "T1", Organic: organic, Treated: treated},
-			Batches: []string{"B03 Fenwimple"}, Counted: 1, Share: shareOf(60, 100, 1, 0.5, 0.7), SeedRate: num(0.6), SeedLow: num(0.5), SeedHigh: num(0.7),
+		return report.LotFigure{Lot: records.Lot{Code: code, Crop: "lettuce", Variety: "Fenwimple", Supplier: "Tuppenny Seed Loft", LotNumber: "T1", Organic: organic, Treated: treated},
+			Batches: []string{"B03 Fenwimple"}, Counted: 1, Rate: shareOf(60, 100, 1, 0.5, 0.7), SeedRate: num(0.6), SeedLow: num(0.5), SeedHigh: num(0.7),
 			SeedsPerCell: records.Known(1), SeedsBought: num(500), SeedsSown: num(144), Minimum: num(0.8)}
 	}
 	yes, no := records.Known(true), records.Known(false)
@@ -123,7 +123,7 @@ func TestGerminationPage(t *testing.T) {
 	r.Emergence[3].SeedsPerCell, r.Emergence[3].SeedRate = records.Known(4), num(0.36)
 	r.Losses = []report.Loss{{Season: 2025, Crop: "lettuce", Cause: "mice", Cells: 40, Batches: 2, ByMonth: [13]int{3: 30, 4: 10}},
 		{Season: 2025, Crop: "kale", Cause: "", Cells: 5, Batches: 1, ByMonth: [13]int{4: 5}}}
-	r.Chambers = []report.ChamberFigure{{Season: 2025, Chamber: "big box", Share: shareOf(80, 100, 4, 0, 0), DaysIn: num(3), Readings: 12, MeanTemp: num(22), LowTemp: num(20), HighTemp: num(24),
+	r.Chambers = []report.ChamberFigure{{Season: 2025, Chamber: "big box", Rate: shareOf(80, 100, 4, 0, 0), DaysIn: num(3), Readings: 12, MeanTemp: num(22), LowTemp: num(20), HighTemp: num(24),
 		Crops: []report.ChamberCrop{{Crop: "lettuce", Batches: 4, UsualLow: num(15), UsualHigh: num(21), MeanTemp: num(22), Outside: num(0.75)}}}}
 	r.Room = []report.Room{{Season: 2025, Place: report.ChamberName, Kind: report.ChamberPlace, Capacity: num(14), Peak: 16, PeakDate: day(t, "2025-04-02"), DaysOver: records.Known(3)}}
 	r.Timing = []report.Timing{{Group: r.Emergence[3].Group, Batches: 3, T50: num(4.4), Earliest: num(3), Latest: num(6), Mean: num(5), Before: 2, CountedEarly: 1}}

@@ -50,20 +50,20 @@ func (p *place) leewaySentences() []template.HTML {
 
 // leewaySentence names the last band in which enough are still fit, and the next.
 func leewaySentence(kind string, bands []report.Leeway) template.HTML {
-	bands = slices.DeleteFunc(slices.Clone(bands), func(l report.Leeway) bool { return !l.Rate.Known })
+	bands = slices.DeleteFunc(slices.Clone(bands), func(l report.Leeway) bool { return !l.Share.Known })
 	trays := kindWords(kind)
 	if len(bands) == 0 {
 		return say("In %s the records cannot tell: no stretch of days past the planned one has looks at %s.", trays, batchCount(report.FewBatches))
 	}
 	last := report.LastFit(bands)
 	if last < 0 {
-		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate], shareText(bands[0].Share), batchCount(bands[0].Batches))
+		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, percent(stillFit), bandWords[bands[0].DaysLate], shareText(bands[0].Rate), batchCount(bands[0].Batches))
 	}
 	out := say("In %s, <strong>%s</strong> still left %s of the plants fit, %s", trays, bandWords[bands[last].DaysLate],
-		shareText(bands[last].Share), batchCount(bands[last].Batches))
+		shareText(bands[last].Rate), batchCount(bands[last].Batches))
 	if last+1 < len(bands) {
 		next := bands[last+1]
-		return say("%s; %s left %s, %s.", out, bandWords[next.DaysLate], shareText(next.Share), batchCount(next.Batches))
+		return say("%s; %s left %s, %s.", out, bandWords[next.DaysLate], shareText(next.Rate), batchCount(next.Batches))
 	}
 	if bands[last].DaysLate < report.LeewayBands[len(report.LeewayBands)-1] {
 		return say("%s; fewer than %s were looked at later than that.", out, batchCount(report.FewBatches))
@@ -85,7 +85,7 @@ func (p *place) leewayFigure() *figure {
 		for _, kind := range kinds {
 			l, ok := p.leewayIn("", kind, band)
 			some = some || ok
-			cells = append(cells, fitCell(l.Share))
+			cells = append(cells, fitCell(l.Rate))
 		}
 		if some {
 			t.add(cells...)
@@ -114,11 +114,11 @@ func (p *place) leewayIn(crop, kind string, band int) (report.Leeway, bool) {
 
 // fitCell is a share over its interval and sample, coloured by whether enough are
 // still fit; a dash where too few batches were looked at.
-func fitCell(s report.Share) cell {
+func fitCell(s report.Rate) cell {
 	c := shareCell(s)
 	switch {
-	case s.Rate.Known:
-		c.Class = map[bool]string{true: "good", false: "bad"}[s.Rate.Value >= stillFit]
+	case s.Share.Known:
+		c.Class = map[bool]string{true: "good", false: "bad"}[s.Share.Value >= stillFit]
 		c.Sub = say("%s,<br>%s", c.Sub, batchCount(s.Batches))
 	case s.Batches > 0:
 		c.Sub = markup(batchCount(s.Batches))
@@ -138,8 +138,8 @@ func (p *place) leewayByCrop() more {
 			cells, told := []any{name(crop), name(orDash(kind))}, false
 			for _, band := range report.LeewayBands {
 				l, _ := p.leewayIn(crop, kind, band)
-				told = told || l.Rate.Known
-				cells = append(cells, fitCell(l.Share))
+				told = told || l.Share.Known
+				cells = append(cells, fitCell(l.Rate))
 			}
 			if told {
 				t.add(cells...)

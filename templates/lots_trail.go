@@ -20,7 +20,7 @@ func (p *place) trailTable() *table {
 		if l.Lot.Tested.Known() {
 			bought.Sub = say("tested %s", isoDate(l.Lot.Tested))
 		}
-		r := t.add(cell{Value: markup(name(l.Lot.Lot)), Sub: say("%s %s", name(l.Lot.Crop), name(l.Lot.Variety)), Class: "fix"}, with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
+		r := t.add(cell{Value: markup(name(l.Lot.Code)), Sub: say("%s %s", name(l.Lot.Crop), name(l.Lot.Variety)), Class: "fix"}, with(name(orDash(l.Lot.Supplier)), name(l.Lot.LotNumber)),
 			bought, yesNo(l.Lot.Organic), treated, seedInHand(l), cell{Value: p.lotSown(l), Class: "words long"})
 		r.ID = p.lotID(l)
 	}
@@ -56,7 +56,7 @@ func (p *place) withoutLot() template.HTML {
 	var codes []string
 	for _, b := range p.r.Batches {
 		if b.FromSeed && b.Lot == "" {
-			codes = append(codes, b.Batch)
+			codes = append(codes, b.Code)
 		}
 	}
 	if len(codes) == 0 {

@@ -45,7 +45,7 @@ func (p *place) lotsNow() (now, earlier []report.LotFigure) {
 		sown[b.Lot] = sown[b.Lot] || b.Season == p.r.Season
 	}
 	for _, l := range p.r.Lots {
-		if sown[l.Lot.Lot] {
+		if sown[l.Lot.Code] {
 			now = append(now, l)
 		} else {
 			earlier = append(earlier, l)
@@ -100,15 +100,15 @@ func pointsWords(allowance report.Num) string {
 }
 
 func (p *place) lotLink(l report.LotFigure) template.HTML {
-	return p.to("#"+p.lotID(l), name(l.Lot.Lot))
+	return p.to("#"+p.lotID(l), name(l.Lot.Code))
 }
 
 // lotID is the anchor of a lot's trail: its place in the list of lots.
 func (p *place) lotID(l report.LotFigure) string {
 	var ids slugs
 	for _, other := range p.r.Lots {
-		id := "lot-" + ids.unique(other.Lot.Lot, "x")
-		if other.Lot.Lot == l.Lot.Lot {
+		id := "lot-" + ids.unique(other.Lot.Code, "x")
+		if other.Lot.Code == l.Lot.Code {
 			return id
 		}
 	}
@@ -133,8 +133,8 @@ func lotRate(l report.LotFigure) cell {
 	switch {
 	case l.SeedRate.Known:
 		return rateCell(l.SeedRate, l.SeedLow, l.SeedHigh)
-	case l.Rate.Known:
-		c := shareCell(l.Share)
+	case l.Share.Known:
+		c := shareCell(l.Rate)
 		c.Sub = say("%s of cells", c.Sub)
 		return c
 	}

@@ -125,14 +125,14 @@ func batchAnchors(crops []cropPage) map[string]string {
 	for _, page := range crops {
 		var ids slugs
 		for _, b := range page.Batches {
-			at[b.Batch] = page.Path + "#" + batchID(&ids, b)
+			at[b.Code] = page.Path + "#" + batchID(&ids, b)
 		}
 	}
 	return at
 }
 
 func batchID(ids *slugs, b *report.Batch) string {
-	return "batch-" + ids.unique(b.Batch, "x")
+	return "batch-" + ids.unique(b.Code, "x")
 }
 
 // anchor is the part of an address after the number sign.

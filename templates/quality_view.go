@@ -24,7 +24,7 @@ type qualityPage struct {
 
 func hasQuality(s *site) bool {
 	return len(s.r.Quality) > 0 || len(s.r.Leeway) > 0 ||
-		slices.ContainsFunc(s.r.Usable, func(u report.Usable) bool { return u.Rate.Known })
+		slices.ContainsFunc(s.r.Usable, func(u report.Usable) bool { return u.Share.Known })
 }
 
 func qualityView(p *place) any {
@@ -60,7 +60,7 @@ func (p *place) qualityTable(season int) *table {
 	t := p.table("quality", say("Plants fit to set out, season %s", fmt.Sprint(season)), "quality", groupHeads,
 		nums("Fit", "Looked at", "Batches"))
 	addJudged(t, p.qualityOf(season), fewLine("Looked at"), func(q report.Quality) bool { return q.Few() }, func(q report.Quality) {
-		t.add(append(p.groupCells(q.Group), shareCell(q.Share), whole(q.N), whole(q.Batches))...)
+		t.add(append(p.groupCells(q.Group), shareCell(q.Rate), whole(q.N), whole(q.Batches))...)
 	})
 	t.note(p.marksNote(season))
 	return t
@@ -85,8 +85,8 @@ func (p *place) scoreFigure(season int) *figure {
 
 // qualityOf are a season's groups, the least fit first.
 func (p *place) qualityOf(season int) []report.Quality {
-	rows := slices.DeleteFunc(slices.Clone(p.r.Quality), func(q report.Quality) bool { return q.Season != season || !q.Rate.Known })
-	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	rows := slices.DeleteFunc(slices.Clone(p.r.Quality), func(q report.Quality) bool { return q.Season != season || !q.Share.Known })
+	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	return rows
 }
 
@@ -133,10 +133,10 @@ func (p *place) marksNote(season int) template.HTML {
 func (p *place) usableTable(season int) *table {
 	t := p.table("usable", say("Usable plants of the cells sown, season %s", fmt.Sprint(season)), "usable", groupHeads,
 		nums("Usable", "Cells sown", "Batches", "Left out"))
-	rows := slices.DeleteFunc(slices.Clone(p.r.Usable), func(u report.Usable) bool { return u.Season != season || !u.Rate.Known })
-	slices.SortStableFunc(rows, func(a, b report.Usable) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	rows := slices.DeleteFunc(slices.Clone(p.r.Usable), func(u report.Usable) bool { return u.Season != season || !u.Share.Known })
+	slices.SortStableFunc(rows, func(a, b report.Usable) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	addJudged(t, rows, fewLine("Sown"), func(u report.Usable) bool { return u.Few() }, func(u report.Usable) {
-		t.add(append(p.groupCells(u.Group), shareCell(u.Share), whole(u.N), whole(u.Batches), whole(u.LeftOut))...)
+		t.add(append(p.groupCells(u.Group), shareCell(u.Rate), whole(u.N), whole(u.Batches), whole(u.LeftOut))...)
 	})
 	if !t.Empty() {
 		t.note("Left out: batches still open, or of which it is not written how many plants there were.")

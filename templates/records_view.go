@@ -17,7 +17,7 @@ func cropPagesOf(batches []*report.Batch) []cropPage {
 	var list []cropPage
 	sorted := slices.Clone(batches)
 	slices.SortStableFunc(sorted, func(a, b *report.Batch) int {
-		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Batch, b.Batch))
+		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
 	})
 	var paths slugs
 	for _, b := range sorted {
@@ -108,7 +108,7 @@ func cropView(page cropPage) func(*place) any {
 	return func(p *place) any {
 		v := cropRecords{Title: say("%s, season %s", name(page.Crop), fmt.Sprint(page.Season)), Up: p.to("records.html", "All records")}
 		for _, b := range page.Batches {
-			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Batch]), Code: b.Batch, Variety: b.Variety, Facts: p.story(b)})
+			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Code]), Code: b.Code, Variety: b.Variety, Facts: p.story(b)})
 		}
 		return v
 	}

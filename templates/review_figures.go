@@ -44,7 +44,7 @@ func (p *place) addFew(t *table, season int, few []report.Emergence) {
 }
 
 func (p *place) addEmergence(t *table, e report.Emergence) {
-	t.add(append(p.groupCells(e.Group), shareCell(e.Share), whole(e.N), whole(e.Batches))...)
+	t.add(append(p.groupCells(e.Group), shareCell(e.Rate), whole(e.N), whole(e.Batches))...)
 }
 
 // costFigure is a season's cost of a transplant by crop, the dearest first.

@@ -20,8 +20,8 @@ func day(t testing.TB, iso string) records.Date {
 
 func num(v float64) report.Num { return records.Known(v) }
 
-func shareOf(x, n float64, batches int, low, high float64) report.Share {
-	s := report.Share{Batches: batches, X: x, N: n, Rate: num(x / n)}
+func shareOf(x, n float64, batches int, low, high float64) report.Rate {
+	s := report.Rate{Batches: batches, X: x, N: n, Share: num(x / n)}
 	if high > 0 {
 		s.Low, s.High = num(low), num(high)
 	}
@@ -56,9 +56,9 @@ func sample(t testing.TB, hostile bool) *report.Report {
 		b := &report.Batch{Season: season, TrayCells: records.Known(72), Kind: []string{"air-pruning", "solid-wall"}[i/2%2], CellsSown: records.Known(144), FromSeed: true,
 			End: day(t, fmt.Sprint(season, "-04-12")), EndHow: report.Written, Looked: num(144), Emerged: num(float64(100 + 3*i)), EverUp: num(120),
 			Usable: num(float64(90 + i)), UsableHow: report.ByOut, Parts: report.Parts{Seed: 3, Heat: 9}, Cost: num(12), PerTransplant: num(0.13)}
-		b.Batch, b.Sown, b.Crop, b.Variety, b.Lot = fmt.Sprintf("B%02d %s", i, variety), day(t, fmt.Sprint(season, "-03-0", 1+i%9)), crop, variety, lot
+		b.Code, b.Sown, b.Crop, b.Variety, b.Lot = fmt.Sprintf("B%02d %s", i, variety), day(t, fmt.Sprint(season, "-03-0", 1+i%9)), crop, variety, lot
 		b.Tray, b.Trays, b.SeedsPerCell, b.Start, b.Note, b.Planned = "A72", 2, 1, records.FromSeed, note, b.End
-		b.Counts = []records.Count{{Batch: b.Batch, Date: b.Sown + 10, Cells: records.Known(144), Emerged: records.Known(100 + 3*i), Cause: note, Lost: records.Known(2)}}
+		b.Counts = []records.Count{{Batch: b.Code, Date: b.Sown + 10, Cells: records.Known(144), Emerged: records.Known(100 + 3*i), Cause: note, Lost: records.Known(2)}}
 		b.Looks = []records.Score{{Date: b.End, Looked: records.Known(20), Usable: records.Known(18)}}
 		b.SetOut, b.PlantsOut, b.Surplus = b.End, records.Known(90), records.Known(2)
 		r.Batches = append(r.Batches, b)
@@ -67,8 +67,8 @@ func sample(t testing.TB, hostile bool) *report.Report {
 		g := report.Group{Season: season, Crop: crop, Variety: variety, Cells: records.Known(72), Kind: "air-pruning"}
 		other := g
 		other.Variety, other.Kind = "Ragamuffin", "solid-wall"
-		r.Emergence = append(r.Emergence, report.Emergence{Group: g, Share: shareOf(410, 500, 5, 0.76, 0.87)},
-			report.Emergence{Group: other, Share: shareOf(300, 500, 4, 0.5, 0.7)}, report.Emergence{Group: other, Share: shareOf(40, 50, 1, 0, 0)})
+		r.Emergence = append(r.Emergence, report.Emergence{Group: g, Rate: shareOf(410, 500, 5, 0.76, 0.87)},
+			report.Emergence{Group: other, Rate: shareOf(300, 500, 4, 0.5, 0.7)}, report.Emergence{Group: other, Rate: shareOf(40, 50, 1, 0, 0)})
 		r.Cost = append(r.Cost, report.Cost{Group: g, Batches: 6, Rests: 5, Usable: num(480), Total: num(60), PerTransplant: num(0.125), FailedShare: num(0.2), EstimatedShare: num(0.1)})
 	}
 	r.Ledger = []report.LedgerLine{{Season: 2025, Category: "seed", Ledger: 20, Borne: 19, Unborne: 1}, {Season: 2025, Category: report.TrayCharge, Ledger: 60, Borne: 50, Unborne: 10}}
@@ -77,7 +77,7 @@ func sample(t testing.TB, hostile bool) *report.Report {
 	r.Payback = []report.Payback{{Tray: "A72", Other: "S72", Cells: 72, Matches: 14, Dates: 9, Difference: num(0.061), DifferenceLow: num(0.02), DifferenceHigh: num(0.1),
 		Gain: num(1.42), GainLow: num(0.4), GainHigh: num(2.4), Price: num(12), OtherPrice: num(1.2), PaybackUses: num(8.5), WorthToday: num(21.3), Life: report.Life{Uses: num(30)},
 		FlipValue: num(0.08), FlipPrice: num(31), HalfLifePays: records.Known(true), Verdict: report.PaysLow, Buy: &report.Buy{Owned: 40, N: 23, Low: 8, High: 41, PeakInUse: 62}}}
-	r.Missing = []report.Missing{{What: "date set out", Batches: []string{r.Batches[0].Batch, r.Batches[2].Batch}, Costs: "Their cost a transplant rests on a guess.", Remedy: "Fill set_out in sowings.csv, or write a row in out.csv."}}
+	r.Missing = []report.Missing{{What: "date set out", Batches: []string{r.Batches[0].Code, r.Batches[2].Code}, Costs: "Their cost a transplant rests on a guess.", Remedy: "Fill set_out in sowings.csv, or write a row in out.csv."}}
 	return r
 }
 

@@ -113,7 +113,7 @@ func formOf(f form, batches []*report.Batch, hints func(*report.Batch) []templat
 	for _, b := range batches {
 		cells := make([]template.HTML, len(f.Columns)-1)
 		copy(cells, hints(b))
-		f.Rows = append(f.Rows, formRow{markup(name(b.Batch)), say("%s %s, %s %s", name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray)), cells})
+		f.Rows = append(f.Rows, formRow{markup(name(b.Code)), say("%s %s, %s %s", name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray)), cells})
 	}
 	for range blankRows {
 		f.Rows = append(f.Rows, formRow{Cells: make([]template.HTML, len(f.Columns)-1)})
@@ -186,7 +186,7 @@ func labelsOf(b *report.Batch) []label {
 		if b.Lot != "" {
 			lot = say(" · lot %s", name(b.Lot))
 		}
-		out = append(out, label{markup(name(b.Batch)), say("%s %s", name(b.Crop), name(b.Variety)),
+		out = append(out, label{markup(name(b.Code)), say("%s %s", name(b.Crop), name(b.Variety)),
 			say("sown %s%s", isoDate(b.Sown), lot), say("%s · tray %s of %s", name(b.Tray), whole(i+1), whole(n))})
 	}
 	return out

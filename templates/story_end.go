@@ -60,7 +60,7 @@ func (p *place) outWords(b *report.Batch) template.HTML {
 	if b.SetOut.Known() || b.PlantsOut.Known {
 		lines = append(lines, setOutLine(b))
 	}
-	for _, o := range p.outs[b.Batch] {
+	for _, o := range p.outs[b.Code] {
 		lines = append(lines, p.outLine(o))
 	}
 	return lineList(lines)

@@ -24,16 +24,16 @@ func weekReport(t *testing.T, hostile bool) *report.Report {
 	}
 	count, late, short, lost, near := b(1), b(3), b(5), b(7), b(9)
 	count.Trays, late.Kind, lost.Planned = 2.5, "air-pruning", 0
-	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Share: shareOf(86, 100, 9, 0.78, 0.91)}}
+	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Rate: shareOf(86, 100, 9, 0.78, 0.91)}}
 	r.Book.Settings.BenchPlaces = records.Known(106.0)
 	r.Week = []report.WeekLine{
-		{What: report.ToCount, Batch: count, Subject: count.Batch, Value: num(9), TypicalDays: num(7), Date: day(t, "2025-04-10")},
+		{What: report.ToCount, Batch: count, Subject: count.Code, Value: num(9), TypicalDays: num(7), Date: day(t, "2025-04-10")},
 		{What: report.Freeing, Date: day(t, "2025-04-14"), Subject: "A72", Value: num(4)},
-		{What: report.Late, Batch: late, Subject: late.Batch, Date: day(t, "2025-04-02"), Value: num(10)},
+		{What: report.Late, Batch: late, Subject: late.Code, Date: day(t, "2025-04-02"), Value: num(10)},
 		{What: report.RoomLeft, Date: r.LastDate, Subject: report.BenchName, Value: num(-3)},
-		{What: report.Short, Batch: lost, Subject: lost.Batch, Expected: num(80.2), Value: num(19.8)},
-		{What: report.Short, Batch: short, Subject: short.Batch, Expected: num(60.6), Value: num(39.4), Date: day(t, "2025-04-20"), ResowPossible: true},
-		{What: report.Short, Batch: near, Subject: near.Batch, Expected: num(98.9), Value: num(1.1), Date: day(t, "2025-03-20")},
+		{What: report.Short, Batch: lost, Subject: lost.Code, Expected: num(80.2), Value: num(19.8)},
+		{What: report.Short, Batch: short, Subject: short.Code, Expected: num(60.6), Value: num(39.4), Date: day(t, "2025-04-20"), ResowPossible: true},
+		{What: report.Short, Batch: near, Subject: near.Code, Expected: num(98.9), Value: num(1.1), Date: day(t, "2025-03-20")},
 	}
 	return r
 }

@@ -80,7 +80,7 @@ func (p *place) tasks(lines []report.WeekLine, task func(report.WeekLine) weekTa
 
 // batchWords is a batch in a line of work: its code, what it is and where it stands.
 func (p *place) batchWords(b *report.Batch) template.HTML {
-	return say("%s: %s %s, %s of %s", p.batch(b.Batch), name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray))
+	return say("%s: %s %s, %s of %s", p.batch(b.Code), name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray))
 }
 
 func (p *place) countTask(l report.WeekLine) weekTask {
@@ -114,8 +114,8 @@ func (p *place) fitWords(kind string, late float64) template.HTML {
 			continue
 		}
 		for _, f := range p.leewayOf("", kind) {
-			if f.DaysLate == band && f.Rate.Known {
-				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band], shareText(f.Share), batchCount(f.Batches))
+			if f.DaysLate == band && f.Share.Known {
+				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band], shareText(f.Rate), batchCount(f.Batches))
 			}
 		}
 		break

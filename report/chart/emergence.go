@@ -12,18 +12,18 @@ import (
 func emergence(r *report.Report, year int) []Spec {
 	var rows []report.Emergence
 	for _, e := range r.Emergence {
-		if e.Season == year && !e.Few() && e.Rate.Known {
+		if e.Season == year && !e.Few() && e.Share.Known {
 			rows = append(rows, e)
 		}
 	}
 	if len(rows) == 0 {
 		return nil
 	}
-	slices.SortStableFunc(rows, func(a, b report.Emergence) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	slices.SortStableFunc(rows, func(a, b report.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	kinds := kindsOf(rows, func(e report.Emergence) string { return e.Kind })
 	var dots []DotRow
 	for _, e := range rows[:min(len(rows), mostRows)] {
-		dots = append(dots, DotRow{Name: groupName(e.Group), Value: pointer(e.Rate), Low: pointer(e.Low), High: pointer(e.High),
+		dots = append(dots, DotRow{Name: groupName(e.Group), Value: pointer(e.Share), Low: pointer(e.Low), High: pointer(e.High),
 			Series: slices.Index(kinds, e.Kind), Note: batches(e.Batches)})
 	}
 	h := Head{Name: season("emergence", year), Title: shown(fmt.Sprintf("Emergence in %d, lowest first", year), len(rows), "lowest")}

@@ -20,8 +20,8 @@ func reportOf() *report.Report {
 func known(v float64) report.Num { return records.Known(v) }
 
 // share is a share of 100 cells with an interval of 5 points to either side.
-func share(rate float64, batches int) report.Share {
-	return report.Share{Batches: batches, X: 100 * rate, N: 100, Rate: known(rate), Low: known(rate - 0.05), High: known(rate + 0.05)}
+func share(rate float64, batches int) report.Rate {
+	return report.Rate{Batches: batches, X: 100 * rate, N: 100, Share: known(rate), Low: known(rate - 0.05), High: known(rate + 0.05)}
 }
 
 func group(crop, variety, kind string) report.Group {

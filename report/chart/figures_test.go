@@ -14,12 +14,12 @@ func TestNothingIsDrawnFromNothing(t *testing.T) {
 		t.Errorf("%d charts, the first %q", len(specs), specs[0].Name)
 	}
 	r := reportOf()
-	unknown := report.Share{Batches: 5}
-	r.Emergence = []report.Emergence{{Group: group("kale", "A", "thin"), Share: unknown}, {Group: group("kale", "B", "thin"), Share: share(0.9, 2)}}
-	r.Weeks = []report.SowingWeek{{Season: 2025, Crop: "kale", Week: "2025-W10", Share: share(0.9, 1)}}
+	unknown := report.Rate{Batches: 5}
+	r.Emergence = []report.Emergence{{Group: group("kale", "A", "thin"), Rate: unknown}, {Group: group("kale", "B", "thin"), Rate: share(0.9, 2)}}
+	r.Weeks = []report.SowingWeek{{Season: 2025, Crop: "kale", Week: "2025-W10", Rate: share(0.9, 1)}}
 	r.Losses = []report.Loss{{Season: 2025, Crop: "kale", Cause: "slugs"}}
-	r.Quality = []report.Quality{{Group: group("kale", "A", "thin"), Share: share(0.9, 3)}} // overall marks only
-	r.Leeway = []report.Leeway{{Kind: "thin", Share: unknown}}
+	r.Quality = []report.Quality{{Group: group("kale", "A", "thin"), Rate: share(0.9, 3)}} // overall marks only
+	r.Leeway = []report.Leeway{{Kind: "thin", Rate: unknown}}
 	r.Lots = []report.LotFigure{{SeedRate: known(0.9)}, {SeedRate: known(0.9), Label: known(0.95), Cluster: true}}
 	r.Payback = []report.Payback{{Tray: "A72", Other: "S72"}}
 	if specs := Specs(r); len(specs) != 0 {
@@ -30,10 +30,10 @@ func TestNothingIsDrawnFromNothing(t *testing.T) {
 func TestEmergenceLowestFirst(t *testing.T) {
 	r := reportOf()
 	r.Emergence = []report.Emergence{
-		{Group: group("kale", "Ruff", "thin"), Share: share(0.9, 4)}, {Group: group("leek", "Long", "air"), Share: share(0.6, 3)},
-		{Group: group("leek", "Few", "air"), Share: share(0.1, report.FewBatches-1)},
-		{Group: report.Group{Season: 2024, Crop: "leek", Variety: "Old", Kind: "air"}, Share: share(0.2, 9)},
-		{Group: report.Group{Season: 2025, Crop: "chard", Variety: "Wide"}, Share: share(0.7, 12)},
+		{Group: group("kale", "Ruff", "thin"), Rate: share(0.9, 4)}, {Group: group("leek", "Long", "air"), Rate: share(0.6, 3)},
+		{Group: group("leek", "Few", "air"), Rate: share(0.1, report.FewBatches-1)},
+		{Group: report.Group{Season: 2024, Crop: "leek", Variety: "Old", Kind: "air"}, Rate: share(0.2, 9)},
+		{Group: report.Group{Season: 2025, Crop: "chard", Variety: "Wide"}, Rate: share(0.7, 12)},
 	}
 	s := only(t, emergence(r, 2025))
 	names, notes := rowsOf(s)
@@ -48,7 +48,7 @@ func TestEmergenceLowestFirst(t *testing.T) {
 func TestTooManyRowsAreSaidToBeLeftOut(t *testing.T) {
 	r := reportOf()
 	for i := range mostRows + 5 {
-		r.Emergence = append(r.Emergence, report.Emergence{Group: group("kale", strings.Repeat("v", i+1), "thin"), Share: share(0.9-float64(i)/100, 4)})
+		r.Emergence = append(r.Emergence, report.Emergence{Group: group("kale", strings.Repeat("v", i+1), "thin"), Rate: share(0.9-float64(i)/100, 4)})
 	}
 	s := only(t, emergence(r, 2025))
 	if names, _ := rowsOf(s); len(names) != mostRows || !strings.HasPrefix(names[0], "kale, "+strings.Repeat("v", 20)) {
@@ -64,7 +64,7 @@ func TestWeeksWithTemperatures(t *testing.T) {
 	r.Book.Settings.Fahrenheit = true
 	// ISO 8601: week 1 of 2025 begins on 2024-12-30, week 10 on 3 March, week 28 on 7 July.
 	for i, week := range []string{"2025-W01", "2025-W10", "2025-W12", "2025-W20", "2025-W28"} {
-		w := report.SowingWeek{Season: 2025, Crop: "lettuce", Week: week, Share: share(0.9-0.1*float64(i), 2)}
+		w := report.SowingWeek{Season: 2025, Crop: "lettuce", Week: week, Rate: share(0.9-0.1*float64(i), 2)}
 		if i > 0 {
 			w.Temp, w.TempOf = known(20+float64(i)), "house"
 		}
@@ -116,7 +116,7 @@ func TestLossesByMonth(t *testing.T) {
 func TestLotsAgainstTheirPackets(t *testing.T) {
 	r := reportOf()
 	lot := func(code string, rate, label float64, below bool) report.LotFigure {
-		return report.LotFigure{Lot: records.Lot{Lot: code, Crop: "kale", Variety: "Ruff"}, Counted: 3, SeedRate: known(rate), SeedLow: known(rate - 0.1),
+		return report.LotFigure{Lot: records.Lot{Code: code, Crop: "kale", Variety: "Ruff"}, Counted: 3, SeedRate: known(rate), SeedLow: known(rate - 0.1),
 			SeedHigh: known(rate + 0.05), Label: known(label), Below: records.Known(below)}
 	}
 	r.Lots = []report.LotFigure{lot("A", 0.9, 0.92, false), lot("B", 0.5, 0.9, true), lot("C", 0.8, 0.9, false), lot("D", 0.4, 0.9, true)}
@@ -142,8 +142,8 @@ func TestQualityLeastFitFirst(t *testing.T) {
 		return s
 	}
 	r.Quality = []report.Quality{
-		{Group: group("kale", "Ruff", "thin"), Share: share(0.9, 3), S: scores(1, 1, 2, 8, 8)},
-		{Group: group("leek", "Long", ""), Share: share(0.5, 1), S: scores(5, 0, 5)},
+		{Group: group("kale", "Ruff", "thin"), Rate: share(0.9, 3), S: scores(1, 1, 2, 8, 8)},
+		{Group: group("leek", "Long", ""), Rate: share(0.5, 1), S: scores(5, 0, 5)},
 	}
 	s := only(t, quality(r, 2025))
 	names, notes := rowsOf(s)
@@ -158,8 +158,8 @@ func TestQualityLeastFitFirst(t *testing.T) {
 func TestLeewayByKind(t *testing.T) {
 	r := reportOf()
 	r.Leeway = []report.Leeway{
-		{Kind: "air", DaysLate: 0, Share: share(0.95, 9)}, {Kind: "air", DaysLate: 8, Share: share(0.9, 4)}, {Kind: "thin", DaysLate: 8, Share: share(0.6, 3)},
-		{Crop: "kale", Kind: "thin", DaysLate: 0, Share: share(0.1, 3)}, // a crop's own is for the table
+		{Kind: "air", DaysLate: 0, Rate: share(0.95, 9)}, {Kind: "air", DaysLate: 8, Rate: share(0.9, 4)}, {Kind: "thin", DaysLate: 8, Rate: share(0.6, 3)},
+		{Crop: "kale", Kind: "thin", DaysLate: 0, Rate: share(0.1, 3)}, // a crop's own is for the table
 	}
 	s := only(t, leeway(r))
 	same(t, "legend", legend(s), "air", "thin")

@@ -19,7 +19,7 @@ func leeway(r *report.Report) []Spec {
 	for _, l := range r.Leeway {
 		if l.Crop == "" {
 			rows = append(rows, l)
-			some = some || l.Rate.Known
+			some = some || l.Share.Known
 		}
 	}
 	if !some {
@@ -32,7 +32,7 @@ func leeway(r *report.Report) []Spec {
 		one := BarSeries{Name: names[i], Bars: make([]Bar, len(report.LeewayBands))}
 		for k, band := range report.LeewayBands {
 			l := leewayOf(rows, kind, band)
-			one.Bars[k] = Bar{Value: pointer(l.Rate), Low: pointer(l.Low), High: pointer(l.High)}
+			one.Bars[k] = Bar{Value: pointer(l.Share), Low: pointer(l.Low), High: pointer(l.High)}
 		}
 		series = append(series, one)
 	}
@@ -68,8 +68,8 @@ func leewayBands(rows []report.Leeway, kinds []string) []string {
 func sayLeeway(rows []report.Leeway) string {
 	var said []string
 	for _, l := range rows {
-		if l.Rate.Known {
-			said = append(said, fmt.Sprintf("%s, %s: %.0f %%", orWords([]string{l.Kind}, "kind unknown")[0], LeewayNames[l.DaysLate], 100*l.Rate.Value))
+		if l.Share.Known {
+			said = append(said, fmt.Sprintf("%s, %s: %.0f %%", orWords([]string{l.Kind}, "kind unknown")[0], LeewayNames[l.DaysLate], 100*l.Share.Value))
 		}
 	}
 	return strings.Join(said, "; ") + "."

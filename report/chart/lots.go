@@ -27,7 +27,7 @@ func lots(r *report.Report) []Spec {
 		if l.Below.Or(false) {
 			series = 1
 		}
-		dots = append(dots, DotRow{Name: strings.Join([]string{l.Lot.Lot, l.Lot.Crop, l.Lot.Variety}, ", "), Series: series,
+		dots = append(dots, DotRow{Name: strings.Join([]string{l.Lot.Code, l.Lot.Crop, l.Lot.Variety}, ", "), Series: series,
 			Value: pointer(l.SeedRate), Low: pointer(l.SeedLow), High: pointer(l.SeedHigh), Mark: pointer(l.Label),
 			Note: lotNote(l)})
 	}
@@ -66,5 +66,5 @@ func sayLots(title string, rows []report.LotFigure) string {
 	}
 	l := rows[0]
 	return fmt.Sprintf("%s. Of %d lots with a packet's figure %d came up worse than a mix allows. Furthest below its packet: %s, %s, %.0f %% against %.0f %%.",
-		title, len(rows), below, l.Lot.Lot, l.Lot.Variety, 100*l.SeedRate.Value, 100*l.Label.Value)
+		title, len(rows), below, l.Lot.Code, l.Lot.Variety, 100*l.SeedRate.Value, 100*l.Label.Value)
 }

@@ -20,7 +20,7 @@ func quality(r *report.Report, year int) []Spec {
 	if len(rows) == 0 {
 		return nil
 	}
-	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Rate.Value, b.Rate.Value) })
+	slices.SortStableFunc(rows, func(a, b report.Quality) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	var bars []StackRow
 	for _, q := range rows[:min(len(rows), mostRows)] {
 		name := groupName(q.Group)
@@ -54,7 +54,7 @@ func scored(q report.Quality) (n float64) {
 func sayFit(rows []report.Quality) string {
 	fit := make([]DotRow, len(rows))
 	for i, q := range rows {
-		fit[i] = DotRow{Name: strings.TrimSpace(groupName(q.Group) + " " + q.Kind), Value: pointer(q.Rate)}
+		fit[i] = DotRow{Name: strings.TrimSpace(groupName(q.Group) + " " + q.Kind), Value: pointer(q.Share)}
 	}
 	return "Fit to set out: " + sayRows(fit, Axis{Percent: true})
 }

@@ -61,9 +61,9 @@ func TestChartsOfEarlierSeasons(t *testing.T) {
 	r := reportOf()
 	r.Seasons = []int{2024, 2025}
 	for _, year := range r.Seasons {
-		r.Emergence = append(r.Emergence, report.Emergence{Group: report.Group{Season: year, Crop: "kale"}, Share: share(0.9, 4)})
+		r.Emergence = append(r.Emergence, report.Emergence{Group: report.Group{Season: year, Crop: "kale"}, Rate: share(0.9, 4)})
 		r.Losses = append(r.Losses, report.Loss{Season: year, Crop: "kale", Cells: 3, ByMonth: [13]int{4: 3}})
-		r.Quality = append(r.Quality, report.Quality{Group: report.Group{Season: year, Crop: "kale"}, Share: share(0.9, 3), S: [5]report.Num{known(1)}})
+		r.Quality = append(r.Quality, report.Quality{Group: report.Group{Season: year, Crop: "kale"}, Rate: share(0.9, 3), S: [5]report.Num{known(1)}})
 	}
 	drawn := func() (names []string) {
 		for _, s := range figures(r) {
@@ -81,11 +81,11 @@ func TestHostileNamesInFigures(t *testing.T) {
 	const evil = `</script><img src=x onerror=alert(1)>`
 	r := reportOf()
 	g := group(evil, evil, evil)
-	r.Emergence = []report.Emergence{{Group: g, Share: share(0.9, 4)}}
+	r.Emergence = []report.Emergence{{Group: g, Rate: share(0.9, 4)}}
 	r.Losses = []report.Loss{{Season: 2025, Crop: evil, Cause: evil, Cells: 3, ByMonth: [13]int{4: 3}}}
-	r.Quality = []report.Quality{{Group: g, Share: share(0.9, 3), S: [5]report.Num{known(1)}}}
-	r.Leeway = []report.Leeway{{Kind: evil, Share: share(0.9, 4)}}
-	r.Lots = []report.LotFigure{{Lot: records.Lot{Lot: evil, Crop: evil, Variety: evil}, SeedRate: known(0.8), Label: known(0.9)}}
+	r.Quality = []report.Quality{{Group: g, Rate: share(0.9, 3), S: [5]report.Num{known(1)}}}
+	r.Leeway = []report.Leeway{{Kind: evil, Rate: share(0.9, 4)}}
+	r.Lots = []report.LotFigure{{Lot: records.Lot{Code: evil, Crop: evil, Variety: evil}, SeedRate: known(0.8), Label: known(0.9)}}
 	r.Payback = []report.Payback{{Tray: evil, Other: "", Cells: 50}}
 	r.Matches = []report.Match{{Tray: evil, Difference: 0.1}}
 	r.Room = []report.Room{{Season: 2025, Place: evil, Kind: report.TrayPlace, Peak: 2}}

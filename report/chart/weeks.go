@@ -16,7 +16,7 @@ const oftenSown = 5
 func weeks(r *report.Report, year int) []Spec {
 	byCrop := map[string][]report.SowingWeek{}
 	for _, w := range r.Weeks {
-		if w.Season == year && w.Rate.Known {
+		if w.Season == year && w.Share.Known {
 			byCrop[w.Crop] = append(byCrop[w.Crop], w)
 		}
 	}
@@ -36,7 +36,7 @@ func weekChart(r *report.Report, year int, crop string, rows []report.SowingWeek
 	for _, w := range rows {
 		rests += w.Batches
 		day := mondayOf(w.Week).String()
-		up.Points = append(up.Points, Point{Date: day, Value: pointer(w.Rate)})
+		up.Points = append(up.Points, Point{Date: day, Value: pointer(w.Share)})
 		if w.Temp.Known {
 			if temps[w.TempOf] == nil {
 				temps[w.TempOf] = &Series{Name: "temperature, " + w.TempOf}
@@ -62,15 +62,15 @@ func weekChart(r *report.Report, year int, crop string, rows []report.SowingWeek
 func sayWeeks(rows []report.SowingWeek) string {
 	worst, best := rows[0], rows[0]
 	for _, w := range rows[1:] {
-		if w.Rate.Value < worst.Rate.Value {
+		if w.Share.Value < worst.Share.Value {
 			worst = w
 		}
-		if w.Rate.Value > best.Rate.Value {
+		if w.Share.Value > best.Share.Value {
 			best = w
 		}
 	}
 	return fmt.Sprintf("%d weeks with sowings, from %.0f %% up of those sown in the week of %s to %.0f %% in the week of %s.", len(rows),
-		100*worst.Rate.Value, spokenDay(mondayOf(worst.Week)), 100*best.Rate.Value, spokenDay(mondayOf(best.Week)))
+		100*worst.Share.Value, spokenDay(mondayOf(worst.Week)), 100*best.Share.Value, spokenDay(mondayOf(best.Week)))
 }
 
 // spokenDay is a day in words: 7 July.

@@ -17,7 +17,7 @@ func inputs(r *report.Report) File {
 func batches(r *report.Report) File {
 	type row = *report.Batch
 	return table("batches", 1, r.Batches,
-		column[row]{"batch", func(b row) Cell { return str(b.Batch) }},
+		column[row]{"batch", func(b row) Cell { return str(b.Code) }},
 		column[row]{"season", func(b row) Cell { return num(b.Season) }},
 		column[row]{"sown", func(b row) Cell { return date(b.Sown) }},
 		column[row]{"crop", func(b row) Cell { return str(b.Crop) }},

@@ -11,7 +11,7 @@ func emergence(r *report.Report) File {
 			{"trays", func(e row) Cell { return num(e.Trays) }},
 			{"cells_looked_at", func(e row) Cell { return num(e.N) }},
 			{"emerged", func(e row) Cell { return num(e.X) }},
-			{"emergence", func(e row) Cell { return maybe(e.Rate) }},
+			{"emergence", func(e row) Cell { return maybe(e.Share) }},
 			{"low", func(e row) Cell { return maybe(e.Low) }},
 			{"high", func(e row) Cell { return maybe(e.High) }},
 			{"rho", func(e row) Cell { return maybe(e.Rho) }},
@@ -41,10 +41,10 @@ func differences(r *report.Report) File {
 func lots(r *report.Report) File {
 	type row = report.LotFigure
 	return table("lots", 1, r.Lots,
-		column[row]{"lot", func(l row) Cell { return str(l.Lot.Lot) }},
+		column[row]{"lot", func(l row) Cell { return str(l.Lot.Code) }},
 		column[row]{"crop", func(l row) Cell { return str(l.Lot.Crop) }},
 		column[row]{"variety", func(l row) Cell { return str(l.Lot.Variety) }},
-		column[row]{"batches", func(l row) Cell { return num(l.Share.Batches) }},
+		column[row]{"batches", func(l row) Cell { return num(l.Rate.Batches) }},
 		column[row]{"cells_looked_at", func(l row) Cell { return num(l.N) }},
 		column[row]{"came_up", func(l row) Cell { return num(l.X) }},
 		column[row]{"rate", func(l row) Cell { return maybe(l.SeedRate) }},
@@ -90,7 +90,7 @@ func weeks(r *report.Report) File {
 		column[row]{"batches", func(w row) Cell { return num(w.Batches) }},
 		column[row]{"cells_looked_at", func(w row) Cell { return num(w.N) }},
 		column[row]{"emerged", func(w row) Cell { return num(w.X) }},
-		column[row]{"emergence", func(w row) Cell { return maybe(w.Rate) }},
+		column[row]{"emergence", func(w row) Cell { return maybe(w.Share) }},
 	)
 }
 
@@ -100,7 +100,7 @@ func chambers(r *report.Report) File {
 		column[row]{"season", func(c row) Cell { return num(c.Season) }},
 		column[row]{"chamber", func(c row) Cell { return str(c.Chamber) }},
 		column[row]{"batches", func(c row) Cell { return num(c.Batches) }},
-		column[row]{"emergence", func(c row) Cell { return maybe(c.Rate) }},
+		column[row]{"emergence", func(c row) Cell { return maybe(c.Share) }},
 		column[row]{"readings", func(c row) Cell { return num(c.Readings) }},
 		column[row]{"mean_temp", func(c row) Cell { return degrees(r, c.MeanTemp) }},
 		column[row]{"low_temp", func(c row) Cell { return degrees(r, c.LowTemp) }},

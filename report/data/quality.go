@@ -16,7 +16,7 @@ func quality(r *report.Report) File {
 	for i := range 5 {
 		columns = append(columns, column[row]{fmt.Sprintf("s%d", i+1), func(q row) Cell { return maybe(q.S[i]) }})
 	}
-	return table("quality", 5, withBatches(r.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) report.Share { return q.Share })...)...)
+	return table("quality", 5, withBatches(r.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) report.Rate { return q.Rate })...)...)
 }
 
 func leeway(r *report.Report) File {
@@ -29,12 +29,12 @@ func leeway(r *report.Report) File {
 			{"batches", func(l row) Cell { return num(l.Batches) }},
 			{"looked", func(l row) Cell { return num(l.N) }},
 		},
-		shareColumns("usable", func(l row) report.Share { return l.Share }))...)
+		shareColumns("usable", func(l row) report.Rate { return l.Rate }))...)
 }
 
 func usable(r *report.Report) File {
 	type row = report.Usable
-	share := func(u row) report.Share { return u.Share }
+	share := func(u row) report.Rate { return u.Rate }
 	return table("usable", 5, r.Usable, join(
 		groupColumns(func(u row) report.Group { return u.Group }),
 		[]column[row]{
@@ -51,9 +51,9 @@ func usable(r *report.Report) File {
 }
 
 // shareColumns are a rate with its interval.
-func shareColumns[T any](name string, of func(T) report.Share) []column[T] {
+func shareColumns[T any](name string, of func(T) report.Rate) []column[T] {
 	return []column[T]{
-		{name, func(t T) Cell { return maybe(of(t).Rate) }},
+		{name, func(t T) Cell { return maybe(of(t).Share) }},
 		{"low", func(t T) Cell { return maybe(of(t).Low) }},
 		{"high", func(t T) Cell { return maybe(of(t).High) }},
 	}
