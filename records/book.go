@@ -15,6 +15,8 @@ type Book struct {
 	Costs    []Cost
 	Chamber  []ChamberReading
 	House    []HouseReading
+	Wishes   []Wish
+	Changes  []Change
 	Notes    []Note
 	Files    []File
 }
@@ -221,6 +223,26 @@ type HouseReading struct {
 	Low, High       Maybe[float64]
 	OutLow, OutHigh Maybe[float64]
 	Note            string
+}
+
+// Wish is what the fields want of a crop next season: a row of wishes.csv. Tray and
+// Variety are empty and Planned is unknown where blank.
+type Wish struct {
+	Pos
+	Crop, Variety string
+	Plants        int
+	Planned       Date
+	Tray          string
+	Note          string
+}
+
+// Change is something that the farm did differently from Date, until Until where
+// that is written: a row of changes.csv.
+type Change struct {
+	Pos
+	Date, Until Date
+	What        string
+	Note        string
 }
 
 // Note is a season in words.

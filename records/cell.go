@@ -22,6 +22,8 @@ func (r *row) text(col string) string { return strings.TrimSpace(r.raw(col)) }
 // pos is where the row's first cell stands; at is where a column's does.
 func (r *row) pos() Pos { return r.place(r.rec, 0) }
 
+// cell is where a column of the row stands; the row's first cell where the file has no
+// such column.
 func (r *row) cell(col string) Pos {
 	if i, ok := r.at[col]; ok {
 		return r.place(r.rec, i)
@@ -100,6 +102,7 @@ func (r *row) money(col string) Maybe[float64] {
 	})
 }
 
+// credit reads an amount of either sign: a bill that was paid back is negative.
 func (r *row) credit(col string) Maybe[float64] {
 	return r.measure(col, moneyCell, func(float64) string { return "" })
 }

@@ -17,6 +17,9 @@ func alive[T any](entries []entry[T]) func(func(*entry[T]) bool) {
 	}
 }
 
+// checkTrayCodes reports purchases of one code that are not the same tray: a batch
+// names the code alone, and so must know its cells from any of its rows. A blank
+// cell_ml differs from nothing.
 func (l *loader) checkTrayCodes() {
 	first := map[string]Purchase{}
 	for e := range alive(l.trays) {
@@ -31,6 +34,7 @@ func (l *loader) checkTrayCodes() {
 	}
 }
 
+// trayDiffers names the first column in which two purchases are unlike trays.
 func trayDiffers(a, b Purchase) string {
 	switch {
 	case a.Kind != b.Kind:
@@ -43,10 +47,12 @@ func trayDiffers(a, b Purchase) string {
 	return ""
 }
 
+// checkDoubleLots reports a lot's code written twice.
 func (l *loader) checkDoubleLots() {
 	checkDouble(l.lots, "double-lot", "lot", func(e *entry[Lot]) string { return e.is.Code })
 }
 
+// checkDoubleBatches reports a batch's code written twice.
 func (l *loader) checkDoubleBatches() {
 	checkDouble(l.sowings, "double-batch", "batch", func(e *entry[Sowing]) string { return e.is.Code })
 }
@@ -68,6 +74,8 @@ func checkDouble[T any](entries []entry[T], check, col string, code func(*entry[
 	}
 }
 
+// checkTrays warns of tray codes that trays.csv lacks. Without that log nothing is
+// known of any tray, and nothing is said.
 func (l *loader) checkTrays() {
 	if !l.present["trays.csv"] {
 		return
@@ -83,6 +91,7 @@ func (l *loader) checkTrays() {
 	l.unknown("unknown-tray", "tray", "trays.csv", places, known)
 }
 
+// checkLots warns of lots that lots.csv lacks, where there is such a log.
 func (l *loader) checkLots() {
 	if !l.present["lots.csv"] {
 		return
@@ -94,6 +103,7 @@ func (l *loader) checkLots() {
 	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Code }))
 }
 
+// checkCrops warns of costs for a crop that was never sown.
 func (l *loader) checkCrops() {
 	places := map[string][]*row{}
 	for e := range alive(l.costs) {
@@ -147,6 +157,7 @@ func (l *loader) nearKey(name string, known []string) string {
 	return nearest(l.names.key(name), known, l.names.key)
 }
 
+// didYouMean is the remedy that asks for a near name; empty for none.
 func didYouMean(name string) string {
 	if name == "" {
 		return ""

@@ -1,10 +1,9 @@
 package records
 
-import (
-	"fmt"
-	"math"
-)
+import "fmt"
 
+// checkCostForms reports costs that are not either money or hours. Only labour has a
+// wage to price hours with.
 func (l *loader) checkCostForms() {
 	for e := range alive(l.costs) {
 		amount, hours := e.is.Amount.Known, e.is.Hours.Known
@@ -21,6 +20,8 @@ func (l *loader) checkCostForms() {
 	}
 }
 
+// checkPeriods reports a cost's days that end before they begin; a blank until is the
+// day of the bill.
 func (l *loader) checkPeriods() {
 	for e := range alive(l.costs) {
 		until := e.is.Until
@@ -34,6 +35,7 @@ func (l *loader) checkPeriods() {
 	}
 }
 
+// checkWage warns once of hours that no wage turns into money.
 func (l *loader) checkWage() {
 	if l.settings.Wage.Known {
 		return
@@ -52,6 +54,7 @@ func (l *loader) checkWage() {
 	}
 }
 
+// checkTasks warns of a task beside what is no labour; it is not used.
 func (l *loader) checkTasks() {
 	for e := range alive(l.costs) {
 		if e.is.Category != Labour && e.text("task") != "" {
@@ -61,7 +64,7 @@ func (l *loader) checkTasks() {
 }
 
 // checkRepeats leaves out costs that stand in trays.csv or lots.csv already
-// (rule 62).
+// (rule "Repeats").
 func (l *loader) checkRepeats() {
 	for e := range alive(l.costs) {
 		if !e.is.Amount.Known {
@@ -94,14 +97,18 @@ func (l *loader) twin(c Cost) Pos {
 	return Pos{}
 }
 
+// repeatsLot reports whether a cost of seed is the price of a lot once more; of is the
+// row of the batch that the cost names, if any.
 func repeatsLot(c Cost, lot Lot, of *entry[Sowing]) bool {
 	return lot.Price.Known && lot.Bought == c.Date && sameCents(lot.Price.Value, c.Amount.Value) &&
 		(c.Crop == "" || c.Crop == lot.Crop) && (c.Batch == "" || of != nil && of.is.Lot == lot.Code)
 }
 
+// repeatsPurchase reports whether a cost is a purchase of trays once more.
 func repeatsPurchase(c Cost, p Purchase) bool {
 	return p.Price.Known && p.Count.Known && p.Bought == c.Date && sameCents(float64(p.Count.Value)*p.Price.Value, c.Amount.Value) &&
 		(c.Tray == "" || c.Tray == p.Tray)
 }
 
-func sameCents(a, b float64) bool { return math.Round(a*100) == math.Round(b*100) }
+// sameCents reports whether two amounts are the same to the cent.
+func sameCents(a, b float64) bool { return RoundHalfUp(a*100) == RoundHalfUp(b*100) }

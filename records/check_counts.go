@@ -3,10 +3,11 @@ package records
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 )
 
+// checkCountForms reports counts that say both, or neither, of what came up and what
+// is empty: which of them is wrong cannot be told.
 func (l *loader) checkCountForms() {
 	for e := range alive(l.counts) {
 		switch both, neither := e.is.Emerged.Known && e.is.Empty.Known, !e.is.Emerged.Known && !e.is.Empty.Known; {
@@ -18,13 +19,14 @@ func (l *loader) checkCountForms() {
 	}
 }
 
+// checkTrayNumbers reports counts of a tray that the batch has not (rule "Cells sown").
 func (l *loader) checkTrayNumbers() {
 	for e := range alive(l.counts) {
 		s := l.batch(e.is.Batch)
 		if s == nil || !e.is.Tray.Known {
 			continue
 		}
-		if most := int(math.Ceil(s.is.Trays - 1e-9)); e.is.Tray.Value > most {
+		if most := WholeTrays(s.is.Trays); e.is.Tray.Value > most {
 			e.problem("tray-number", "tray", fmt.Sprintf("tray %d of a batch of %s", e.is.Tray.Value, plural(most, "tray")),
 				fmt.Sprintf("a number from 1 to %d is expected", most), "trays are numbered anew within each batch")
 		}
@@ -32,7 +34,8 @@ func (l *loader) checkTrayNumbers() {
 }
 
 // holds is how many cells a count can look at: those of the batch, or of the
-// tray counted (rule 2).
+// tray counted (rule "Cells sown"). The tray's number was found to be one of the
+// batch's before.
 func (l *loader) holds(c Count) Maybe[int] {
 	s := l.batch(c.Batch)
 	if s == nil {
@@ -43,9 +46,11 @@ func (l *loader) holds(c Count) Maybe[int] {
 	if !c.Tray.Known || !sown.Known || tray == 0 {
 		return sown
 	}
-	return Known(max(0, min(tray, sown.Value-(c.Tray.Value-1)*tray)))
+	return Known(CellsOfTray(s.is, tray, c.Tray.Value))
 }
 
+// checkCellsLookedAt reports counts of more cells than were sown, in the tray or, where
+// trays are not counted apart, in the batch.
 func (l *loader) checkCellsLookedAt() {
 	for e := range alive(l.counts) {
 		most := l.holds(e.is)
@@ -64,6 +69,7 @@ func (l *loader) looked(c Count) Maybe[int] {
 	return l.holds(c)
 }
 
+// checkEmerged reports more cells up, or empty, than were looked at.
 func (l *loader) checkEmerged() {
 	for e := range alive(l.counts) {
 		looked := l.looked(e.is)
@@ -106,6 +112,9 @@ func (l *loader) series() [][]*entry[Count] {
 	return all
 }
 
+// checkFalls warns where fewer stand than at the count before and fewer were written as
+// lost. A count that shares its day with another is not compared: which of them came
+// first is not known.
 func (l *loader) checkFalls() {
 	for _, s := range l.series() {
 		lost := 0
@@ -120,6 +129,8 @@ func (l *loader) checkFalls() {
 	}
 }
 
+// checkFall compares a count with the one before; lost is what was written as lost
+// since. Counts of unlike numbers of cells are not compared.
 func (l *loader) checkFall(before Count, e *entry[Count], lost int) {
 	looked, now := l.looked(before), l.looked(e.is)
 	if looked != now || !now.Known && (before.Empty.Known || e.is.Empty.Known) {
@@ -132,6 +143,7 @@ func (l *loader) checkFall(before Count, e *entry[Count], lost int) {
 	}
 }
 
+// standing is the cells with a seedling at a count, of those looked at.
 func standing(c Count, looked Maybe[int]) int {
 	if c.Empty.Known {
 		return looked.Value - c.Empty.Value
@@ -139,6 +151,8 @@ func standing(c Count, looked Maybe[int]) int {
 	return c.Emerged.Value
 }
 
+// checkNumbered warns of counts without a tray's number in a batch that has some with
+// one: only the numbered are used, so that no cell counts twice.
 func (l *loader) checkNumbered() {
 	numbered := map[string]bool{}
 	for e := range alive(l.counts) {
@@ -154,6 +168,7 @@ func (l *loader) checkNumbered() {
 	}
 }
 
+// plural is a number with its noun, for messages.
 func plural(n int, noun string) string {
 	if n == 1 {
 		return "1 " + noun

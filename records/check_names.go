@@ -41,6 +41,7 @@ func (l *loader) checkNearNames() {
 	}
 }
 
+// nearNames warns of each name that is nearly one written before it.
 func (l *loader) nearNames(names []named) {
 	for i, n := range names {
 		for _, before := range names[:i] {
@@ -53,6 +54,8 @@ func (l *loader) nearNames(names []named) {
 	}
 }
 
+// nearlySame reports whether two names differ by one slip of the keys. Short names, and
+// names of a series such as Conefield 1 and Conefield 2, are meant as they stand.
 func nearlySame(a, b string) bool {
 	if len([]rune(a)) < 5 || len([]rune(b)) < 5 || slips(a, b) != 1 {
 		return false
@@ -60,6 +63,7 @@ func nearlySame(a, b string) bool {
 	return withoutDigits(a) != withoutDigits(b)
 }
 
+// withoutDigits takes the digits out of a name.
 func withoutDigits(s string) string {
 	return strings.Map(func(r rune) rune {
 		if r >= '0' && r <= '9' {

@@ -51,6 +51,7 @@ func (l *loader) checkBatches() {
 	}
 }
 
+// checkRowDates reports counts, looks and plants out before the batch was sown.
 func (l *loader) checkRowDates() {
 	for _, r := range l.batchRows() {
 		if s := l.batch(r.batch); s != nil && r.date < s.is.Sown {
@@ -60,6 +61,8 @@ func (l *loader) checkRowDates() {
 	}
 }
 
+// checkPlantsOut warns of more plants out than cells sown, in sowings.csv or over the
+// rows of out.csv, dead ones not counted: a cell gives one plant.
 func (l *loader) checkPlantsOut() {
 	out := map[string]int{}
 	var last = map[string]*row{}
@@ -85,10 +88,13 @@ func (l *loader) checkPlantsOut() {
 	}
 }
 
+// tooMany says how many plants went out of how many cells.
 func tooMany(plants, cells int) string {
 	return fmt.Sprintf("%d plants out of %d cells sown", plants, cells)
 }
 
+// checkOutTwice warns of batches whose plants out stand in both logs: the plants of
+// out.csv are then taken, those of sowings.csv are not (rule "Usable plants").
 func (l *loader) checkOutTwice() {
 	rows := map[string]int{}
 	for e := range alive(l.outs) {

@@ -2,6 +2,7 @@ package records
 
 import "fmt"
 
+// checkMarks reports marks that are not on the scale of 1 to 5.
 func (l *loader) checkMarks() {
 	for e := range alive(l.scores) {
 		if m := e.is.Score; m.Known && (m.Value < 1 || m.Value > 5) {
@@ -10,6 +11,8 @@ func (l *loader) checkMarks() {
 	}
 }
 
+// checkLookForms reports looks that are of no form, or of several: plants looked at and
+// usable, plants at each score, or a mark alone.
 func (l *loader) checkLookForms() {
 	for e := range alive(l.scores) {
 		scored, plants := false, 0
@@ -41,6 +44,7 @@ func lookFault(s Score, scored bool, plants int) (col, found string) {
 	return "", ""
 }
 
+// checkUsable reports more plants usable than looked at.
 func (l *loader) checkUsable() {
 	for e := range alive(l.scores) {
 		if e.is.Usable.Known && e.is.Usable.Value > e.is.Looked.Value {

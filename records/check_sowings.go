@@ -45,6 +45,7 @@ func (l *loader) batchCodes() []string {
 	return l.codes
 }
 
+// checkSowingDates reports days of a batch before its sowing.
 func (l *loader) checkSowingDates() {
 	for e := range alive(l.sowings) {
 		for _, d := range []struct {
@@ -59,6 +60,8 @@ func (l *loader) checkSowingDates() {
 	}
 }
 
+// checkFromKnown reports batches that came from one that is nowhere; one whose row is no
+// CSV is somewhere.
 func (l *loader) checkFromKnown() {
 	for e := range alive(l.sowings) {
 		if e.is.From != "" && l.batch(e.is.From) == nil && !l.lost[e.is.From] {
@@ -68,6 +71,8 @@ func (l *loader) checkFromKnown() {
 	}
 }
 
+// checkFromEarlier reports batches not sown after the one they came from. So no batch
+// comes from itself, by however many steps, and costs can be handed on in order.
 func (l *loader) checkFromEarlier() {
 	for e := range alive(l.sowings) {
 		if e.is.From == "" {
@@ -94,6 +99,7 @@ func (l *loader) leaveOutAfterFrom() {
 	}
 }
 
+// checkReplaces warns of batches that re-sow one that is nowhere.
 func (l *loader) checkReplaces() {
 	for e := range alive(l.sowings) {
 		if e.is.Replaces != "" && l.batch(e.is.Replaces) == nil && !l.lost[e.is.Replaces] {
@@ -103,6 +109,7 @@ func (l *loader) checkReplaces() {
 	}
 }
 
+// checkLotCrops warns of batches of another crop or variety than their lot is.
 func (l *loader) checkLotCrops() {
 	lots := map[string]Lot{}
 	for e := range alive(l.lots) {
@@ -117,17 +124,8 @@ func (l *loader) checkLotCrops() {
 	}
 }
 
-// cellsSown is rule 2: cells where written, else trays x cells of the tray.
-func (l *loader) cellsSown(s Sowing) Maybe[int] {
-	if s.Cells.Known {
-		return s.Cells
-	}
-	cells := l.trayCells(s.Tray)
-	if cells == 0 {
-		return Maybe[int]{}
-	}
-	return Known(int(s.Trays*float64(cells) + 0.5))
-}
+// cellsSown is the cells sown of a batch (rule "Cells sown").
+func (l *loader) cellsSown(s Sowing) Maybe[int] { return CellsSown(s, l.trayCells(s.Tray)) }
 
 // trayCells is the cells of a tray code, 0 where unknown.
 func (l *loader) trayCells(code string) int {

@@ -20,14 +20,14 @@ type change struct {
 // until its end and the turnaround, one without an end on its sowing day alone.
 func (l *loader) checkTraysInUse() {
 	changes := l.purchases()
-	ends := l.writtenEnds()
+	cleared := l.cleared()
 	for e := range alive(l.sowings) {
 		code := e.is.Tray
 		if _, counted := changes[code]; !counted {
 			continue
 		}
 		free := e.is.Sown + 1
-		if end, ok := ends[e.is.Code]; ok {
+		if end := WrittenEnd(e.is, cleared[e.is.Code]); end.Known() {
 			free = end + Date(l.settings.TrayTurnaround)
 		}
 		changes[code] = append(changes[code], change{e.is.Sown, e.is.Trays, 0, e.row}, change{free, -e.is.Trays, 0, nil})
@@ -52,19 +52,16 @@ func (l *loader) purchases() map[string][]change {
 	return changes
 }
 
-func (l *loader) writtenEnds() map[string]Date {
-	ends := map[string]Date{}
-	for e := range alive(l.sowings) {
-		if e.is.SetOut.Known() {
-			ends[e.is.Code] = e.is.SetOut
-		}
-	}
+// cleared is the day on which each batch was cleared, the latest where several rows
+// say so.
+func (l *loader) cleared() map[string]Date {
+	days := map[string]Date{}
 	for e := range alive(l.outs) {
-		if _, ok := ends[e.is.Batch]; e.is.Last && !ok {
-			ends[e.is.Batch] = e.is.Date
+		if e.is.Last {
+			days[e.is.Batch] = max(days[e.is.Batch], e.is.Date)
 		}
 	}
-	return ends
+	return days
 }
 
 // checkOwned warns of the first day on which more is in use than owned.
@@ -87,4 +84,4 @@ func checkOwned(code string, changes []change) {
 }
 
 // roundTo rounds to thousandths, for messages.
-func roundTo(x float64) float64 { return float64(int(x*1000+0.5)) / 1000 }
+func roundTo(x float64) float64 { return RoundHalfUp(x*1000) / 1000 }

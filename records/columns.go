@@ -17,6 +17,7 @@ type Column struct {
 	What     string
 }
 
+// must and may are a required column, and one that is not.
 func must(name, what string) Column { return Column{Name: name, Required: true, What: what} }
 func may(name, what string) Column  { return Column{Name: name, What: what} }
 

@@ -74,6 +74,8 @@ func (r *row) date(col string) Date {
 	return r.dateText(col, r.text(col))
 }
 
+// dateText reads a day written in a cell, or in a part of it; ISO 8601 in any file,
+// slashed dates in the file's order. Midnight behind a day is no time of day.
 func (r *row) dateText(col, s string) Date {
 	if s == "" {
 		return 0
@@ -127,6 +129,7 @@ func (d slashed) readings() []Date {
 	return all
 }
 
+// same reports whether all readings of a date are one day, as of 3/3/2025.
 func same(days []Date) bool {
 	for _, d := range days {
 		if d != days[0] {
@@ -194,6 +197,7 @@ func dateRemedy(s string) string {
 	return ""
 }
 
+// atoi is the number that up to four digits make.
 func atoi(s string) int {
 	n := 0
 	for _, r := range s {

@@ -40,12 +40,16 @@ func TestSlashedDates(t *testing.T) {
 	}
 }
 
-// A spreadsheet counts days from 30 December 1899: 45658 is 1 January 2025
-// (OpenDocument 1.3 part 4, OpenFormula, on the null date; the day from memory).
+// A spreadsheet counts days from 30 December 1899 (the default of OpenDocument's
+// table:null-date, and the 1900 date base system of Office Open XML, whose annex
+// L.2.16.9.1 names day 38749). 45658 by hand: 125 years of 365 days, 31 leap days
+// and the two days before 1900.
 func TestSpreadsheetDays(t *testing.T) {
-	want := "a spreadsheet's number of a day: it would be 2025-01-01; format the column as a date"
-	if got := dateRemedy("45658"); got != want {
-		t.Errorf("got %q", got)
+	for day, date := range map[string]string{"45658": "2025-01-01", "38749": "2006-02-01"} {
+		want := "a spreadsheet's number of a day: it would be " + date + "; format the column as a date"
+		if got := dateRemedy(day); got != want {
+			t.Errorf("%s: got %q", day, got)
+		}
 	}
 	for s, want := range map[string]string{"2025-04-31": "April 2025 has 30 days", "2025-03-03 00:00": "take away the time of day", "soon": "", "0205-03-03": "is the year right?", "3/3/2025": ""} {
 		if got := dateRemedy(s); got != want {

@@ -9,7 +9,8 @@
 // through package gocsv, cells become values (cell.go, number.go, dates.go,
 // order.go, clock.go, names.go), a row becomes a Sowing, a Count and so on
 // (logs.go, setting.go, notes.go). checks.go is the table of every check;
-// check_*.go are those across logs. book.go and settings.go are the result.
+// check_*.go are those across logs. book.go and settings.go are the result; cells.go
+// says what a row of sowings.csv comes to, for the checks and the figures alike.
 // columns.go is the table of every column.
 //
 // # The format
@@ -199,4 +200,37 @@
 // Every problem of every file comes in one run. Checks lists what is checked and
 // how grave a finding is. A row with an error is left out of the book, and so is
 // what belongs to a batch left out, and a cost that repeats a purchase.
+//
+// The rules of what a log says follow; code and tests refer to them by name.
+//
+// # Cells sown
+//
+// The cells sown of a batch are those written in cells, else trays x cells of its
+// tray code, rounded to a whole number, half up: 0.29 trays of 50 cells are 14.5
+// and so 15. What misses a half by less than 1e-9 is that half, as no tenth of a
+// tray has an exact floating-point number. A batch of a code that trays.csv lacks
+// has no cells unless cells is written; figures that need cells leave it out and
+// say so.
+//
+// Trays are numbered from 1 within a batch, a part of a tray being a tray. Tray k
+// holds the cells of its code, the last one what is left: less than a tray has, or
+// more where cells says so (150 cells in 2 trays of 72: 72 and 78). A count looks at
+// no more cells than its tray, or its batch, holds; more are an error.
+//
+// # Repeats
+//
+// A cost that stands in lots.csv or trays.csv already is a warning, and left out of
+// every figure. It is one with the day on which the purchase was bought and its
+// amount, to the cent: a row of seed, crop blank or the lot's and batch blank or
+// sown from the lot, with the lot's price; or a row of equipment or other, tray
+// blank or the code, with count x price of a purchase of trays. Without a date,
+// price or count of the purchase nothing repeats it.
+//
+// # Settings
+//
+// Nothing is built on a setting in doubt: a name that is a slip of the keys away
+// from a setting's, a setting written twice, and a value that is none of the
+// setting's are fatal, as is any other error in book.csv. A name like no setting's is
+// a warning, and its row is not used. A setting that is not written, or blank, takes
+// its default; all are listed with where their value comes from (Settings.Inputs).
 package records

@@ -50,6 +50,8 @@ func (l *loader) nearFiles(files []fs.DirEntry) {
 	}
 }
 
+// nearLog is the missing log that a file's name is nearly; empty for none. stem is the
+// name without its ending.
 func nearLog(name, stem string, free []string) string {
 	for _, log := range free {
 		if name != log && stem == strings.TrimSuffix(log, ".csv") {
@@ -71,6 +73,8 @@ func (l *loader) readFile(name string) ([]byte, bool) {
 	return l.readWhole("file", file)
 }
 
+// readWhole reads a plain file, and says why where it cannot be: a folder, a pipe or a
+// device of that name must not hold up the reading.
 func (l *loader) readWhole(check, file string) ([]byte, bool) {
 	info, err := fs.Stat(l.folder, file)
 	if err == nil && info.IsDir() {

@@ -73,6 +73,8 @@ func (l *log) nearColumn(written string) string {
 	return nearest(foldHeader(written), free, foldHeader)
 }
 
+// missingColumns reports each required column that is missing, with the column that
+// may have been meant; true where none is.
 func (l *log) missingColumns() bool {
 	ok := true
 	for _, name := range requiredOf(l.Log) {
@@ -102,6 +104,7 @@ var oneOfColumns = map[string][]string{
 	"book.csv":   {"value"},
 }
 
+// missingChoice reports that a log has none of the columns of which it needs one.
 func (l *log) missingChoice() bool {
 	choice := oneOfColumns[l.Name]
 	if len(choice) == 0 || slices.ContainsFunc(choice, l.has) {

@@ -60,7 +60,16 @@ func writeCell(l Log, col string, row reflect.Value) string {
 	if col == "germ_label" || col == "humidity" {
 		times = 100
 	}
-	return writeValue(row.FieldByNameFunc(func(n string) bool { return foldHeader(n) == foldHeader(col) }).Interface(), times)
+	return writeValue(field(l, col, row).Interface(), times)
+}
+
+// field is the field of a row that a column is read into: that of its name, or of a
+// log's own code, Code.
+func field(l Log, col string, row reflect.Value) reflect.Value {
+	if l.Name == "sowings.csv" && col == "batch" || l.Name == "lots.csv" && col == "lot" {
+		col = "Code"
+	}
+	return row.FieldByNameFunc(func(n string) bool { return foldHeader(n) == foldHeader(col) })
 }
 
 func writeValue(v any, times float64) string {

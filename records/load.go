@@ -10,6 +10,7 @@ import (
 	"unicode"
 )
 
+// timeMonth is a month of book.csv, January where there is none yet.
 func timeMonth(m int) time.Month { return time.Month(max(m, 1)) }
 
 var errEnd = errors.New("end of file")
@@ -143,6 +144,7 @@ func (r *row) blanks() {
 	}
 }
 
+// kept lists the rows that are not left out, in the order of the file.
 func kept[T any](entries []entry[T]) []T {
 	if len(entries) == 0 {
 		return nil

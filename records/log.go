@@ -88,6 +88,7 @@ func (l *log) open(raw []byte) bool {
 	return l.readHeader()
 }
 
+// noHeader reports a log of which not even the header can be read.
 func (l *log) noHeader() {
 	if len(l.scan.faults) > 0 {
 		l.reportFaults()
@@ -142,6 +143,7 @@ func (l *log) unnamedColumns() {
 	}
 }
 
+// reportFaults reports the rows that are no CSV.
 func (l *log) reportFaults() {
 	for _, f := range l.scan.faults {
 		found, remedy := "a quotation mark stands inside a cell", `write "" for a quotation mark inside a quoted cell`
@@ -174,6 +176,7 @@ func cellName(col, row int) string {
 	return name + itoa(row)
 }
 
+// requiredOf lists the columns without which a log cannot be read.
 func requiredOf(l Log) []string {
 	var names []string
 	for _, c := range l.Columns {

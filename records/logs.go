@@ -2,6 +2,7 @@ package records
 
 import "strings"
 
+// purchase reads a row of trays.csv. A count may be negative: trays broken or sold.
 func (r *row) purchase() Purchase {
 	return Purchase{
 		Pos:     r.pos(),
@@ -20,6 +21,7 @@ func (r *row) purchase() Purchase {
 	}
 }
 
+// lot reads a row of lots.csv.
 func (r *row) lot() Lot {
 	crop := r.name("crop", "crop")
 	return Lot{
@@ -42,6 +44,8 @@ func (r *row) lot() Lot {
 	}
 }
 
+// sowing reads a row of sowings.csv. Of its defaults one seed a cell and a start from
+// seed are filled in here; cells are not, which need the tray code.
 func (r *row) sowing() Sowing {
 	crop := r.name("crop", "crop")
 	start := r.oneOf("start", "seed", "plug", "cutting")
@@ -73,6 +77,7 @@ func (r *row) sowing() Sowing {
 	}
 }
 
+// outRow reads a row of out.csv.
 func (r *row) outRow() Out {
 	return Out{
 		Pos:    r.pos(),
@@ -87,6 +92,8 @@ func (r *row) outRow() Out {
 	}
 }
 
+// count reads a row of counts.csv. Cells that are blank stay unknown here: those of the
+// tray or batch stand in where they are used.
 func (r *row) count() Count {
 	return Count{
 		Pos:     r.pos(),
@@ -102,6 +109,7 @@ func (r *row) count() Count {
 	}
 }
 
+// look reads a row of scores.csv, of whichever form.
 func (r *row) look() Score {
 	s := Score{
 		Pos:    r.pos(),
@@ -118,6 +126,8 @@ func (r *row) look() Score {
 	return s
 }
 
+// cost reads a row of costs.csv. Labour without a task is care; what is no labour has
+// none.
 func (r *row) cost() Cost {
 	words := make([]string, len(Categories))
 	for i, c := range Categories {
@@ -148,6 +158,7 @@ func (r *row) cost() Cost {
 	return c
 }
 
+// chamberReading reads a row of chamber.csv: a day, or a day and a time of day.
 func (r *row) chamberReading() ChamberReading {
 	day, clock := splitTime(r.text("time"))
 	return ChamberReading{
@@ -160,6 +171,7 @@ func (r *row) chamberReading() ChamberReading {
 	}
 }
 
+// houseReading reads a row of house.csv.
 func (r *row) houseReading() HouseReading {
 	return HouseReading{
 		Pos:     r.pos(),

@@ -27,6 +27,7 @@ type spelling struct {
 // asWritten is a name of a kind as it stands in a cell.
 type asWritten struct{ kind, owner, name string }
 
+// newNames knows no name yet.
 func newNames() *names {
 	return &names{map[string]string{}, map[asWritten]string{}, map[string]spelling{}, map[string]bool{}}
 }
@@ -59,6 +60,8 @@ func (l *loader) canonical(kind, owner, name string, at func() Pos) string {
 	return shown
 }
 
+// firstSpelling is the spelling in which a name was first written, which a name new to
+// the book becomes. Each other spelling is warned of once.
 func (l *loader) firstSpelling(w asWritten, at func() Pos) string {
 	key := l.names.key(w.name)
 	if key == "" {

@@ -56,6 +56,7 @@ func slips(a, b string) int {
 	return last[len(y)]
 }
 
+// differ is 1 for two letters that are not the same, else 0.
 func differ(a, b rune) int {
 	if a == b {
 		return 0

@@ -26,6 +26,8 @@ func (l *loader) readNotes() []Note {
 	return notes
 }
 
+// readNote reads one file of the folder of notes; false where it is no note. Hidden
+// files, which programs leave behind, are passed over without a word.
 func (l *loader) readNote(name string) (Note, bool) {
 	file := "notes/" + name
 	year, ok := strings.CutSuffix(name, ".md")

@@ -13,6 +13,7 @@ type numberKind struct {
 	beside  func(r rune) bool // signs taken away from either end
 }
 
+// none is what stands beside the digits of a plain number.
 func none(rune) bool { return false }
 
 var (
@@ -97,6 +98,7 @@ func ungroup(s string, d decimal) (string, bool) {
 	return strings.Join(groups, ""), true
 }
 
+// digits reports whether a text is digits and nothing else.
 func digits(s string) bool {
 	for _, r := range s {
 		if r < '0' || r > '9' {
@@ -162,6 +164,8 @@ func numberRemedy(s string, d decimal) string {
 	return ""
 }
 
+// letterRemedy tells a letter that was typed for a digit; empty where that does not
+// make a number of the cell.
 func letterRemedy(s string) string {
 	mended := lookalikes.Replace(strings.TrimSpace(s))
 	if mended == s {
@@ -179,4 +183,5 @@ func letterRemedy(s string) string {
 // plain writes a number with as few digits as tell it.
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
+// itoa writes a whole number.
 func itoa(n int) string { return strconv.Itoa(n) }

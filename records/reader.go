@@ -37,6 +37,7 @@ type scanner struct {
 	spare  []place // room for the places of the next records
 }
 
+// newScanner begins at the header, behind the line that names the separator.
 func newScanner(t text) *scanner {
 	s := &scanner{text: t}
 	line := 0
@@ -100,6 +101,8 @@ func (s *scanner) lineBreaks(before int64) int {
 	return bytes.Count(bytes.TrimSuffix(raw, []byte("\n")), []byte("\n"))
 }
 
+// places tells where the cells of the record just read stand. Room is taken for many
+// records at once, as a book has tens of thousands.
 func (s *scanner) places(n int) []place {
 	if len(s.spare) < n {
 		s.spare = make([]place, max(n, 4096))
@@ -146,6 +149,7 @@ func (t text) lineText(line int) []byte {
 	return bytes.TrimSuffix(t.body[t.lines[line-1]:end], []byte("\n"))
 }
 
+// blankRow reports whether a row has nothing in it but separators and space.
 func blankRow(fields []string) bool {
 	for _, f := range fields {
 		if strings.TrimSpace(f) != "" {

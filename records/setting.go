@@ -38,6 +38,7 @@ var settingTable = []setting{
 	{"tray_turnaround", "3", wholeSetting(0, 365, "a number of days from 0 to 365", func(s *Settings, n int) { s.TrayTurnaround = n })},
 }
 
+// defaults are the settings of a book that writes none; settingTable shows the same.
 func defaults() Settings {
 	return Settings{
 		Currency: "USD", SeasonStarts: 1, DiscountRate: 0.05, UsableFrom: 3,
@@ -115,6 +116,7 @@ func (r *row) settingName(before map[string]*row) string {
 	return ""
 }
 
+// settingRemedy says how to mend a setting's value, where that can be told.
 func settingRemedy(name, value string, d decimal) string {
 	if name == "heating_months" {
 		return "format the cell as text, so that the spreadsheet makes no date of it"

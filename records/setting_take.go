@@ -6,6 +6,7 @@ import (
 	"golang.org/x/text/currency"
 )
 
+// wholeSetting takes a whole number from least to most; what is what else is expected.
 func wholeSetting(least, most int, what string, set func(*Settings, int)) func(*loader, string) (string, string) {
 	return func(l *loader, s string) (used, expected string) {
 		n, ok := parseWhole(s, point)
@@ -17,6 +18,7 @@ func wholeSetting(least, most int, what string, set func(*Settings, int)) func(*
 	}
 }
 
+// shareSetting takes a percentage from least to most and sets a share of 1.
 func shareSetting(least, most float64, set func(*Settings, float64)) func(*loader, string) (string, string) {
 	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(percentCell, s)
@@ -28,6 +30,7 @@ func shareSetting(least, most float64, set func(*Settings, float64)) func(*loade
 	}
 }
 
+// amountSetting takes an amount of money that is not negative.
 func amountSetting(set func(*Settings, float64)) func(*loader, string) (string, string) {
 	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(moneyCell, s)
@@ -39,6 +42,7 @@ func amountSetting(set func(*Settings, float64)) func(*loader, string) (string, 
 	}
 }
 
+// placesSetting takes a number of trays above 0.
 func placesSetting(set func(*Settings, float64)) func(*loader, string) (string, string) {
 	return func(l *loader, s string) (used, expected string) {
 		x, ok := l.settingNumber(numberCell, s)
@@ -50,14 +54,17 @@ func placesSetting(set func(*Settings, float64)) func(*loader, string) (string, 
 	}
 }
 
+// settingNumber reads a number of book.csv, with the sign or unit that it may carry.
 func (l *loader) settingNumber(kind numberKind, s string) (float64, bool) {
 	return parseNumber(kind.strip(s), l.decimal)
 }
 
+// scoreWord takes the farm's own word for a score, whatever it is.
 func scoreWord(i int) func(*loader, string) (string, string) {
 	return func(l *loader, s string) (used, expected string) { l.settings.ScoreWords[i] = s; return s, "" }
 }
 
+// takeCurrency takes a code that ISO 4217 knows, in whatever case.
 func (l *loader) takeCurrency(s string) (used, expected string) {
 	unit, err := currency.ParseISO(s)
 	if err != nil {
@@ -67,6 +74,7 @@ func (l *loader) takeCurrency(s string) (used, expected string) {
 	return unit.String(), ""
 }
 
+// takeDates takes the order of slashed dates in every log.
 func (l *loader) takeDates(s string) (used, expected string) {
 	order := dateOrder(strings.ToLower(s))
 	if order != ymd && order != dmy && order != mdy {
@@ -77,6 +85,7 @@ func (l *loader) takeDates(s string) (used, expected string) {
 	return string(order), ""
 }
 
+// takeDecimal takes the sign before fractions, by its name or as itself.
 func (l *loader) takeDecimal(s string) (used, expected string) {
 	signs := map[string]decimal{"point": point, ".": point, "comma": comma, ",": comma}
 	sign, ok := signs[strings.ToLower(s)]
@@ -87,6 +96,8 @@ func (l *loader) takeDecimal(s string) (used, expected string) {
 	return map[decimal]string{point: "point", comma: "comma"}[sign], ""
 }
 
+// takeTemperature takes the scale in which temperatures are written and shown; figures
+// are in Celsius either way.
 func (l *loader) takeTemperature(s string) (used, expected string) {
 	scale := strings.ToUpper(strings.TrimPrefix(s, "°"))
 	if scale != "C" && scale != "F" {
@@ -96,6 +107,8 @@ func (l *loader) takeTemperature(s string) (used, expected string) {
 	return scale, ""
 }
 
+// takeHeating takes the first and the last month of heating, which may lie over the new
+// year: 10-4.
 func (l *loader) takeHeating(s string) (used, expected string) {
 	first, last, ok := strings.Cut(strings.NewReplacer("–", "-", " to ", "-").Replace(s), "-")
 	from, ok1 := parseWhole(first, point)

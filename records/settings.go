@@ -36,7 +36,8 @@ func (s Settings) Heating(month int) bool {
 	return month >= s.HeatingFrom || month <= s.HeatingUntil
 }
 
-// Season returns the season of a date (rule 1): the year in which it ends.
+// Season returns the season of a date: the year in which the season ends
+// (rule "Seasons").
 func (s Settings) Season(d Date) int {
 	if s.SeasonStarts > 1 && int(d.Month()) >= s.SeasonStarts {
 		return d.Year() + 1

@@ -67,6 +67,8 @@ func unixLines(raw []byte) []byte {
 	return bytes.ReplaceAll(raw, []byte("\r"), []byte("\n"))
 }
 
+// lineStarts is the byte at which each line begins; a line end that ends the text
+// begins none.
 func lineStarts(body []byte) []int {
 	starts := []int{0}
 	for i, b := range body {
