@@ -8,7 +8,7 @@ import "math"
 //	(1 - (1+i)^-w) / i + f (1+i)^-n;  n at i = 0
 //
 // It is continuous in n. i is not below 0 (less is taken as 0); n of 0 or less gives 0.
-// Source: the present value PV of OpenFormula (OASIS, ODF 1.2 part 2) for whole n; the last part by rule 31.
+// Source: the present value PV of OpenFormula (OASIS, ODF 1.2 part 2) for whole n; the last part is rule "The average tray"'s.
 func Annuity(i, n float64) float64 {
 	if !(n > 0) {
 		return 0

@@ -13,7 +13,7 @@ func TestSowingAgreesWithReference(t *testing.T) {
 	for _, r := range rows(t, "sowing.csv") {
 		name, need := r["case"], int(r.number(t, "need"))
 		p, rho := r.number(t, "germination"), r.number(t, "rho")
-		n := SmallestSowing(need, p, rho, r.number(t, "probability"))
+		n := SmallestSowing(need, 3*need, p, rho, r.number(t, "probability"))
 		if float64(n) != want(name, "smallest_n") {
 			t.Errorf("%s: %d, want %v", name, n, want(name, "smallest_n"))
 		}
@@ -41,11 +41,15 @@ func TestBetaBinomialEnds(t *testing.T) {
 		near(t, "P", BetaBinomialAtLeast(c.k, c.n, c.p, c.rho), c.p1, 1e-15)
 	}
 	for _, c := range []struct {
-		need         int
+		need, most   int
 		p, rho, sure float64
 		want         int
-	}{{0, .5, 0, .9, 0}, {-2, .5, 0, .9, 0}, {10, 1, .1, 1, 10}, {10, 0, 0, .9, -1}, {1, .5, .5, .9999, -1}, {10, 1e-6, 0, .9, -1}} {
-		if got := SmallestSowing(c.need, c.p, c.rho, c.sure); got != c.want {
+	}{
+		{0, 9, .5, 0, .9, 0}, {-2, 9, .5, 0, .9, 0}, {10, 30, 1, .1, 1, 10}, {10, 9, 1, .1, 1, -1}, {10, 30, 0, 0, .9, -1},
+		{1, 1000, .5, .5, .9999, -1}, {10, 1000, 1e-6, 0, .9, -1}, {10, 30, nan, .1, .9, -1}, {10, 30, .5, nan, .9, -1}, {10, 30, .5, 0, nan, -1},
+		{10, 30, .95, 1, .9, 10}, {10, 30, .85, 1, .9, -1}, {10, 9, .95, 1, .9, -1}, {1, 2, .5, 0, .75, 2}, {1, 1, .5, 0, .75, -1},
+	} {
+		if got := SmallestSowing(c.need, c.most, c.p, c.rho, c.sure); got != c.want {
 			t.Errorf("%+v: %d", c, got)
 		}
 	}
@@ -79,7 +83,7 @@ func TestSmallestSowingIsSmallest(t *testing.T) {
 		need := rapid.IntRange(1, 120).Draw(t, "need")
 		p, rho := rapid.Float64Range(.3, .99).Draw(t, "p"), rapid.Float64Range(0, .1).Draw(t, "rho")
 		sure := rapid.Float64Range(.5, .95).Draw(t, "sure")
-		n := SmallestSowing(need, p, rho, sure)
+		n := SmallestSowing(need, 1000*need, p, rho, sure)
 		if n < need || BetaBinomialAtLeast(need, n, p, rho) < sure-2*sureSlack {
 			t.Fatalf("%d is not enough", n)
 		}
@@ -91,6 +95,6 @@ func TestSmallestSowingIsSmallest(t *testing.T) {
 
 func BenchmarkSmallestSowing(b *testing.B) {
 	for b.Loop() {
-		SmallestSowing(1000, 0.8, 0.03, 0.9)
+		SmallestSowing(1000, 3000, 0.8, 0.03, 0.9)
 	}
 }

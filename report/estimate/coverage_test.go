@@ -70,7 +70,7 @@ func (y *tally) add(ci Interval, truth float64) {
 
 func (y tally) percent() float64 { return 100 * float64(y.held) / float64(y.all) }
 
-// coverage holds the tallies: rule 7's intervals, those of one-batch groups among them, and for comparison those that take
+// coverage holds the tallies: rule "Interval of a share", one-batch groups apart too, and for comparison those that take
 // every cell as chosen by itself.
 type coverage struct{ batches, oneBatch, cells tally }
 

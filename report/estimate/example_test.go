@@ -7,7 +7,7 @@ import (
 )
 
 // Two groups of one crop: their scatter gives rho and df, and these the interval of each. R gives the same figures, from
-// the formulas of rules 6 and 7 and its qt.
+// the formulas of rules "Scatter" and "Interval of a share" and its qt.
 func ExampleShareInterval() {
 	early := []estimate.Count{{X: 115, N: 128}, {X: 98, N: 128}, {X: 230, N: 256}}
 	late := []estimate.Count{{X: 100, N: 128}, {X: 180, N: 256}}

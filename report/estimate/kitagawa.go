@@ -3,8 +3,8 @@ package estimate
 // Weighted is one group's rate and the weight it has in its season: what the rate rests on, in any unit.
 type Weighted struct{ Weight, Rate float64 }
 
-// Kitagawa splits the change of a pooled rate from before to after into two parts that add up to it exactly (rule 36): rate,
-// what the same groups did, and mix, what comes of growing others. With w each group's share of its season's weight,
+// Kitagawa splits the change of a pooled rate from before to after into two parts that add up to it exactly: rate, what the
+// same groups did, and mix, what comes of growing others. With w each group's share of its season's weight,
 //
 //	rate = sum (w_before + w_after)/2 (r_after - r_before)
 //	mix  = sum (r_before + r_after)/2 (w_after - w_before)

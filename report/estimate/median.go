@@ -2,7 +2,7 @@ package estimate
 
 import "slices"
 
-// Median returns the middle value of xs, or the mean of the two middle ones (rule 42). xs is not changed. NaN values
+// Median returns the middle value of xs, or the mean of the two middle ones (rule "Medians"). xs is not changed. NaN values
 // are left out; without any value it is 0: the caller must look at the number of values first.
 func Median(xs []float64) float64 {
 	sorted := make([]float64, 0, len(xs))

@@ -14,8 +14,8 @@ type Paired struct {
 	CI           Interval
 }
 
-// PairedMean returns the mean of the differences d and its interval at confidence conf (rule 29). ok is false, and the result
-// empty, for fewer than two differences or where one is no finite number.
+// PairedMean returns the mean of the differences d and its interval at confidence conf (rule "Matched sowings"). ok is false,
+// and the result empty, for fewer than two differences or where one is no finite number.
 // Source: Student (1908), Biometrika 6:1-25.
 func PairedMean(d []float64, conf float64) (p Paired, ok bool) {
 	if len(d) < 2 {

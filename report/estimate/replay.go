@@ -7,9 +7,9 @@ type Need struct{ Start, End int }
 
 // Replay hands trays out to the needs in their order, which the caller has sorted by date: each takes the free tray of
 // the lowest number, a new one where none is free, and gives it back on End, in time for a need that starts that day.
-// It returns how many needs each tray held, tray 1 at index 0; the length is the most trays held at once (rule 33).
-// A need that ends no later than it starts uses a tray and frees it for the same day.
-// Source: rule 33; greedy interval partitioning, Kleinberg and Tardos (2006), Algorithm Design, section 4.1.
+// It returns how many needs each tray held, tray 1 at index 0; the length is the most trays held at once
+// (rule "The next tray"). A need that ends no later than it starts uses a tray and frees it for the same day.
+// Source: greedy interval partitioning, Kleinberg and Tardos (2006), Algorithm Design, section 4.1.
 func Replay(needs []Need) []int {
 	var uses []int
 	var free numbers

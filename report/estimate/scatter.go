@@ -3,15 +3,15 @@ package estimate
 // Count is x of n in one batch, the replicate: its trays share day, lot, mix and chamber, so they are added up first.
 type Count struct{ X, N float64 }
 
-// Scatter holds the parts of rule 6's estimate of how alike the cells of a batch are: X2 is Pearson's sum, Denominator the
-// sum of (n - 1)(1 - n/N), DF batches less groups. Parts add over crops, so that a crop with too few batches can lean
-// on the whole book.
+// Scatter holds the parts of the estimate of how alike the cells of a batch are (rule "Scatter"): X2 is Pearson's sum,
+// Denominator the sum of (n - 1)(1 - n/N), DF batches less groups. Parts add over crops, so that a crop with too few
+// batches can lean on the whole book.
 type Scatter struct {
 	X2, Denominator float64
 	DF              int
 }
 
-// maxRho bounds the correlation: cells of one batch more alike than this are not believed (rule 6).
+// maxRho bounds the correlation: cells of one batch more alike than this are not believed (rule "Scatter").
 const maxRho = 0.5
 
 // ScatterOf returns the scatter of batches about their group's rate, over the groups that can show any: those of two or
@@ -20,8 +20,9 @@ const maxRho = 0.5
 //	X2 = sum (x - n p)^2 / (n p (1 - p)),  Denominator = sum (n - 1)(1 - n/N),  DF = batches - 1
 //
 // Batches with n at or below 0 are ignored. No such group gives the zero Scatter: nothing known.
-// Source: the moment estimator of the intra-class correlation from Pearson's chi-square, Williams (1982), Appl. Stat.
-// 31:144-148, and Moore (1987), Appl. Stat. 36:8-14; formula from memory.
+// With p known in its divisor X2 has the mean DF + rho Denominator exactly, which is what the estimate solves for rho.
+// Source: the first step of the moment estimator of Williams (1982), Appl. Stat. 31:144-148, the leverage of a batch in its
+// group being n/N; checked against the R package PF (tauWt), and the mean by adding up every outcome.
 func ScatterOf(groups [][]Count) Scatter {
 	var all Scatter
 	for _, group := range groups {
@@ -63,8 +64,8 @@ func (s Scatter) Add(o Scatter) Scatter {
 }
 
 // Rho returns the correlation of cells within a batch, (X2 - DF) / Denominator held within 0..0.5; 0 means that batches
-// differ no more than chance alone allows. Denominator 0 gives 0 (rules 6 and 69). It says nothing below 3 degrees of
-// freedom: the caller must look at DF.
+// differ no more than chance alone allows. Denominator 0 gives 0. It says nothing below 3 degrees of freedom: the caller
+// must look at DF.
 func (s Scatter) Rho() float64 {
 	if !(s.Denominator > 0) {
 		return 0
@@ -76,9 +77,10 @@ func (s Scatter) Rho() float64 {
 //
 //	D = 1 + (sum n^2 / N - 1) rho,  N = sum n
 //
-// Sizes at or below 0 are ignored; none gives 1. N/D is the effective count.
-// Source: Kish (1965), Survey Sampling, section 5.4, with the mean cluster size weighted by size as in Rao and Scott (1992),
-// Biometrics 48:577-585; from memory.
+// Sizes at or below 0 are ignored; none gives 1. N/D is the effective count. It is the exact ratio of the two variances where
+// any two cells of a batch are alike with correlation rho.
+// Source: Kish (1965), Survey Sampling, with the mean size of a batch weighted by size; checked against the R package Hmisc
+// (deff), and by adding up every outcome.
 func DesignEffect(ns []float64, rho float64) float64 {
 	var sum, squares float64
 	for _, n := range ns {

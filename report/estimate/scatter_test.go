@@ -17,8 +17,8 @@ func broomrape(t *testing.T) map[string][]Count {
 	return groups
 }
 
-// The dispersion of the saturated quasi-binomial model is X2/df of rule 6. (The file's design effects come of another estimator,
-// from each group's own variance, and so cannot be ours.)
+// The dispersion of the saturated quasi-binomial model is X2/df of rule "Scatter". (The file's design effects come
+// of another estimator, from each group's own variance, and so cannot be ours.)
 func TestScatterAgreesWithQuasiBinomial(t *testing.T) {
 	want := expected(t, "orobanche")
 	var all [][]Count
@@ -103,4 +103,49 @@ func TestScatterAddsOverCrops(t *testing.T) {
 			t.Fatalf("rho %v", rho)
 		}
 	})
+}
+
+// everyOutcome goes through all counts of batches of sizes ns, whose cells hold with chance p and are alike with correlation
+// rho, and the chance of each.
+func everyOutcome(ns []int, p, rho float64, see func(counts []Count, chance float64)) {
+	counts := make([]Count, len(ns))
+	var next func(j int, chance float64)
+	next = func(j int, chance float64) {
+		if j == len(ns) {
+			see(counts, chance)
+			return
+		}
+		for x := range ns[j] + 1 {
+			counts[j] = Count{X: float64(x), N: float64(ns[j])}
+			next(j+1, chance*(BetaBinomialAtLeast(x, ns[j], p, rho)-BetaBinomialAtLeast(x+1, ns[j], p, rho)))
+		}
+	}
+	next(0, 1)
+}
+
+// What the scatter and the design effect say is exactly so for beta-binomial batches: sum (x - n p)^2 / n, which is
+// X2 p (1 - p) of each outcome, has the mean P (1 - P)(DF + rho Denominator) for the true rate P; the pooled rate has the
+// variance P (1 - P) D / N.
+func TestScatterIsExactInTheMean(t *testing.T) {
+	for _, c := range []struct {
+		ns     []int
+		p, rho float64
+	}{{[]int{2, 3, 5}, 0.3, 0.2}, {[]int{7, 1}, 0.8, 0.05}, {[]int{4, 4, 4}, 0.5, 0}, {[]int{6, 2}, 0.9, 0.5}} {
+		squares, variance, spread := 0.0, 0.0, Scatter{}
+		var sizes []float64
+		everyOutcome(c.ns, c.p, c.rho, func(counts []Count, chance float64) {
+			x, n, _ := total(counts)
+			if s := ScatterOf([][]Count{counts}); s.DF > 0 {
+				squares += chance * s.X2 * x / n * (1 - x/n)
+				spread = s
+			}
+			variance += chance * (x/n - c.p) * (x/n - c.p)
+		})
+		n := 0.0
+		for _, size := range c.ns {
+			sizes, n = append(sizes, float64(size)), n+float64(size)
+		}
+		near(t, "mean of the squares", squares, c.p*(1-c.p)*(float64(spread.DF)+c.rho*spread.Denominator), 1e-12)
+		near(t, "variance", variance, c.p*(1-c.p)*DesignEffect(sizes, c.rho)/n, 1e-12)
+	}
 }

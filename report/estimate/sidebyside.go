@@ -12,7 +12,7 @@ var (
 const mostDates = 1e9
 
 // SideBySide returns the number of sowing dates, with one of each kind on each, that a trial needs to tell a mean difference d
-// where the differences scatter with standard deviation s (rule 35), rounded up:
+// where the differences scatter with standard deviation s (rule "Trial"), rounded up:
 //
 //	(z_.975 + z_.8)^2 s^2 / d^2 + z_.975^2 / 2
 //
@@ -32,8 +32,9 @@ func SideBySide(s, d float64) int {
 }
 
 // MixedSD returns the standard deviation of the difference of two shares, each of one tray of so many cells about the
-// rate p, whose cells are alike with correlation rho: sqrt(2 p (1 - p) (1/cells + rho)) (rule 35). p is held within
-// [0, 1], rho at 0 or above. Without cells (0 or less, or NaN) nothing is known: +Inf, for which SideBySide tells no number.
+// rate p, whose cells are alike with correlation rho: sqrt(2 p (1 - p) (1/cells + rho)) (rule "Trial"). p is held
+// within [0, 1], rho at 0 or above. Without cells (0 or less, or NaN) nothing is known: +Inf, for which SideBySide tells no
+// number.
 // Source: the variance of a beta-binomial share, Skellam (1948), J. R. Stat. Soc. B 10:257-261, doubled for a difference,
 // (1 + (cells - 1) rho)/cells rounded up to 1/cells + rho.
 func MixedSD(p, cells, rho float64) float64 {

@@ -5,9 +5,9 @@ import (
 	"slices"
 )
 
-// T50 returns the day at which half of what ever came up stood, for one batch (rule 15). days are the days of its counts in
-// ascending order, everUp what had ever come up by each: the cumulative count, of which a smaller figure after a larger is
-// read as the larger. N is the last of them. The target (N + 1)/2 is met by straight line between two counts, from
+// T50 returns the day at which half of what ever came up stood, for one batch (rule "Timing"). days are the days of its
+// counts in ascending order, everUp what had ever come up by each: the cumulative count, of which a smaller figure after a
+// larger is read as the larger. N is the last of them. The target (N + 1)/2 is met by straight line between two counts, from
 // 0 on day 0 before the first.
 //
 // Where more than half of N stood at the first count there is no figure, only "before day days[0]": before is true and ok
@@ -34,7 +34,7 @@ func T50(days, everUp []float64) (t50 float64, before bool, ok bool) {
 }
 
 // MeanGerminationTime returns the mean day on which what ever came up did so, each plant on the day it was first counted:
-// sum new_i day_i / N (rule 15). days and everUp are those of T50; ok is false under the same conditions, except that the
+// sum new_i day_i / N (rule "Timing"). days and everUp are those of T50; ok is false under the same conditions, except that the
 // first count may hold any number.
 // Source: Labouriau (1983), as set out in Ranal and Santana (2006), Rev. Bras. Bot. 29:1-11.
 func MeanGerminationTime(days, everUp []float64) (mean float64, ok bool) {

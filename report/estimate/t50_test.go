@@ -28,7 +28,7 @@ func TestTimingAgreesWithPublishedExample(t *testing.T) {
 	near(t, "mean germination time", mean, want("lab50", "mgt"), 1e-9)
 }
 
-// Each by hand, from rule 15.
+// Each by hand, from rule "Timing".
 func TestT50Cases(t *testing.T) {
 	for _, c := range []struct {
 		name     string

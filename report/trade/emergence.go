@@ -14,7 +14,8 @@ type EmergenceDay struct {
 }
 
 // EmergenceDays returns, by rising temperature, the temperatures at which a crop was tested; nil for a crop that the
-// table does not know. Source: Harrington and Minges (1954), seed sown half an inch deep.
+// table does not know. A temperature at which none came up has no days, which is not the same as one not tested: that has no
+// row. Source: Harrington and Minges (1954), Vegetable Seed Germination, seed sown half an inch deep.
 func EmergenceDays(crop string) []EmergenceDay { return emergenceDays()[key(crop)] }
 
 var emergenceDays = sync.OnceValue(func() map[string][]EmergenceDay {

@@ -25,17 +25,3 @@ var minimums = sync.OnceValue(func() map[string]records.Maybe[float64] {
 	}
 	return found
 })
-
-// LabelTolerance returns by how much, share of 1, the germination found in a test of 400 seeds or more may differ from the
-// label by chance, given the mean of the two (share of 1). Source: 7 CFR 201.63.
-func LabelTolerance(mean float64) float64 {
-	for _, r := range tolerances() {
-		if mean*100 >= r.number("mean_from_pct").Value {
-			return r.number("tolerance_points").Value / 100
-		}
-	}
-	return 0.10 // the table's last and widest
-}
-
-// tolerances are sorted from the highest mean down, as in the file.
-var tolerances = sync.OnceValue(func() []row { return read("label_tolerance.csv") })

@@ -58,15 +58,6 @@ func TestMinimum(t *testing.T) {
 	}
 }
 
-// 7 CFR 201.63: 96 and over 5 points, 90 to under 96 6, ... under 60 10.
-func TestLabelTolerance(t *testing.T) {
-	for mean, want := range map[float64]float64{1: 0.05, 0.96: 0.05, 0.9599: 0.06, 0.90: 0.06, 0.80: 0.07, 0.70: 0.08, 0.60: 0.09, 0.59: 0.10, 0: 0.10} {
-		if got := LabelTolerance(mean); got != want {
-			t.Errorf("mean %v: got %v, want %v", mean, got, want)
-		}
-	}
-}
-
 // Harrington and Minges (1954): lettuce up in 3 days at 20 C with 99 % normal, none at 35 C;
 // a temperature that was not tested has no row.
 func TestEmergenceDays(t *testing.T) {
@@ -94,8 +85,7 @@ func TestEmergenceDays(t *testing.T) {
 // the sources.
 func TestTablesAreSound(t *testing.T) {
 	for name, c := range crops() {
-		for _, r := range [][2]float64{{c.ChamberLowC, c.ChamberHighC}, {c.ChamberDaysLow, c.ChamberDaysHigh}, {c.WeeksLow, c.WeeksHigh},
-			{c.SeedsPerGramLow, c.SeedsPerGramHigh}} {
+		for _, r := range [][2]float64{{c.ChamberLowC, c.ChamberHighC}, {c.WeeksLow, c.WeeksHigh}, {c.SeedsPerGramLow, c.SeedsPerGramHigh}} {
 			if !(r[0] > 0 && r[0] <= r[1]) {
 				t.Errorf("%s: range %v", name, r)
 			}
