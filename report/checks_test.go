@@ -13,8 +13,8 @@ import (
 // logs to the figure: 0.0995 a plant used; 12 uses and, at 3 a year, 4.0 years;
 // 12.63 uses.
 func TestWorkedChecksAsBooks(t *testing.T) {
-	perPlant := func(r *report.Report) report.Num { return r.Cost[0].PerTransplant }
-	uses := func(r *report.Report) report.Num { return r.Payback[0].PaybackUses }
+	perPlant := func(r *report.Report) report.Num { return r.Money.Cost[0].PerTransplant }
+	uses := func(r *report.Report) report.Num { return r.Trays.Payback[0].PaybackUses }
 	for _, tt := range []struct {
 		book   string
 		figure func(*report.Report) report.Num
@@ -23,7 +23,7 @@ func TestWorkedChecksAsBooks(t *testing.T) {
 	}{
 		{"c15", perPlant, 0.0995, 0.0005},
 		{"c16", uses, 12, 1e-9},
-		{"c16", func(r *report.Report) report.Num { return r.Payback[0].PaybackSeasons }, 4, 1e-9},
+		{"c16", func(r *report.Report) report.Num { return r.Trays.Payback[0].PaybackSeasons }, 4, 1e-9},
 		{"c17", uses, 12 / 0.95, 1e-9},
 	} {
 		book, problems := records.Load(os.DirFS("../examples/checks/" + tt.book))

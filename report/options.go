@@ -7,81 +7,101 @@ import (
 	"strings"
 
 	"traybook/records"
+	"traybook/report/batch"
 )
 
 // Options are what a build may ask for beside the book itself.
 type Options struct {
-	Today  records.Date // replaces the last date in the book where known
+	Today  records.Date // replaces the last date in the book where known (rule "Today")
 	Season int          // the season reviewed on the front page; 0: the last
 	Grow   float64      // every batch's trays times this, on the "if" of the room; 0 or 1: as it is
-	Switch []Switch     // tray codes to swap, on the "if" of the room
+	Switch []Switch     // tray codes to swap, on the "if" of the room; case and spaces do not matter
 }
 
-// Switch is one tray code sown in place of another. Case and spaces do not matter.
-type Switch struct{ From, To string }
+// Switch is one tray code sown in place of another; under this name the command asks
+// for it without knowing the rooms.
+type Switch = batch.Switch
 
 // MostGrowth is the largest Options.Grow that is taken for meant.
 const MostGrowth = 100
 
-// takeOptions lists the seasons and checks what was asked for against the book.
-func (r *Report) takeOptions() error {
-	for _, b := range r.Batches {
-		r.Seasons = append(r.Seasons, b.Season)
+// today is the day on which the book is read (rule "Today").
+func (o Options) today(book *records.Book) records.Date {
+	if o.Today.Known() {
+		return o.Today
 	}
-	slices.Sort(r.Seasons)
-	r.Seasons = slices.Compact(r.Seasons)
-	return errors.Join(r.chooseSeason(), r.checkToday(), r.checkGrow(), r.spellSwitches())
+	return batch.LastDate(book)
 }
 
-// chooseSeason picks the season reviewed.
-func (r *Report) chooseSeason() error {
-	r.Season = r.Options.Season
-	if r.Season == 0 && len(r.Seasons) > 0 {
-		r.Season = r.Seasons[len(r.Seasons)-1]
+// season is the one reviewed: as asked for, else the last of the seasons with
+// sowings, which are ascending; 0 where there is none.
+func (o Options) season(seasons []int) int {
+	if o.Season == 0 && len(seasons) > 0 {
+		return seasons[len(seasons)-1]
 	}
-	if r.Options.Season != 0 && !slices.Contains(r.Seasons, r.Options.Season) {
-		return fmt.Errorf("season %d has no sowing in this book; its seasons are %s", r.Options.Season, strings.Trim(fmt.Sprint(r.Seasons), "[]"))
+	return o.Season
+}
+
+// fitted returns the options in the book's spelling, or says all that does not fit.
+func (o Options) fitted(sown []batch.Sowing, trays []records.Purchase) (Options, error) {
+	swap, err := spelt(o.Switch, sown, trays)
+	err = errors.Join(o.checkSeason(sown), o.checkToday(sown), o.checkGrow(), err)
+	o.Switch = swap
+	return o, err
+}
+
+// checkSeason refuses a season without a sowing.
+func (o Options) checkSeason(sown []batch.Sowing) error {
+	var seasons []int
+	for _, s := range sown {
+		seasons = append(seasons, s.Season)
 	}
-	return nil
+	if o.Season == 0 || slices.Contains(seasons, o.Season) {
+		return nil
+	}
+	slices.Sort(seasons)
+	return fmt.Errorf("season %d has no sowing in this book; its seasons are %s", o.Season, strings.Trim(fmt.Sprint(slices.Compact(seasons)), "[]"))
 }
 
 // checkToday refuses a day on which nothing had been sown yet.
-func (r *Report) checkToday() error {
+func (o Options) checkToday(sown []batch.Sowing) error {
 	var first records.Date
-	for _, b := range r.Batches {
-		if first == 0 || b.Sown < first {
-			first = b.Sown
+	for _, s := range sown {
+		if first == 0 || s.Sown < first {
+			first = s.Sown
 		}
 	}
-	if today := r.Options.Today; today.Known() && today < first {
-		return fmt.Errorf("today, %s, lies before the first sowing of this book; give %s or later", today, first)
+	if o.Today.Known() && o.Today < first {
+		return fmt.Errorf("today, %s, lies before the first sowing of this book; give %s or later", o.Today, first)
 	}
 	return nil
 }
 
-func (r *Report) checkGrow() error {
-	if g := r.Options.Grow; !(g >= 0 && g <= MostGrowth) {
+// checkGrow refuses what cannot be meant; NaN too.
+func (o Options) checkGrow() error {
+	if g := o.Grow; !(g >= 0 && g <= MostGrowth) {
 		return fmt.Errorf("growing to %g times the trays cannot be meant; give a factor such as 1.2, at most %d", g, MostGrowth)
 	}
 	return nil
 }
 
-// spellSwitches puts the codes to swap into the book's spelling.
-func (r *Report) spellSwitches() error {
-	var sown, known []string
-	for _, b := range r.Batches {
-		sown = append(sown, b.Tray)
+// spelt puts the codes to swap into the book's spelling: from a code that was sown,
+// to one that was sown or stands in trays.csv.
+func spelt(swap []Switch, sown []batch.Sowing, trays []records.Purchase) ([]Switch, error) {
+	var from, to []string
+	for _, s := range sown {
+		from = append(from, s.Tray)
 	}
-	for _, row := range r.Book.Trays {
-		known = append(known, row.Tray)
+	for _, row := range trays {
+		to = append(to, row.Tray)
 	}
-	spelt := slices.Clone(r.Options.Switch)
+	to = append(to, from...)
+	swap = slices.Clone(swap)
 	var errs []error
-	for i := range spelt {
-		errs = append(errs, spell(&spelt[i].From, sown, "no batch was sown in"), spell(&spelt[i].To, append(known, sown...), "there is no"))
+	for i := range swap {
+		errs = append(errs, spell(&swap[i].From, from, "no batch was sown in"), spell(&swap[i].To, to, "there is no"))
 	}
-	r.Options.Switch = spelt
-	return errors.Join(errs...)
+	return swap, errors.Join(errs...)
 }
 
 // spell finds a tray code among those of the book.

@@ -1,90 +1,86 @@
 package report
 
-import "traybook/records"
+import (
+	"slices"
 
-// Report is every figure of a book. Slices are sorted by their key columns.
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/money"
+	"traybook/report/plants"
+	"traybook/report/room"
+	"traybook/report/trays"
+)
+
+// Num is a figure that may be missing (rule "Missing").
+type Num = batch.Num
+
+// Record is a batch with everything known of it.
+type Record = money.Borne
+
+// Report is every figure of a book, by room. Slices are sorted by their key columns.
 type Report struct {
 	Book     *records.Book
-	Problems []records.Problem // of the logs and of the figures
-	Options  Options
-	Seasons  []int // seasons with sowings, ascending
-	Season   int   // the season reviewed on the front page
-	LastDate records.Date
-	Inputs   []records.Input // settings, then computed values
-	Batches  []*Batch        // by batch code
+	Problems []records.Problem // all that a build says, in their order
+	Options  Options           // tray codes in the book's spelling
+	Batches  *batch.Batches    // their ends, today, the seasons, the tray codes
+	Records  []*Record         // of the batches, by code
+	Season   int               // the season reviewed on the front page; 0 where nothing was sown
+	Inputs   []records.Input   // settings, then computed values
 
-	Emergence   []Emergence
-	Differences []Difference
-	Lots        []LotFigure
-	Timing      []Timing
-	Losses      []Loss
-	Weeks       []SowingWeek
-	Chambers    []ChamberFigure
-	Quality     []Quality
-	Leeway      []Leeway
-	Usable      []Usable
-	Cost        []Cost
-	Ledger      []LedgerLine
-	Payback     []Payback
-	Matches     []Match
-	NextTray    []NextTray
-	Trial       []Trial
-	Room        []Room
-	InUse       []InUse
-	Week        []WeekLine
-	If          *If // the "if" of Options.Grow and Options.Switch, else nil
-	Missing     []Missing
+	Germination *germination.Figures
+	Plants      *plants.Figures
+	Money       *money.Figures
+	Trays       *trays.Figures
+	Room        *room.Figures
 
-	byCode      map[string]*Batch
-	stayOf      map[string]cropStay // by crop (rules 4, 61)
-	medianT50   map[string]Num      // by crop, days (rules 15, 40, 56)
-	plantValue  map[string]Num      // by crop, money: one more usable plant (rule 30)
-	scatters    [3]scatterBook      // by measure (rule 43)
-	hasCategory map[records.Category]bool
+	Week    []WeekLine
+	If      *If // the "if" of Options.Grow and Options.Switch, else nil
+	Missing []Missing
 }
 
-// Batch returns the batch with a code, or nil.
-func (r *Report) Batch(code string) *Batch { return r.byCode[code] }
-
-// Finished reports whether a season is finished (rule 41).
-func (r *Report) Finished(season int) bool {
-	_, after := r.Book.Settings.SeasonDays(season)
-	if r.LastDate >= after {
-		return true
+// Record returns what is known of the batch with a code, or nil.
+func (r *Report) Record(code string) *Record {
+	if b := r.Batches.Of(code); b != nil {
+		return r.Records[b.Nth]
 	}
-	for _, b := range r.Batches {
-		if b.Season == season && b.EndHow == Open {
-			return false
-		}
-	}
-	return true
+	return nil
 }
 
-// Missing is something the records cannot tell: what is missing, how many batches
-// it touches, what that costs the review, and what to write down.
-type Missing struct {
-	What    string   // in a grower's words: "date set out"
-	Batches []string // codes of the batches it touches, sorted; may be empty
-	Costs   string   // what the gap takes away
-	Remedy  string   // which column of which log to fill
+// With returns the report with further problems beside its own, as of a note that asks
+// for a figure of which the book holds nothing: the one kind that rests on figures.
+func (r *Report) With(more []records.Problem) *Report {
+	all := *r
+	all.Problems = slices.Concat(r.Problems, more)
+	records.SortProblems(all.Problems)
+	return &all
 }
 
-// New computes the report of a book. Problems found while reading the logs are
-// carried through to the pages. The order of the book's rows changes no figure,
-// but that of several counts of one day the last row stands (rule 9). It fails
+// New computes the report of a book. problems are those of its logs and notes,
+// sorted; pages and data files show them as they are. The order of the book's rows changes no figure, but
+// that of several counts of one day the last row stands (rule "Counts"). New fails
 // where an option does not fit the book.
 func New(book *records.Book, problems []records.Problem, o Options) (*Report, error) {
-	r := &Report{Book: book, Problems: problems, Options: o, byCode: map[string]*Batch{}}
-	r.batches()
-	if err := r.takeOptions(); err != nil {
+	sown := batch.Sowings(book)
+	o, err := o.fitted(sown, book.Trays)
+	if err != nil {
 		return nil, err
 	}
-	r.germination()
-	r.plants()
-	r.money()
-	r.room()
-	r.week()
-	r.inputs()
-	r.missing()
-	return r, nil
+	counts := germination.Count(sown, book.Counts)
+	seen := plants.Read(sown, book)
+	b := batch.New(book, sown, plants.Traces(sown, counts, seen), o.today(book))
+	g := germination.New(b, counts, book)
+	p := plants.New(b, g, seen)
+	m := money.New(b, p, book)
+	t := trays.New(b, p, m)
+	season := o.season(b.Seasons)
+	return &Report{
+		Book: book, Problems: problems, Options: o, Batches: b, Records: m.Borne, Season: season,
+		Germination: g, Plants: p, Money: m, Trays: t,
+		Room:    room.New(b, b.Standings(1, nil)),
+		Inputs:  inputsOf(book, b, season, g, p, t),
+		Week:    weekOf(b, m.Borne, g, p),
+		If:      ifOf(o, b, t),
+		Missing: append(trayGapsOf(b.Codes, m, t), missingOf(book, b, m.Borne, g)...),
+	}, nil
 }

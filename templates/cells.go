@@ -3,7 +3,9 @@ package templates
 import (
 	"html/template"
 
-	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/rate"
+	"traybook/report/words"
 )
 
 // prose is a cell that holds a sentence, which may wrap.
@@ -13,51 +15,54 @@ func prose(words any) cell { return cell{Value: markup(words), Class: "words"} }
 func with(value, sub any) cell { return cell{Value: markup(value), Sub: markup(sub)} }
 
 // shareCell is a rate above its interval.
-func shareCell(s report.Rate) cell { return rateCell(s.Share, s.Low, s.High) }
+func shareCell(s rate.Rate) cell { return rateCell(s.Share, s.Low, s.High) }
 
 // rateCell is a share above its interval; a dash where there is none.
-func rateCell(rate, low, high report.Num) cell {
+func rateCell(rate, low, high rate.Num) cell {
 	if !rate.Known {
-		return cell{Value: noneYet}
+		return cell{Value: words.None}
 	}
-	sub := tooFew
+	sub := words.TooFew
 	if low.Known && high.Known {
-		sub = percentNumber(low.Value) + " to " + percentNumber(high.Value)
+		sub = words.PercentNumber(low.Value) + " to " + words.PercentNumber(high.Value)
 	}
-	return with(percent(rate.Value), sub)
+	return with(words.Percent(rate.Value), sub)
 }
 
 // groupHeads and groupCells are the columns crop, variety, cells and kind. On a
 // narrow screen the last two stand under the variety.
 var groupHeads = []column{{Head: "Crop"}, {Head: "Variety"}, {Head: "Cells", Num: true, Wide: true}, {Head: "Kind", Wide: true}}
 
-func (p *place) groupCells(g report.Group) []any {
+// groupCells are the cells of groupHeads.
+func (p *page) groupCells(g batch.Group) []any {
 	variety := with(name(g.Variety), trayName(g))
 	variety.Room = "narrow"
 	return []any{p.crop(g.Season, g.Crop), variety, cellsText(g), name(orDash(g.Kind))}
 }
 
 // trayName is a kind of tray in a table: air-pruning 72.
-func trayName(g report.Group) template.HTML {
+func trayName(g batch.Group) template.HTML {
 	return say("%s %s", name(orDash(g.Kind)), cellsText(g))
 }
 
-func cellsText(g report.Group) string {
+// cellsText is how many cells a tray has; a dash where its code is unknown.
+func cellsText(g batch.Group) string {
 	if !g.Cells.Known {
-		return noneYet
+		return words.None
 	}
-	return whole(g.Cells.Value)
+	return words.Whole(g.Cells.Value)
 }
 
+// orDash is a word of the book, or a dash for a blank.
 func orDash(s string) string {
 	if s == "" {
-		return noneYet
+		return words.None
 	}
 	return s
 }
 
 // crop links to the records of a crop in a season.
-func (p *place) crop(season int, crop string) template.HTML {
+func (p *page) crop(season int, crop string) template.HTML {
 	for _, page := range p.crops {
 		if page.Season == season && page.Crop == crop {
 			return p.to(page.Path, name(crop))
@@ -67,11 +72,11 @@ func (p *place) crop(season int, crop string) template.HTML {
 }
 
 // leftOutNote says under a table that rows of its logs were left out.
-func (p *place) leftOutNote() template.HTML {
+func (p *page) leftOutNote() template.HTML {
 	var of []template.HTML
 	for _, f := range p.faulty {
 		if contains(p.spec.logs, f.name) {
-			of = append(of, say("%s of %s", plural(f.rows, "row", "rows"), f.name))
+			of = append(of, say("%s of %s", words.Plural(f.rows, "row", "rows"), f.name))
 		}
 	}
 	if len(of) == 0 {

@@ -5,8 +5,11 @@ import (
 	"html/template"
 	"slices"
 
-	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/room"
 	"traybook/report/trade"
+	"traybook/report/words"
 )
 
 // chamberPart is the germination chambers of a season.
@@ -18,8 +21,8 @@ type chamberPart struct {
 }
 
 // chamberPart is nil where nothing is written of a chamber.
-func (p *place) chamberPart(season int) *chamberPart {
-	rows := slices.DeleteFunc(slices.Clone(p.r.Chambers), func(c report.ChamberFigure) bool { return c.Season != season })
+func (p *page) chamberPart(season int) *chamberPart {
+	rows := batch.Filter(p.r.Germination.Chambers, func(c germination.Chamber) bool { return c.Season == season })
 	if len(rows) == 0 {
 		return nil
 	}
@@ -32,26 +35,27 @@ func (p *place) chamberPart(season int) *chamberPart {
 	return part
 }
 
-// chamberLoad says how full the chambers were.
-func (p *place) chamberLoad(season int) template.HTML {
-	for _, m := range p.r.Room {
-		if m.Season != season || m.Kind != report.ChamberPlace {
+// chamberLoad says how full the chambers were, on the fullest day and beyond what fits.
+func (p *page) chamberLoad(season int) template.HTML {
+	for _, l := range p.r.Room.Load {
+		if l.Season != season || l.Kind != room.ChamberPlace {
 			continue
 		}
-		most := say("Most trays stood in the chambers on %s: %s", longDate(m.PeakDate), plural(m.Peak, "tray", "trays"))
+		most := say("Most trays stood in the chambers on %s: %s", words.LongDate(l.PeakDate), words.Plural(l.Peak, "tray", "trays"))
 		switch {
-		case !m.Capacity.Known:
+		case !l.Capacity.Known:
 			return say("%s. How many they hold is not written: chamber_places in book.csv.", most)
-		case m.DaysOver.Or(0) > 0:
-			return say("%s, where %s fit: too full on %s.", most, number(m.Capacity.Value), plural(m.DaysOver.Value, "day", "days"))
-		case m.Peak == m.Capacity.Value:
+		case l.DaysOver.Or(0) > 0:
+			return say("%s, where %s fit: too full on %s.", most, words.Number(l.Capacity.Value), words.Plural(l.DaysOver.Value, "day", "days"))
+		case l.Peak == l.Capacity.Value:
 			return say("%s, which is all they hold.", most)
 		}
-		return say("%s of the %s that they hold.", most, number(m.Capacity.Value))
+		return say("%s of the %s that they hold.", most, words.Number(l.Capacity.Value))
 	}
 	return "How full they were cannot be told: the day out of the chamber (chamber_out in sowings.csv) is not written."
 }
 
+// chamberName is a chamber in a sentence; a farm with one need not name it.
 func chamberName(c string) template.HTML {
 	if c == "" {
 		return "the chamber"
@@ -59,29 +63,34 @@ func chamberName(c string) template.HTML {
 	return markup(name(c))
 }
 
-func (p *place) chamberTable(season int, rows []report.ChamberFigure) *table {
+// chamberTable sets the chambers beside one another.
+func (p *page) chamberTable(season int, rows []germination.Chamber) *table {
 	t := p.table("chambers", say("Chambers, season %s", fmt.Sprint(season)), "chambers", plain("Chamber"),
 		nums("Emergence", "Batches counted", "Days in", "Readings", "Mean", "Lowest to highest"))
 	for _, c := range rows {
-		t.add(chamberName(c.Chamber), of(c.Share, percent), whole(c.Batches), of(c.DaysIn, daysNumber), whole(c.Readings), of(c.MeanTemp, p.temp), p.tempRange(c.LowTemp, c.HighTemp))
+		t.add(chamberName(c.Chamber), words.Of(c.Share, words.Percent), words.Whole(c.Batches), words.Of(c.DaysIn, words.DaysNumber), words.Whole(c.Readings), words.Of(c.MeanTemp, p.temp), p.tempRange(c.LowTemp, c.HighTemp))
 	}
 	t.note("Different crops stand in different chambers, so the emergence of one beside another does not blame the chamber. Days in: the middle batch.")
 	return t
 }
 
+// mostlyOutside is the share of readings outside a crop's usual range from which the
+// figure is marked; common practice, no source.
+const mostlyOutside = 0.5
+
 // chamberCrops sets the readings beside what each crop usually likes.
-func (p *place) chamberCrops(c report.ChamberFigure) *table {
+func (p *page) chamberCrops(c germination.Chamber) *table {
 	t := p.table("chamber-crops-"+slug(c.Chamber), say("Crops in %s beside their usual range", chamberName(c.Chamber)), "", plain("Crop"),
 		nums("Batches", "Usual", "Mean while there", "Readings outside"))
 	for _, crop := range c.Crops {
-		outside := cell{Value: noneYet}
+		outside := cell{Value: words.None}
 		if crop.Outside.Known {
-			outside = cell{Value: markup(percent(crop.Outside.Value))}
-			if crop.Outside.Value >= 0.5 {
+			outside = cell{Value: markup(words.Percent(crop.Outside.Value))}
+			if crop.Outside.Value >= mostlyOutside {
 				outside.Class = "bad"
 			}
 		}
-		t.add(name(crop.Crop), whole(crop.Batches), p.tempRange(crop.UsualLow, crop.UsualHigh), of(crop.MeanTemp, p.temp), outside)
+		t.add(name(crop.Crop), words.Whole(crop.Batches), p.tempRange(crop.UsualLow, crop.UsualHigh), words.Of(crop.MeanTemp, p.temp), outside)
 	}
 	t.note("Usual: what handbooks give for the crop. A dash: the crop is not in the table, or there is no reading while it stood there.")
 	return t
@@ -93,7 +102,7 @@ var usualTemps = []float64{10, 15, 20, 25, 30, 35}
 
 // usualDays is how long the crops that stood in the chambers take at what
 // temperature, in the trade's own table.
-func (p *place) usualDays(rows []report.ChamberFigure) *table {
+func (p *page) usualDays(rows []germination.Chamber) *table {
 	var heads []string
 	for _, c := range usualTemps {
 		heads = append(heads, p.temp(c))
@@ -121,11 +130,12 @@ func (p *place) usualDays(rows []report.ChamberFigure) *table {
 	return t
 }
 
+// emergenceDayCell is the days at one temperature, above the share of sound seedlings.
 func emergenceDayCell(tested []trade.EmergenceDay, celsius float64) cell {
 	for _, d := range tested {
 		if d.TempC == celsius && d.Days.Known {
-			return with(daysNumber(d.Days.Value), of(d.Normal, percent))
+			return with(words.DaysNumber(d.Days.Value), words.Of(d.Normal, words.Percent))
 		}
 	}
-	return cell{Value: noneYet}
+	return cell{Value: words.None}
 }

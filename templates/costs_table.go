@@ -5,33 +5,37 @@ import (
 	"slices"
 
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/money"
+	"traybook/report/words"
 )
 
 // costColumn is a column of a table of costs; it stands where a row has something
 // to tell in it, with where nil always.
 type costColumn struct {
 	head  string
-	where func(report.Cost) bool
-	of    func(*place, report.Cost) string
+	where func(money.Cost) bool
+	of    func(*page, money.Cost) string
 }
 
+// costFigures are the columns of every table of costs, in their order.
 var costFigures = []costColumn{
-	{"A transplant", nil, func(p *place, c report.Cost) string { return of(c.PerTransplant, p.money.eachNumber) }},
-	{"Usable plants", nil, func(_ *place, c report.Cost) string { return of(c.Usable, whole[float64]) }},
-	{"Estimated", estimated, func(_ *place, c report.Cost) string { return of(c.EstimatedShare, percent) }},
-	{"In all", nil, func(p *place, c report.Cost) string { return of(c.Total, p.money.sumNumber) }},
-	{"In failed cells", nil, func(_ *place, c report.Cost) string { return of(c.FailedShare, percent) }},
-	{"Batches", nil, func(_ *place, c report.Cost) string { return whole(c.Rests) }},
-	{"Of all", func(c report.Cost) bool { return c.Batches > c.Rests }, func(_ *place, c report.Cost) string { return whole(c.Batches) }},
+	{"A transplant", nil, func(p *page, c money.Cost) string { return words.Of(c.PerTransplant, p.money.EachNumber) }},
+	{"Usable plants", nil, func(_ *page, c money.Cost) string { return words.Of(c.Usable, words.Whole[float64]) }},
+	{"Estimated", estimated, func(_ *page, c money.Cost) string { return words.Of(c.EstimatedShare, words.Percent) }},
+	{"In all", nil, func(p *page, c money.Cost) string { return words.Of(c.Total, p.money.SumNumber) }},
+	{"In failed cells", nil, func(_ *page, c money.Cost) string { return words.Of(c.FailedShare, words.Percent) }},
+	{"Batches", nil, func(_ *page, c money.Cost) string { return words.Whole(c.Rests) }},
+	{"Of all", func(c money.Cost) bool { return c.Batches > c.Rests }, func(_ *page, c money.Cost) string { return words.Whole(c.Batches) }},
 }
 
 // estimated reports whether some plants of a cost are guessed.
-func estimated(c report.Cost) bool { return c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 }
+func estimated(c money.Cost) bool { return c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 }
 
 // costsTable is a table of costs, with the columns that have something to tell of
 // its rows; first are the cells before them.
-func (p *place) costsTable(id string, caption template.HTML, data string, heads []column, rows []report.Cost, first func(row int) []any) *table {
-	shown := slices.DeleteFunc(slices.Clone(costFigures), func(c costColumn) bool { return c.where != nil && !slices.ContainsFunc(rows, c.where) })
+func (p *page) costsTable(id string, caption template.HTML, data string, heads []column, rows []money.Cost, first func(row int) []any) *table {
+	shown := batch.Filter(costFigures, func(c costColumn) bool { return c.where == nil || slices.ContainsFunc(rows, c.where) })
 	t := p.table(id, caption, data, heads)
 	for _, column := range shown {
 		t.Columns = append(t.Columns, nums(column.head)...)
@@ -58,13 +62,13 @@ func (p *place) costsTable(id string, caption template.HTML, data string, heads 
 }
 
 // pottedOn reports whether a batch of the book was moved on from another.
-func (p *place) pottedOn() bool {
-	return slices.ContainsFunc(p.r.Batches, func(b *report.Batch) bool { return b.From != "" })
+func (p *page) pottedOn() bool {
+	return slices.ContainsFunc(p.r.Records, func(b *report.Record) bool { return b.From != "" })
 }
 
 // handedOn reports whether a group has handed on all it cost, with its plants.
-func handedOn(c report.Cost) bool {
-	return c.Total.Known && abs(c.Total.Value) < 0.005 && c.Usable.Known && c.Usable.Value < 0.5
+func handedOn(c money.Cost) bool {
+	return c.Total.Known && !shows(c.Total.Value) && c.Usable.Known && c.Usable.Value < 0.5
 }
 
 // costNote explains the columns that are only sometimes there.

@@ -6,7 +6,8 @@ import (
 	"math"
 	"slices"
 
-	"traybook/report"
+	"traybook/report/trays"
+	"traybook/report/words"
 )
 
 // decision is the answer box: whether to buy more trays, how many, how sure that
@@ -32,12 +33,12 @@ const notCounted = "Not counted: losses in the field, earliness, and whatever el
 
 // decision answers for each pair of trays of which the book has prices, those that
 // can be told first.
-func (p *place) decision() *decision {
+func (p *page) decision() *decision {
 	d := decision{ID: p.id("trays-answer"), Title: "Buy more trays?", Without: notCounted}
 	if p.spec.path != "trays.html" {
 		d.More = p.moreOn("trays.html", "Trays")
 	}
-	for _, pb := range p.r.Payback {
+	for _, pb := range p.r.Trays.Payback {
 		d.Answers = append(d.Answers, p.trayAnswer(pb))
 	}
 	slices.SortStableFunc(d.Answers, func(a, b trayAnswer) int { return cmp.Compare(rank(a), rank(b)) })
@@ -48,10 +49,11 @@ func (p *place) decision() *decision {
 	return &d
 }
 
+// rank orders answers: those that can be told come first.
 func rank(a trayAnswer) int { return map[bool]int{true: 0, false: 1}[a.Known] }
 
 // trayAnswer answers for one pair.
-func (p *place) trayAnswer(pb report.Payback) trayAnswer {
+func (p *page) trayAnswer(pb trays.Payback) trayAnswer {
 	if pb.Verdict == "" {
 		return trayAnswer{Verdict: say("The records cannot tell whether %s pays beside %s.", name(pb.Tray), name(pb.Other)),
 			Reason: join(p.whyWords(pb), p.trialWords(pb))}
@@ -60,26 +62,26 @@ func (p *place) trayAnswer(pb report.Payback) trayAnswer {
 }
 
 // whyWords says why the records cannot tell of a pair.
-func (p *place) whyWords(pb report.Payback) template.HTML {
+func (p *page) whyWords(pb trays.Payback) template.HTML {
 	switch pb.Why {
-	case report.NoMatches:
+	case trays.NoMatches:
 		return "No crop, variety and lot was sown in both within a week."
-	case report.FewMatches:
-		return say("Matched sowings found: %s; it takes %s.", whole(pb.Matches), whole(report.EnoughMatches))
-	case report.FewDates:
-		return say("The matched sowings began on %s; it takes %s.", plural(pb.Dates, "date", "dates"), whole(report.EnoughDates))
-	case report.NoValue, report.FewValues:
+	case trays.FewMatches:
+		return say("Matched sowings found: %s; it takes %s.", words.Whole(pb.Matches), words.Whole(trays.EnoughMatches))
+	case trays.FewDates:
+		return say("The matched sowings began on %s; it takes %s.", words.Plural(pb.Dates, "date", "dates"), words.Whole(trays.EnoughDates))
+	case trays.NoValue, trays.FewValues:
 		return "What one more plant is worth is not known: write transplant_value into book.csv, or what seed, mix and sowing cost."
-	case report.NoLife:
+	case trays.NoLife:
 		return say("How long %s lasts is not known: write lasts or uses in trays.csv.", name(pb.Tray))
-	case report.NoOtherLife:
+	case trays.NoOtherLife:
 		return say("How long %s lasts is not known: write lasts or uses in trays.csv.", name(pb.Other))
 	}
 	return markup(pb.Why)
 }
 
 // buyWords is the verdict in one sentence.
-func (p *place) buyWords(pb report.Payback) template.HTML {
+func (p *page) buyWords(pb trays.Payback) template.HTML {
 	pair := say("%s %s", name(pb.Tray), pb.Verdict)
 	if pb.Buy == nil {
 		return say("%s; how many more cannot be told.", pair)
@@ -88,21 +90,21 @@ func (p *place) buyWords(pb report.Payback) template.HTML {
 }
 
 // buyCount tells how many more trays to buy.
-func (p *place) buyCount(tray string, b report.Buy) template.HTML {
+func (p *page) buyCount(tray string, b trays.Buy) template.HTML {
 	if b.High <= 0 {
 		if b.PeakInUse <= b.Owned {
 			return say("Buy no more %s: a further tray would stand idle.", name(tray))
 		}
 		return say("Buy no more %s: a further tray would not pay for itself.", name(tray))
 	}
-	ends := say("(%s"+nbsp+"to"+nbsp+"%s)", whole(roundTrays(b.Low)), whole(roundTrays(b.High)))
+	ends := say("(%s"+words.NBSP+"to"+words.NBSP+"%s)", words.Whole(roundTrays(b.Low)), words.Whole(roundTrays(b.High)))
 	switch n := roundTrays(b.N); {
 	case n == 0:
 		return say("Buy no more %s for now %s.", name(tray), ends)
 	case n < 5:
-		return say("Buy %s more %s %s.", whole(n), name(tray), ends)
+		return say("Buy %s more %s %s.", words.Whole(n), name(tray), ends)
 	default:
-		return say("Buy about %s more %s %s.", whole(n), name(tray), ends)
+		return say("Buy about %s more %s %s.", words.Whole(n), name(tray), ends)
 	}
 }
 
@@ -116,59 +118,59 @@ func roundTrays(n int) int {
 }
 
 // gainWords says why.
-func (p *place) gainWords(pb report.Payback) template.HTML {
+func (p *page) gainWords(pb trays.Payback) template.HTML {
 	if !pb.Gain.Known {
 		return ""
 	}
-	out := say("Each use of %s gained %s %s over %s, in %s on %s.", name(pb.Tray), p.money.sum(pb.Gain.Value),
-		interval(pb.GainLow, pb.GainHigh, p.money.sumNumber), name(pb.Other),
-		plural(pb.Matches, "matched sowing", "matched sowings"), plural(pb.Dates, "date", "dates"))
+	out := say("Each use of %s gained %s %s over %s, in %s on %s.", name(pb.Tray), p.money.Sum(pb.Gain.Value),
+		words.Interval(pb.GainLow, pb.GainHigh, p.money.SumNumber), name(pb.Other),
+		words.Plural(pb.Matches, "matched sowing", "matched sowings"), words.Plural(pb.Dates, "date", "dates"))
 	if pb.PaybackUses.Known {
-		out = join(out, say("A tray at %s has paid for itself after %s%s.", of(pb.Price, p.money.sum), tenths(pb.PaybackUses.Value, "use", "uses"), lastsWords(pb)))
+		out = join(out, say("A tray at %s has paid for itself after %s%s.", words.Of(pb.Price, p.money.Sum), words.Tenths(pb.PaybackUses.Value, "use", "uses"), lastsWords(pb)))
 	}
 	if pb.Buy != nil {
-		out = join(out, say("The farm owns %s.", whole(pb.Buy.Owned)))
+		out = join(out, say("The farm owns %s.", words.Whole(pb.Buy.Owned)))
 	}
 	return out
 }
 
 // lastsWords says how many uses a tray lasts, where that is known.
-func lastsWords(pb report.Payback) string {
+func lastsWords(pb trays.Payback) string {
 	if !pb.Life.Uses.Known {
 		return ""
 	}
-	return "; it lasts " + tenthsNumber(pb.Life.Uses.Value)
+	return "; it lasts " + words.TenthsNumber(pb.Life.Uses.Value)
 }
 
 // midPays reports whether the tray pays in the middle of what the records show.
-func midPays(pb report.Payback) bool {
-	return pb.Verdict == report.PaysLow || pb.Verdict == report.PaysMiddle
+func midPays(pb trays.Payback) bool {
+	return pb.Verdict == trays.PaysLow || pb.Verdict == trays.PaysMiddle
 }
 
 // flipWords says what would turn the answer round, each alone.
-func (p *place) flipWords(pb report.Payback) template.HTML {
+func (p *page) flipWords(pb trays.Payback) template.HTML {
 	pays, above, below := "would pay", "less", "more"
 	if midPays(pb) {
 		pays, above, below = "would not pay", "more", "less"
 	}
 	var parts []template.HTML
 	if pb.FlipPrice.Known {
-		parts = append(parts, say("a tray cost %s than %s", above, p.money.sum(pb.FlipPrice.Value)))
+		parts = append(parts, say("a tray cost %s than %s", above, p.money.Sum(pb.FlipPrice.Value)))
 	}
 	if pb.FlipValue.Known {
 		if pb.Difference.Value < 0 { // the dearer tray loses plants: the less they are worth, the better for it
 			below = above
 		}
-		parts = append(parts, say("one more plant were worth %s than %s", below, p.money.each(pb.FlipValue.Value)))
+		parts = append(parts, say("one more plant were worth %s than %s", below, p.money.Each(pb.FlipValue.Value)))
 	}
 	if pb.PaybackUses.Known {
-		parts = append(parts, say("a tray lasted %s than %s", map[string]string{"more": "fewer", "less": "more"}[above], tenths(pb.PaybackUses.Value, "use", "uses")))
+		parts = append(parts, say("a tray lasted %s than %s", map[string]string{"more": "fewer", "less": "more"}[above], words.Tenths(pb.PaybackUses.Value, "use", "uses")))
 	}
 	out := template.HTML("")
 	if len(parts) > 0 {
 		out = say("It %s if %s.", pays, orList(parts))
 	}
-	if pb.HalfLifePays.Known && pb.Verdict != report.PaysHigh && pb.Verdict != report.PaysNever {
+	if pb.HalfLifePays.Known && pb.Verdict != trays.PaysHigh && pb.Verdict != trays.PaysNever {
 		out = join(out, say("At half the life it would %s.", map[bool]string{true: "still pay", false: "not pay"}[pb.HalfLifePays.Value]))
 	}
 	return out
@@ -188,10 +190,10 @@ func orList(parts []template.HTML) template.HTML {
 }
 
 // trialWords says which side-by-side trial would tell.
-func (p *place) trialWords(pb report.Payback) template.HTML {
-	for _, t := range p.r.Trial {
+func (p *page) trialWords(pb trays.Payback) template.HTML {
+	for _, t := range p.r.Trays.Trial {
 		if t.Tray == pb.Tray && t.Other == pb.Other && t.Difference == 0.05 && t.Sowings.Known {
-			return say("To see a difference of 5 plants in 100, sow one tray of each side by side, same seed and same day, on %s.", plural(t.Sowings.Value, "date", "dates"))
+			return say("To see a difference of 5 plants in 100, sow one tray of each side by side, same seed and same day, on %s.", words.Plural(t.Sowings.Value, "date", "dates"))
 		}
 	}
 	return ""

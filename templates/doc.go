@@ -4,7 +4,7 @@
 // units and reads Markdown.
 //
 // In reading order: templates.go (Page, Pages), plan.go (which pages there are),
-// site.go (what every page shares), place.go (links and anchors), words.go
+// site.go (what every page shares), page.go (links and anchors), words.go
 // (sentences with untrusted names in them), format.go (numbers and units),
 // table.go and figure.go (tables and charts as the partials take them),
 // notes.go (a season's notes), gaps.go (what the records could not tell), then a

@@ -21,7 +21,7 @@ type figure struct {
 
 // figure returns the chart of a name (made by chart.Name, as in package chart;
 // empty for none) with a caption and the table of its numbers (nil for none).
-func (p *place) figure(chartName, title string, caption template.HTML, t *table) *figure {
+func (p *page) figure(chartName, title string, caption template.HTML, t *table) *figure {
 	id := "figure-" + slug(title)
 	if chartName != "" {
 		id = "figure-" + chartName
@@ -42,8 +42,11 @@ func seasonChart(figure string, season int) string { return chart.Name(figure, s
 
 // Shown reports whether there is anything to show.
 func (f *figure) Shown() bool {
-	return f != nil && (f.SVG != "" || f.Missing != "" || f.Table != nil && !f.Table.Empty())
+	return f != nil && (f.SVG != "" || f.Missing != "" || f.Filled())
 }
+
+// Filled reports whether there are numbers in its table, be it drawn or not.
+func (f *figure) Filled() bool { return f != nil && f.Table != nil && !f.Table.Empty() }
 
 // Where an id stands in a drawing; text in it has its quotes escaped.
 var (
@@ -54,7 +57,7 @@ var (
 
 // ownIDs gives the ids inside a chart another start where the page shows the same
 // chart twice. Ids inside a drawing begin with its name.
-func (p *place) ownIDs(d chart.Drawing) string {
+func (p *page) ownIDs(d chart.Drawing) string {
 	start := p.id("chart-" + d.Name)
 	if start == "chart-"+d.Name {
 		return d.SVG

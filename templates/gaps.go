@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // gaps ends a page: what the records could not tell, and what to write down.
@@ -26,7 +27,7 @@ type gap struct {
 }
 
 // gapsOf are the gaps in the logs that feed a page.
-func (s *site) gapsOf(p *place) *gaps {
+func (s *site) gapsOf(p *page) *gaps {
 	g := &gaps{All: p.href("missing.html")}
 	for i, m := range s.r.Missing {
 		if touches(m, p.spec.logs) {
@@ -51,11 +52,12 @@ func touches(m report.Missing, logs []string) bool {
 	return !named
 }
 
-func (p *place) gap(i int, m report.Missing) gap {
+// gap is the gap with number i, from 0, of the list of all that is missing.
+func (p *page) gap(i int, m report.Missing) gap {
 	id := "gap-" + strconv.Itoa(i+1)
 	g := gap{ID: id, What: capital(m.What), Costs: sentence(m.Costs), Remedy: stopped(m.Remedy), Href: p.href("missing.html#" + id)}
 	if n := len(m.Batches); n > 0 {
-		g.Sample = batchCount(n)
+		g.Sample = words.Batches(n)
 	}
 	return g
 }

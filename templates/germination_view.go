@@ -3,10 +3,12 @@ package templates
 import (
 	"fmt"
 	"html/template"
-	"slices"
 
-	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/chart"
+	"traybook/report/germination"
+	"traybook/report/rate"
+	"traybook/report/words"
 )
 
 // germinationPage is what came up, of what, when, and what was lost.
@@ -31,11 +33,13 @@ type weekPart struct {
 	Table  more
 }
 
+// hasGermination reports whether anything was counted or any chamber written of.
 func hasGermination(s *site) bool {
-	return len(s.r.Emergence) > 0 || len(s.r.Losses) > 0 || len(s.r.Chambers) > 0
+	return len(s.r.Germination.Emergence) > 0 || len(s.r.Germination.Losses) > 0 || len(s.r.Germination.Chambers) > 0
 }
 
-func germinationView(p *place) any {
+// germinationView tells the season reviewed; the others open on request.
+func germinationView(p *page) any {
 	season := p.r.Season
 	v := germinationPage{Title: p.spec.title, Answer: p.cameUp(season), Judged: p.judgedOn(season)}
 	v.Emergence = p.figure(seasonChart("emergence", season), "By variety, cells and kind of tray",
@@ -55,28 +59,28 @@ func germinationView(p *place) any {
 
 // emergenceTable is a season's emergence, the lowest first, those sown too seldom
 // below a line.
-func (p *place) emergenceTable(season int) *table {
+func (p *page) emergenceTable(season int) *table {
 	t := p.table("emergence", say("Emergence, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Emergence", "Cells looked at", "Batches"))
-	addJudged(t, p.emergenceOf(season), fewLine("Sown"), func(e report.Emergence) bool { return e.Few() }, func(e report.Emergence) {
-		t.add(append(p.groupCells(e.Group), shareCell(e.Rate), whole(e.N), countedBatches(e))...)
+	addJudged(t, p.emergenceOf(season), fewLine("Sown"), germination.Emergence.Few, func(e germination.Emergence) {
+		t.add(append(p.groupCells(e.Group), shareCell(e.Rate), words.Whole(e.N), countedBatches(e))...)
 	})
 	return t
 }
 
 // countedBatches is how many batches were counted, of how many sown.
-func countedBatches(e report.Emergence) cell {
+func countedBatches(e germination.Emergence) cell {
 	if e.LeftOut == 0 {
-		return cell{Value: markup(whole(e.Batches))}
+		return cell{Value: markup(words.Whole(e.Batches))}
 	}
-	return with(whole(e.Batches), "of "+whole(e.Batches+e.LeftOut))
+	return with(words.Whole(e.Batches), "of "+words.Whole(e.Batches+e.LeftOut))
 }
 
 // seedTable is what came up of one seed, of the groups with several to a cell.
-func (p *place) seedTable(season int) *table {
+func (p *page) seedTable(season int) *table {
 	t := p.table("seeds", say("Cells with several seeds: what came up of one seed, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Seeds a cell", "Of one seed", "Batches"))
 	for _, e := range p.emergenceOf(season) {
 		if e.SeedsPerCell.Known && e.SeedsPerCell.Value > 1 {
-			t.add(append(p.groupCells(e.Group), whole(e.SeedsPerCell.Value), rateCell(e.SeedRate, e.SeedLow, e.SeedHigh), whole(e.Batches))...)
+			t.add(append(p.groupCells(e.Group), words.Whole(e.SeedsPerCell.Value), rateCell(e.SeedRate, e.SeedLow, e.SeedHigh), words.Whole(e.Batches))...)
 		}
 	}
 	t.note("Worked out from the cells with a seedling. A cell that failed as a whole makes each of its seeds look bad.")
@@ -85,36 +89,39 @@ func (p *place) seedTable(season int) *table {
 
 // comparedTable sets each variety against the rest of its crop, the clear
 // verdicts first.
-func (p *place) comparedTable(season int) *table {
+func (p *page) comparedTable(season int) *table {
 	t := p.table("differences", say("Each variety against the other varieties of its crop, seasons up to %s", fmt.Sprint(season)), "differences",
 		plain("Crop", "Variety", "Verdict"), nums("More or fewer in 100 cells", "Batches", "The others"))
-	for _, verdict := range []report.Verdict{report.ClearlyLower, report.ClearlyHigher, report.NoDifference, report.TooFew} {
+	for _, verdict := range []rate.Verdict{rate.ClearlyLower, rate.ClearlyHigher, rate.NoDifference, rate.TooFew} {
 		for i, d := range p.comparedAs(season, verdict) {
-			if verdict == report.TooFew && i == 0 {
-				t.under(say("Too few batches to judge: fewer than %s on either side", whole(report.FewBatches)))
+			if verdict == rate.TooFew && i == 0 {
+				t.under(say("Too few batches to judge: fewer than %s on either side", words.Whole(rate.FewBatches)))
 			}
-			t.add(p.crop(season, d.Crop), name(d.Variety), verdictCell(d.Verdict), differenceCell(d), whole(d.Batches), whole(d.OtherBatches))
+			t.add(p.crop(season, d.Crop), name(d.Variety), verdictCell(d.Verdict), differenceCell(d), words.Whole(d.Batches), words.Whole(d.OtherBatches))
 		}
 	}
 	return t
 }
 
-func (p *place) comparedAs(season int, verdict report.Verdict) []report.Difference {
-	return slices.DeleteFunc(slices.Clone(p.r.Differences), func(d report.Difference) bool { return d.Season != season || d.Verdict != verdict })
+// comparedAs are a season's comparisons with one verdict.
+func (p *page) comparedAs(season int, verdict rate.Verdict) []germination.Difference {
+	return batch.Filter(p.r.Germination.Differences, func(d germination.Difference) bool { return d.Season == season && d.Verdict == verdict })
 }
 
-func verdictCell(v report.Verdict) cell {
-	words := map[report.Verdict]string{report.ClearlyLower: "clearly worse", report.ClearlyHigher: "clearly better",
-		report.NoDifference: "no clear difference", report.TooFew: "too few batches"}[v]
-	return cell{Value: markup(words), Class: map[report.Verdict]string{report.ClearlyLower: "bad", report.ClearlyHigher: "good"}[v]}
+// verdictCell is a verdict in a grower's words, coloured where it is clear.
+func verdictCell(v rate.Verdict) cell {
+	words := map[rate.Verdict]string{rate.ClearlyLower: "clearly worse", rate.ClearlyHigher: "clearly better",
+		rate.NoDifference: "no clear difference", rate.TooFew: "too few batches"}[v]
+	return cell{Value: markup(words), Class: map[rate.Verdict]string{rate.ClearlyLower: "bad", rate.ClearlyHigher: "good"}[v]}
 }
 
-func differenceCell(d report.Difference) cell {
-	per := func(v float64) string { return signed(100*v, 0) }
+// differenceCell is a difference in cells of a hundred, above its interval.
+func differenceCell(d germination.Difference) cell {
+	per := func(v float64) string { return words.Signed(100*v, 0) }
 	if !d.Low.Known || !d.High.Known {
-		return cell{Value: markup(of(d.Difference, per))}
+		return cell{Value: markup(words.Of(d.Difference, per))}
 	}
-	return with(of(d.Difference, per), signed(100*d.Low.Value, 1)+" to "+signed(100*d.High.Value, 1))
+	return with(words.Of(d.Difference, per), words.Signed(100*d.Low.Value, 1)+" to "+words.Signed(100*d.High.Value, 1))
 }
 
 // sownOften is the least number of weeks of sowing for a crop's course through
@@ -123,10 +130,10 @@ const sownOften = 5
 
 // weekParts are the crops sown often, by week of sowing, with the temperature
 // beside.
-func (p *place) weekParts(season int) []weekPart {
+func (p *page) weekParts(season int) []weekPart {
 	var crops []string
-	weeks := map[string][]report.SowingWeek{}
-	for _, w := range p.r.Weeks {
+	weeks := map[string][]germination.Week{}
+	for _, w := range p.r.Germination.Weeks {
 		if w.Season != season {
 			continue
 		}
@@ -144,11 +151,12 @@ func (p *place) weekParts(season int) []weekPart {
 	return out
 }
 
-func (p *place) weekPart(season int, crop string, weeks []report.SowingWeek) weekPart {
+// weekPart is a crop's chart by week of sowing, with its numbers on request.
+func (p *page) weekPart(season int, crop string, weeks []germination.Week) weekPart {
 	t := p.table("weeks-"+slug(crop), say("%s by week of sowing, season %s", name(crop), fmt.Sprint(season)), "weeks",
 		plain("Week"), nums("Emergence", "Cells looked at", "Batches", "Temperature"))
 	for _, w := range weeks {
-		t.add(w.Week, of(w.Share, percent), whole(w.N), whole(w.Batches), p.weekTemp(w))
+		t.add(w.Week, words.Of(w.Share, words.Percent), words.Whole(w.N), words.Whole(w.Batches), p.weekTemp(w))
 	}
 	t.note("Temperature: the mean from sowing until a week after. A single week holds too few batches for a range.")
 	return weekPart{p.figure(chart.Name("weeks", fmt.Sprint(season), crop), capital(crop)+" by week of sowing", weekWords(weeks), nil),
@@ -156,7 +164,7 @@ func (p *place) weekPart(season int, crop string, weeks []report.SowingWeek) wee
 }
 
 // weekWords name the worst and the best week.
-func weekWords(weeks []report.SowingWeek) template.HTML {
+func weekWords(weeks []germination.Week) template.HTML {
 	worst, best := weeks[0], weeks[0]
 	for _, w := range weeks {
 		if w.Share.Value < worst.Share.Value {
@@ -166,47 +174,50 @@ func weekWords(weeks []report.SowingWeek) template.HTML {
 			best = w
 		}
 	}
-	word := func(w report.SowingWeek) template.HTML {
-		return say("%s (%s, %s)", w.Week, of(w.Share, percent), batchCount(w.Batches))
+	word := func(w germination.Week) template.HTML {
+		return say("%s (%s, %s)", w.Week, words.Of(w.Share, words.Percent), words.Batches(w.Batches))
 	}
 	return say("The worst week was %s, the best %s.", word(worst), word(best))
 }
 
-func (p *place) weekTemp(w report.SowingWeek) cell {
+// weekTemp is the temperature after a week's sowings, above where it was read.
+func (p *page) weekTemp(w germination.Week) cell {
 	if !w.Temp.Known {
-		return cell{Value: noneYet}
+		return cell{Value: words.None}
 	}
 	return with(p.temp(w.Temp.Value), w.TempOf)
 }
 
 // timingTable is how fast a season's groups came up.
-func (p *place) timingTable(season int) *table {
+func (p *page) timingTable(season int) *table {
 	t := p.table("timing", say("Days until half of what came up was up, season %s", fmt.Sprint(season)), "timing", groupHeads,
 		nums("Half up, days", "Mean, days", "Batches"), plain("Remark"))
-	for _, g := range p.r.Timing {
+	for _, g := range p.r.Germination.Timing {
 		if g.Season == season {
-			t.add(append(p.groupCells(g.Group), halfCell(g), of(g.Mean, daysNumber), whole(g.Batches), timingRemark(g))...)
+			t.add(append(p.groupCells(g.Group), halfCell(g), words.Of(g.Mean, words.DaysNumber), words.Whole(g.Batches), timingRemark(g))...)
 		}
 	}
 	t.note("Up before the first count: more than half stood by then, so these batches cannot tell. Counted early: more may have come up after the last count.")
 	return t
 }
 
-func halfCell(g report.Timing) cell {
-	earliest, latest := of(g.Earliest, daysNumber), of(g.Latest, daysNumber)
+// halfCell is the middle batch's day of half emergence, above the earliest and latest.
+func halfCell(g germination.Timing) cell {
+	earliest, latest := words.Of(g.Earliest, words.DaysNumber), words.Of(g.Latest, words.DaysNumber)
 	if earliest == latest {
-		return cell{Value: markup(of(g.T50, daysNumber))}
+		return cell{Value: markup(words.Of(g.T50, words.DaysNumber))}
 	}
-	return with(of(g.T50, daysNumber), earliest+" to "+latest)
+	return with(words.Of(g.T50, words.DaysNumber), earliest+" to "+latest)
 }
 
-func timingRemark(g report.Timing) template.HTML {
+// timingRemark says of how many batches the days are less than sure.
+func timingRemark(g germination.Timing) template.HTML {
 	var parts []template.HTML
 	if g.CountedEarly > 0 {
-		parts = append(parts, say("%s counted early", whole(g.CountedEarly)))
+		parts = append(parts, say("%s counted early", words.Whole(g.CountedEarly)))
 	}
 	if g.Before > 0 {
-		parts = append(parts, say("%s up before the first count", whole(g.Before)))
+		parts = append(parts, say("%s up before the first count", words.Whole(g.Before)))
 	}
 	return list(parts)
 }

@@ -9,7 +9,8 @@ type glossaryPage struct {
 	Terms []term
 }
 
-func glossaryView(p *place) any {
+// glossaryView gives each word its anchor.
+func glossaryView(p *page) any {
 	v := glossaryPage{Title: p.spec.title}
 	for _, t := range terms {
 		v.Terms = append(v.Terms, term{p.id("term-" + slug(t[0])), t[0], t[1]})

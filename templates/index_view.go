@@ -5,7 +5,9 @@ import (
 	"html/template"
 	"slices"
 
-	"traybook/report"
+	"traybook/report/germination"
+	"traybook/report/rate"
+	"traybook/report/words"
 )
 
 // review is the page of a season: the front page for the season reviewed.
@@ -40,7 +42,7 @@ func reviewPages(s *site) []spec {
 		front.label = front.title
 	}
 	specs := []spec{front}
-	for _, season := range slices.Backward(s.r.Seasons) {
+	for _, season := range slices.Backward(s.r.Batches.Seasons) {
 		if season != s.r.Season {
 			specs = append(specs, spec{path: s.seasonPath(season), name: "index", title: fmt.Sprint("Season ", season), group: inReview,
 				label: fmt.Sprint("Season ", season), logs: allLogs, view: reviewView(season)})
@@ -49,15 +51,17 @@ func reviewPages(s *site) []spec {
 	return specs
 }
 
-func reviewView(season int) func(*place) any {
-	return func(p *place) any {
+// reviewView is the review of one season. What speaks of the whole book, the answer
+// about trays, stands on the front page only.
+func reviewView(season int) func(*page) any {
+	return func(p *page) any {
 		v := review{Title: p.spec.title, Season: season, Front: season == p.r.Season}
 		v.State = p.seasonState(season)
 		v.Answers = p.answers(season)
 		if v.Front {
 			v.Decision = p.decision()
 		}
-		v.Keep, v.Question = p.judged(season, report.ClearlyHigher), p.judged(season, report.ClearlyLower)
+		v.Keep, v.Question = p.judged(season, rate.ClearlyHigher), p.judged(season, rate.ClearlyLower)
 		v.Judged = p.judgedOn(season)
 		if n, ok := p.note(season); ok {
 			v.Note = p.noteText(n, season)
@@ -70,7 +74,7 @@ func reviewView(season int) func(*place) any {
 
 // reviewFigures are the chart and the table of each answer, but for those that the
 // note has shown already.
-func (p *place) reviewFigures(season int) []*figure {
+func (p *page) reviewFigures(season int) []*figure {
 	var out []*figure
 	for _, n := range namedFigures {
 		if !n.Review || p.noted[n.Name] || n.Name == "trays" && season != p.r.Season {
@@ -84,9 +88,9 @@ func (p *place) reviewFigures(season int) []*figure {
 }
 
 // seasonState says how much was sown in a season and whether it is finished.
-func (p *place) seasonState(season int) template.HTML {
+func (p *page) seasonState(season int) template.HTML {
 	batches, trays := 0, 0.0
-	for _, b := range p.r.Batches {
+	for _, b := range p.r.Records {
 		if b.Season == season {
 			batches++
 			trays += b.Trays
@@ -95,22 +99,22 @@ func (p *place) seasonState(season int) template.HTML {
 	if batches == 0 {
 		return "Nothing was sown."
 	}
-	sown := say("%s in %s", batchCount(batches), plural(trays, "tray", "trays"))
-	if p.r.Finished(season) {
+	sown := say("%s in %s", words.Batches(batches), words.Plural(trays, "tray", "trays"))
+	if p.r.Batches.Finished(season) {
 		return say("%s sown.", sown)
 	}
-	return say("%s sown. The season is still under way: the figures stand as of %s.", sown, longDate(p.r.LastDate))
+	return say("%s sown. The season is still under way: the figures stand as of %s.", sown, words.LongDate(p.r.Batches.Today))
 }
 
 // judged lists the varieties with a verdict, the farthest from the others first.
-func (p *place) judged(season int, verdict report.Verdict) []template.HTML {
-	var found []report.Difference
-	for _, d := range p.r.Differences {
+func (p *page) judged(season int, verdict rate.Verdict) []template.HTML {
+	var found []germination.Difference
+	for _, d := range p.r.Germination.Differences {
 		if d.Season == season && d.Verdict == verdict && d.Difference.Known {
 			found = append(found, d)
 		}
 	}
-	slices.SortStableFunc(found, func(a, b report.Difference) int {
+	slices.SortStableFunc(found, func(a, b germination.Difference) int {
 		x, y := abs(a.Difference.Value), abs(b.Difference.Value)
 		switch {
 		case x > y:
@@ -128,18 +132,18 @@ func (p *place) judged(season int, verdict report.Verdict) []template.HTML {
 }
 
 // differenceWords is a comparison as a line of the two lists.
-func (p *place) differenceWords(d report.Difference) template.HTML {
+func (p *page) differenceWords(d germination.Difference) template.HTML {
 	more := map[bool]string{true: "more", false: "fewer"}[d.Difference.Value > 0]
 	return say("<strong>%s %s</strong>: in 100 cells %s %s came up than of the crop’s other varieties %s; %s against %s",
-		p.crop(d.Season, d.Crop), name(d.Variety), fixed(100*abs(d.Difference.Value), 0), more,
-		interval(d.Low, d.High, func(v float64) string { return signed(100*v, 1) }), batchCount(d.Batches), batchCount(d.OtherBatches))
+		p.crop(d.Season, d.Crop), name(d.Variety), words.Fixed(100*abs(d.Difference.Value), 0), more,
+		words.Interval(d.Low, d.High, func(v float64) string { return words.Signed(100*v, 1) }), words.Batches(d.Batches), words.Batches(d.OtherBatches))
 }
 
 // judgedOn says what the two lists rest on, or why they are empty.
-func (p *place) judgedOn(season int) template.HTML {
+func (p *page) judgedOn(season int) template.HTML {
 	n := 0
-	for _, d := range p.r.Differences {
-		if d.Season == season && d.Verdict != report.TooFew {
+	for _, d := range p.r.Germination.Differences {
+		if d.Season == season && d.Verdict != rate.TooFew {
 			n++
 		}
 	}
@@ -147,13 +151,13 @@ func (p *place) judgedOn(season int) template.HTML {
 		return ""
 	}
 	return say("%s had batches enough to be set against the other varieties of their crop: like with like, over all seasons up to this one.",
-		plural(n, "variety", "varieties"))
+		words.Plural(n, "variety", "varieties"))
 }
 
 // otherSeasons links to the other seasons' reviews.
-func (p *place) otherSeasons(season int) []template.HTML {
+func (p *page) otherSeasons(season int) []template.HTML {
 	var out []template.HTML
-	for _, other := range slices.Backward(p.r.Seasons) {
+	for _, other := range slices.Backward(p.r.Batches.Seasons) {
 		if other != season {
 			out = append(out, p.to(p.seasonPath(other), fmt.Sprint("Season ", other)))
 		}
@@ -161,4 +165,5 @@ func (p *place) otherSeasons(season int) []template.HTML {
 	return out
 }
 
+// abs is how far a number lies from 0.
 func abs(v float64) float64 { return max(v, -v) }

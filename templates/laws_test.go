@@ -216,7 +216,7 @@ func lawLinks(t *testing.T, at, page string, all []*element, files map[string]st
 
 // Every page has the same navigation.
 func TestOneNavigation(t *testing.T) {
-	b := buildOf(t, sample(t, false), nil)
+	b := buildOf(t, houseReport(t), nil)
 	want := ""
 	for page, body := range b.pages {
 		if path.Ext(page) != ".html" {

@@ -6,6 +6,8 @@ import (
 	"html/template"
 	"slices"
 	"time"
+
+	"traybook/report/words"
 )
 
 // causeLoss is what a cause took in a season, over all crops.
@@ -18,9 +20,9 @@ type causeLoss struct {
 }
 
 // lossesBy adds a season's losses up by cause, the largest first.
-func (p *place) lossesBy(season int) []causeLoss {
+func (p *page) lossesBy(season int) []causeLoss {
 	var out []causeLoss
-	for _, l := range p.r.Losses {
+	for _, l := range p.r.Germination.Losses {
 		if l.Season != season {
 			continue
 		}
@@ -42,6 +44,7 @@ func (p *place) lossesBy(season int) []causeLoss {
 	return out
 }
 
+// causeWords is a cause in a sentence or a table; it may not be written.
 func causeWords(cause string) template.HTML {
 	if cause == "" {
 		return "no cause written"
@@ -50,7 +53,7 @@ func causeWords(cause string) template.HTML {
 }
 
 // lostWords names what took most.
-func (p *place) lostWords(season int) template.HTML {
+func (p *page) lostWords(season int) template.HTML {
 	causes := p.lossesBy(season)
 	if len(causes) == 0 {
 		return ""
@@ -59,24 +62,24 @@ func (p *place) lostWords(season int) template.HTML {
 	for _, c := range causes {
 		total += c.cells
 	}
-	var words []template.HTML
+	var largest []template.HTML
 	for _, c := range causes[:min(3, len(causes))] {
-		words = append(words, say("%s (%s in %s, most of it %s)", causeWords(c.cause), plural(c.cells, "cell", "cells"), batchCount(c.batches), name(c.worstCrop)))
+		largest = append(largest, say("%s (%s in %s, most of it %s)", causeWords(c.cause), words.Plural(c.cells, "cell", "cells"), words.Batches(c.batches), name(c.worstCrop)))
 	}
 	head := "Causes"
-	if len(causes) > len(words) {
+	if len(causes) > len(largest) {
 		head = "The largest causes"
 	}
-	return say("%s that had come up were lost again. %s: %s.", plural(total, "cell", "cells"), head, list(words))
+	return say("%s that had come up were lost again. %s: %s.", words.Plural(total, "cell", "cells"), head, list(largest))
 }
 
 // lossFigure is a season's losses by cause and month.
-func (p *place) lossFigure(season int) *figure {
+func (p *page) lossFigure(season int) *figure {
 	return p.figure(seasonChart("losses", season), "Losses by cause and month", "Cells that had a seedling and lost it, in the month in which that was counted.", p.lossTable(season))
 }
 
 // lossTable has a column for each month in which something was lost.
-func (p *place) lossTable(season int) *table {
+func (p *page) lossTable(season int) *table {
 	causes := p.lossesBy(season)
 	var months []int
 	first, _ := p.r.Book.Settings.SeasonDays(season)
@@ -93,7 +96,7 @@ func (p *place) lossTable(season int) *table {
 	t := p.table("losses", say("Cells lost by cause and month, season %s", fmt.Sprint(season)), "losses", plain("Cause"), nums(heads...))
 	t.Summed = true
 	for _, c := range causes {
-		cells := []any{causeWords(c.cause), whole(c.cells), whole(c.batches)}
+		cells := []any{causeWords(c.cause), words.Whole(c.cells), words.Whole(c.batches)}
 		for _, m := range months {
 			cells = append(cells, monthCell(c.months[m]))
 		}
@@ -102,9 +105,10 @@ func (p *place) lossTable(season int) *table {
 	return t
 }
 
+// monthCell leaves a month without loss empty: a 0 in every row hides the others.
 func monthCell(n int) string {
 	if n == 0 {
 		return ""
 	}
-	return whole(n)
+	return words.Whole(n)
 }

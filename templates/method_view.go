@@ -5,7 +5,8 @@ import (
 	"strings"
 
 	"traybook/records"
-	"traybook/report"
+	"traybook/report/estimate"
+	"traybook/report/words"
 )
 
 // methodPage says how the figures are made.
@@ -22,12 +23,13 @@ type methodPage struct {
 	Money      string
 }
 
-func methodView(p *place) any {
+// methodView fills the settings of the book into the words about method.
+func methodView(p *page) any {
 	s := p.r.Book.Settings
 	return methodPage{
-		Title: p.spec.title, Confidence: percent(s.Confidence), Coverage: fixed(report.SimulatedCoverage, 1) + nbsp + "%",
-		SureOf: percent(s.SureOfTarget), Discount: number(100*s.DiscountRate) + nbsp + "%", UsableFrom: s.UsableFrom,
-		Turnaround: days(float64(s.TrayTurnaround)), Inputs: p.inputsTable(p.r.Inputs), Figures: namedFigures, Money: p.money.code,
+		Title: p.spec.title, Confidence: words.Percent(s.Confidence), Coverage: words.Fixed(estimate.SimulatedCoverage, 1) + words.NBSP + "%",
+		SureOf: words.Percent(s.SureOfTarget), Discount: words.Number(100*s.DiscountRate) + words.NBSP + "%", UsableFrom: s.UsableFrom,
+		Turnaround: words.Days(float64(s.TrayTurnaround)), Inputs: p.inputsTable(p.r.Inputs), Figures: namedFigures, Money: p.money.Code(),
 	}
 }
 
@@ -40,7 +42,8 @@ func shortened(value string) string {
 	return strconv.FormatFloat(v, 'g', 4, 64)
 }
 
-func (p *place) inputsTable(inputs []records.Input) *table {
+// inputsTable lists what the figures were made with, as it was written or computed.
+func (p *page) inputsTable(inputs []records.Input) *table {
 	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
 	for _, in := range inputs {
 		t.add(in.Name, prose(name(orDash(shortened(in.Value)))), in.Source)

@@ -9,6 +9,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // missingPage is what is missing, what each gap costs and what to write down.
@@ -37,7 +38,8 @@ var logsAdd = []lackingLog{
 	{"book.csv", "the farm’s name, wage and other settings; without it the defaults stand"},
 }
 
-func missingView(p *place) any {
+// missingView tells every gap and every problem of the report.
+func missingView(p *page) any {
 	v := missingPage{Title: p.spec.title, Left: p.left, Rows: leftOutText(p.faulty), Problems: p.problemsTable()}
 	for i, m := range p.r.Missing {
 		g := p.gap(i, m)
@@ -54,31 +56,32 @@ func missingView(p *place) any {
 }
 
 // toldMissing reports whether the gaps tell already that the book has no such log.
-func (p *place) toldMissing(log string) bool {
+func (p *page) toldMissing(log string) bool {
 	return slices.ContainsFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Batches) == 0 && strings.Contains(m.Remedy, log) })
 }
 
 // manyBatches is how many batches a gap names before it only counts the rest.
 const manyBatches = 40
 
-func (p *place) someBatches(codes []string) template.HTML {
+// someBatches links to batches, to the first of them where there are many.
+func (p *page) someBatches(codes []string) template.HTML {
 	if len(codes) <= manyBatches {
 		return p.batches(codes)
 	}
-	return say("%s and %s more", p.batches(codes[:manyBatches]), whole(len(codes)-manyBatches))
+	return say("%s and %s more", p.batches(codes[:manyBatches]), words.Whole(len(codes)-manyBatches))
 }
 
 // problemsTable lists what was found wrong in the logs.
-func (p *place) problemsTable() *table {
+func (p *page) problemsTable() *table {
 	t := p.table("problems", "Problems found in the logs and notes", "problems", plain("Place", "Cell", "What", "Found", "Expected", "How to mend it"))
 	for _, pr := range p.r.Problems {
-		t.add(name(placeOf(pr.Pos)), cmp.Or(pr.Cell, noneYet), pr.Severity, prose(name(pr.Found)), prose(name(pr.Expected)), prose(name(pr.Remedy)))
+		t.add(name(posWords(pr.Pos)), cmp.Or(pr.Cell, words.None), pr.Severity, prose(name(pr.Found)), prose(name(pr.Expected)), prose(name(pr.Remedy)))
 	}
 	return t
 }
 
-// placeOf writes a place as an editor understands it.
-func placeOf(at records.Pos) string {
+// posWords writes a place as an editor understands it.
+func posWords(at records.Pos) string {
 	out := at.File
 	if at.Line > 0 {
 		out += ":" + strconv.Itoa(at.Line)

@@ -6,7 +6,8 @@ import (
 	"slices"
 
 	"traybook/records"
-	"traybook/report"
+	"traybook/report/rate"
+	"traybook/report/words"
 )
 
 // more is something that a page shows on request: tables and charts behind a line
@@ -26,21 +27,23 @@ func (m more) Shown() bool {
 // dataFile is a link to a data file under something that is no table.
 type dataFile struct{ Href, File string }
 
-func (p *place) dataFile(name string) dataFile {
+// dataFile links to data/NAME.csv.
+func (p *page) dataFile(name string) dataFile {
 	return dataFile{p.href("data/" + name + ".csv"), name + ".csv"}
 }
 
-func hasBatches(s *site) bool { return len(s.r.Batches) > 0 }
+// hasBatches reports whether anything was sown.
+func hasBatches(s *site) bool { return len(s.r.Records) > 0 }
 
 // fewLine heads the groups that are not judged: sown, or looked at, too seldom.
 func fewLine(done string) template.HTML {
-	return say("%s too seldom to judge: fewer than %s", done, batchCount(report.FewBatches))
+	return say("%s too seldom to judge: fewer than %s", done, words.Batches(rate.FewBatches))
 }
 
 // otherSeasonsBack are the seasons but the one reviewed, the latest first.
-func (p *place) otherSeasonsBack() []int {
+func (p *page) otherSeasonsBack() []int {
 	var out []int
-	for _, season := range slices.Backward(p.r.Seasons) {
+	for _, season := range slices.Backward(p.r.Batches.Seasons) {
 		if season != p.r.Season {
 			out = append(out, season)
 		}
@@ -49,15 +52,17 @@ func (p *place) otherSeasonsBack() []int {
 }
 
 // temp writes a temperature in the book's own degrees.
-func (p *place) temp(celsius float64) string { return degrees(p.r.Book.Settings.Fahrenheit)(celsius) }
+func (p *page) temp(celsius float64) string {
+	return words.Degrees(p.r.Book.Settings)(celsius)
+}
 
 // tempRange writes two temperatures: 68 to 86 °F.
-func (p *place) tempRange(low, high report.Num) string {
+func (p *page) tempRange(low, high rate.Num) string {
 	if !low.Known || !high.Known {
-		return noneYet
+		return words.None
 	}
 	s := p.r.Book.Settings
-	return fixed(s.Degrees(low.Value), 0) + " to " + p.temp(high.Value)
+	return words.Fixed(s.Degrees(low.Value), 0) + " to " + p.temp(high.Value)
 }
 
 // yesNo is an answer that may not be written.
@@ -74,7 +79,7 @@ func yesNo(b records.Maybe[bool]) string {
 // isoWeekOf is the week of a date as calendars number it: week 15.
 func isoWeekOf(d records.Date) string {
 	_, week := d.Time().ISOWeek()
-	return fmt.Sprintf("week%s%d", nbsp, week)
+	return fmt.Sprintf("week%s%d", words.NBSP, week)
 }
 
 // kindWords is a kind of tray in a sentence: air-pruning trays.

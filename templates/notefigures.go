@@ -4,7 +4,7 @@ package templates
 type namedFigure struct {
 	Name, Shows string
 	Review      bool // it stands on a season's review anyway
-	of          func(p *place, season int) *figure
+	of          func(p *page, season int) *figure
 }
 
 // namedFigures are the names a fenced block "figure NAME" may use, as the method
@@ -15,16 +15,16 @@ func init() {
 	namedFigures = []namedFigure{
 		{"emergence", "emergence by variety, cell size and kind in the season", true, emergenceFigure},
 		{"cost", "what a transplant cost in the season, by crop, and of what", true, costFigure},
-		{"losses", "cells lost in the season, by cause and month", false, (*place).lossFigure},
-		{"quality", "plants at each score in the season", false, (*place).scoreFigure},
-		{"leeway", "how late plants were still fit to set out, by kind of tray", false, func(p *place, _ int) *figure { return p.leewayFigure() }},
+		{"losses", "cells lost in the season, by cause and month", false, (*page).lossFigure},
+		{"quality", "plants at each score in the season", false, (*page).scoreFigure},
+		{"leeway", "how late plants were still fit to set out, by kind of tray", false, func(p *page, _ int) *figure { return p.leewayFigure() }},
 		{"ledger", "the season's money by category", false, ledgerFigure},
 		{"trays", "whether the dearer tray pays, by pair", true, traysFigure},
 	}
 }
 
 // noteFigure makes a named figure; known is false for a name that is none.
-func (p *place) noteFigure(wanted string, season int) (f *figure, known bool) {
+func (p *page) noteFigure(wanted string, season int) (f *figure, known bool) {
 	for _, n := range namedFigures {
 		if n.Name == wanted {
 			p.noted[n.Name] = true
@@ -34,6 +34,7 @@ func (p *place) noteFigure(wanted string, season int) (f *figure, known bool) {
 	return nil, false
 }
 
+// figureNames are the names that a note may ask for, in the order of the method page.
 func figureNames() []string {
 	out := make([]string, len(namedFigures))
 	for i, n := range namedFigures {

@@ -2,8 +2,6 @@ package templates
 
 import (
 	"bytes"
-	"fmt"
-	"html/template"
 	"slices"
 	"strings"
 
@@ -11,110 +9,138 @@ import (
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
 	"github.com/yuin/goldmark/parser"
-	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/text"
-	"github.com/yuin/goldmark/util"
 
 	"traybook/records"
+	"traybook/report"
 )
 
-// noteIDs makes the ids of a note's headings: note- and the heading's letters.
-type noteIDs struct{ page *place }
-
-func (n noteIDs) Generate(value []byte, _ ast.NodeKind) []byte {
-	id := "note"
-	if s := slug(string(value)); s != "" {
-		id += "-" + s
-	}
-	return []byte(n.page.id(id))
-}
-
-func (n noteIDs) Put([]byte) {}
-
-// noteHTML turns the Markdown of a season's note into HTML for a page. Raw HTML
-// in it is dropped; pictures become their words, and are remarked upon, because
-// a site is written from the logs and notes alone; a fenced block "figure NAME"
-// becomes that figure.
-func (p *place) noteHTML(n records.Note, season int) (template.HTML, error) {
-	source := []byte(strings.ReplaceAll(n.Text, "\r\n", "\n"))
-	reader := &noteReader{place: p, note: n, season: season, source: source}
-	md := goldmark.New(
-		goldmark.WithExtensions(extension.Table, extension.Strikethrough),
-		goldmark.WithParserOptions(parser.WithAutoHeadingID(),
-			parser.WithASTTransformers(util.Prioritized(reader, 1000))),
-		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(reader, 100))),
-	)
-	var out bytes.Buffer
-	err := md.Convert(source, &out, parser.WithContext(parser.NewContext(parser.WithIDs(noteIDs{p}))))
-	return template.HTML(out.String()), err
-}
-
-// noteText is the note as HTML; what goes wrong ends the page.
-func (p *place) noteText(n records.Note, season int) template.HTML {
-	html, err := p.noteHTML(n, season)
-	if err != nil {
-		p.err = fmt.Errorf("%s: %w", n.File, err)
-	}
-	return html
-}
-
-// note returns the note of a season, if there is one.
-func (s *site) note(season int) (records.Note, bool) {
-	i := slices.IndexFunc(s.r.Book.Notes, func(n records.Note) bool { return n.Year == season })
-	if i < 0 {
-		return records.Note{}, false
-	}
-	return s.r.Book.Notes[i], true
-}
-
-// noteReader mends the tree of one note and renders what is ours in it.
-type noteReader struct {
-	place  *place
-	note   records.Note
-	season int
-	source []byte
-	tables int
-}
-
-// Transform lowers headings below the page's own, takes pictures out and turns
-// styles of table cells into classes.
-func (n *noteReader) Transform(doc *ast.Document, _ text.Reader, _ parser.Context) {
-	level, pictures := 2, []*ast.Image(nil)
-	_ = ast.Walk(doc, func(node ast.Node, entering bool) (ast.WalkStatus, error) {
-		if !entering {
-			return ast.WalkContinue, nil
+// Notes tells what no page will show of a book's notes as they are written: pictures,
+// and figures by a name that is none. It asks for no figure, so that these problems
+// stand among those of the logs before the figures are made. A note of a year without
+// sowings has no page, and nothing is said of it.
+func Notes(b *records.Book) []records.Problem {
+	var out []records.Problem
+	for _, n := range b.Notes {
+		sown := func(s records.Sowing) bool { return b.Settings.Season(s.Sown) == n.Year }
+		if !slices.ContainsFunc(b.Sowings, sown) {
+			continue
 		}
-		switch node := node.(type) {
-		case *ast.Heading:
-			level = min(node.Level+2, level+1, 6)
-			node.Level = level
-		case *ast.Image:
-			pictures = append(pictures, node)
-		default:
-			cellClass(node)
+		tree := readNote(n)
+		for _, picture := range tree.pictures() {
+			out = append(out, tree.pictureProblem(picture))
+		}
+		for _, f := range tree.figures() {
+			if !slices.Contains(figureNames(), f.name) {
+				out = append(out, tree.problem(f.line, "note figure", "a figure "+quote(f.name),
+					"one of "+strings.Join(figureNames(), ", ")+" is expected", "the block is left out of the page"))
+			}
+		}
+	}
+	return out
+}
+
+// Unfilled tells which figures the notes of a report's seasons ask for although there
+// is nothing to make them from. It is asked before any page is set.
+func Unfilled(r *report.Report) []records.Problem {
+	var out []records.Problem
+	s := newSite(r, nil)
+	for _, n := range r.Book.Notes {
+		if !slices.Contains(r.Batches.Seasons, n.Year) {
+			continue
+		}
+		tree, p := readNote(n), newPage(s, spec{path: s.seasonPath(n.Year)})
+		for _, want := range tree.figures() {
+			if f, known := p.noteFigure(want.name, n.Year); known && !f.Filled() {
+				out = append(out, tree.problem(want.line, "note figure", "the figure "+quote(want.name), "records to make it from are expected",
+					"the block is left out of the page; the page of what is missing says what to write down"))
+			}
+		}
+	}
+	return out
+}
+
+// noteTree is a note as the Markdown reader takes it apart.
+type noteTree struct {
+	note   records.Note
+	source []byte
+	doc    ast.Node
+}
+
+// markdown are the parts of Markdown that a note may use. Raw HTML is dropped.
+func markdown(more ...goldmark.Option) goldmark.Markdown {
+	return goldmark.New(append(more, goldmark.WithExtensions(extension.Table, extension.Strikethrough),
+		goldmark.WithParserOptions(parser.WithAutoHeadingID()))...)
+}
+
+// readNote takes a note apart; options may name the ids of its headings.
+func readNote(n records.Note, options ...parser.ContextOption) noteTree {
+	source := []byte(strings.ReplaceAll(n.Text, "\r\n", "\n"))
+	context := parser.WithContext(parser.NewContext(options...))
+	return noteTree{n, source, markdown().Parser().Parse(text.NewReader(source), context)}
+}
+
+// pictures are the pictures of a note, in order.
+func (t noteTree) pictures() (all []*ast.Image) {
+	t.each(func(node ast.Node) {
+		if picture, ok := node.(*ast.Image); ok {
+			all = append(all, picture)
+		}
+	})
+	return all
+}
+
+// noteFigure is a fenced block "figure NAME" of a note.
+type noteFigure struct {
+	name string
+	line int
+}
+
+// figures are the figures that a note asks for, in order.
+func (t noteTree) figures() (all []noteFigure) {
+	t.each(func(node ast.Node) {
+		if block, ok := node.(*ast.FencedCodeBlock); ok {
+			if wanted, ok := figureWanted(block, t.source); ok {
+				all = append(all, noteFigure{wanted, t.lineAt(block.Info.Segment.Start)})
+			}
+		}
+	})
+	return all
+}
+
+// figureWanted is the name behind the word figure on the first line of a fenced
+// block; ok is false for any other block.
+func figureWanted(block *ast.FencedCodeBlock, source []byte) (wanted string, ok bool) {
+	if block.Info == nil {
+		return "", false
+	}
+	info := strings.Fields(string(block.Info.Segment.Value(source)))
+	if len(info) == 0 || info[0] != "figure" {
+		return "", false
+	}
+	return strings.Join(info[1:], " "), true
+}
+
+// each calls do on every part of a note, those that hold others first.
+func (t noteTree) each(do func(ast.Node)) {
+	_ = ast.Walk(t.doc, func(node ast.Node, entering bool) (ast.WalkStatus, error) { // no visit fails
+		if entering {
+			do(node)
 		}
 		return ast.WalkContinue, nil
 	})
-	for _, picture := range pictures {
-		n.takeOut(picture)
-	}
 }
 
-// takeOut puts a picture's words in its place.
-func (n *noteReader) takeOut(picture *ast.Image) {
-	found, expected := "a picture from elsewhere", "pages that load nothing from elsewhere"
-	if !remote(string(picture.Destination)) {
-		found, expected = "a picture", "words, tables and figures: pictures are not copied to the site"
+// pictureProblem says why a picture is not shown: a site is made of the logs and
+// notes alone, and loads nothing from elsewhere.
+func (t noteTree) pictureProblem(picture *ast.Image) records.Problem {
+	address := string(picture.Destination)
+	found, expected := "a picture from elsewhere ", "pages that load nothing from elsewhere are expected"
+	if !remote(address) {
+		found, expected = "a picture ", "words, tables and figures: pictures are not copied to the site are expected"
 	}
-	n.remark(n.lineOf(picture), "note picture", found+" "+quote(string(picture.Destination)), expected+" are expected",
+	return t.problem(t.lineOf(picture), "note picture", found+quote(address), expected,
 		"its words are shown in its place; say it in words, or take it out")
-	words := ast.NewEmphasis(1)
-	for child := picture.FirstChild(); child != nil; {
-		next := child.NextSibling()
-		words.AppendChild(words, child)
-		child = next
-	}
-	picture.Parent().ReplaceChild(picture.Parent(), picture, words)
 }
 
 // remote tells an address with a scheme or a host.
@@ -123,26 +149,28 @@ func remote(address string) bool {
 	return strings.HasPrefix(address, "//") || strings.Contains(before, ":")
 }
 
-// remark adds a warning about a line of the note.
-func (n *noteReader) remark(line int, check, found, expected, remedy string) {
-	n.place.remarks = append(n.place.remarks, records.Problem{
-		Pos:      records.Pos{File: n.note.File, Line: line, Column: 1},
+// problem is a warning about a line of the note, counted from 1.
+func (t noteTree) problem(line int, check, found, expected, remedy string) records.Problem {
+	return records.Problem{
+		Pos:      records.Pos{File: t.note.File, Line: line, Column: 1},
 		Severity: records.Warning, Check: check, Found: found, Expected: expected, Remedy: remedy,
-	})
+	}
 }
 
 // lineOf is the line of the note on which the block around a node begins.
-func (n *noteReader) lineOf(node ast.Node) int {
+func (t noteTree) lineOf(node ast.Node) int {
 	for ; node != nil; node = node.Parent() {
 		if node.Type() != ast.TypeInline && node.Lines() != nil && node.Lines().Len() > 0 {
-			return n.lineAt(node.Lines().At(0).Start)
+			return t.lineAt(node.Lines().At(0).Start)
 		}
 	}
 	return 1
 }
 
-func (n *noteReader) lineAt(offset int) int {
-	return 1 + bytes.Count(n.source[:min(offset, len(n.source))], []byte("\n"))
+// lineAt is the line on which a byte of the note stands.
+func (t noteTree) lineAt(offset int) int {
+	return 1 + bytes.Count(t.source[:min(offset, len(t.source))], []byte("\n"))
 }
 
+// quote sets what was read in the note apart.
 func quote(s string) string { return `"` + s + `"` }

@@ -1,21 +1,93 @@
 package templates
 
 import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"slices"
 	"strconv"
-	"strings"
 
+	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	east "github.com/yuin/goldmark/extension/ast"
+	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/util"
+
+	"traybook/records"
 )
 
-// RegisterFuncs takes over what the Markdown reader would write otherwise:
-// fenced blocks, for figures, and tables, which get a caption and a box that
-// scrolls.
-func (n *noteReader) RegisterFuncs(to renderer.NodeRendererFuncRegisterer) {
-	to.Register(ast.KindFencedCodeBlock, n.fenced)
-	to.Register(east.KindTable, n.table)
+// note returns the note of a season, if there is one.
+func (s *site) note(season int) (records.Note, bool) {
+	i := slices.IndexFunc(s.r.Book.Notes, func(n records.Note) bool { return n.Year == season })
+	if i < 0 {
+		return records.Note{}, false
+	}
+	return s.r.Book.Notes[i], true
+}
+
+// noteText is the note as HTML; what goes wrong ends the page.
+func (p *page) noteText(n records.Note, season int) template.HTML {
+	html, err := p.noteHTML(n, season)
+	if err != nil {
+		p.err = fmt.Errorf("%s: %w", n.File, err)
+	}
+	return html
+}
+
+// noteHTML turns the Markdown of a season's note into HTML for a page. Raw HTML in it
+// is dropped, pictures become their words, and a fenced block "figure NAME" becomes
+// that figure; Notes and Unfilled have told what is left out.
+func (p *page) noteHTML(n records.Note, season int) (template.HTML, error) {
+	tree := readNote(n, parser.WithIDs(noteIDs{p}))
+	tree.fit()
+	setter := &noteSetter{page: p, season: season}
+	md := markdown(goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(setter, 100))))
+	var out bytes.Buffer
+	err := md.Renderer().Render(&out, tree.source, tree.doc)
+	return template.HTML(out.String()), err
+}
+
+// noteIDs makes the ids of a note's headings: note- and the heading's letters.
+type noteIDs struct{ page *page }
+
+// Generate makes the id of a heading.
+func (n noteIDs) Generate(value []byte, _ ast.NodeKind) []byte {
+	id := "note"
+	if s := slug(string(value)); s != "" {
+		id += "-" + s
+	}
+	return []byte(n.page.id(id))
+}
+
+// Put is told of ids that the note gives itself, which it may not.
+func (n noteIDs) Put([]byte) {}
+
+// fit makes a note fit for a page: headings stand below the page's own and skip no
+// rank, styles of table cells become classes, and pictures their words.
+func (t noteTree) fit() {
+	level := 2
+	t.each(func(node ast.Node) {
+		if heading, ok := node.(*ast.Heading); ok {
+			level = min(heading.Level+2, level+1, 6)
+			heading.Level = level
+		}
+		cellClass(node)
+	})
+	for _, picture := range t.pictures() {
+		takeOut(picture)
+	}
+}
+
+// takeOut puts a picture's words in its place.
+func takeOut(picture *ast.Image) {
+	words := ast.NewEmphasis(1)
+	for child := picture.FirstChild(); child != nil; {
+		next := child.NextSibling()
+		words.AppendChild(words, child)
+		child = next
+	}
+	picture.Parent().ReplaceChild(picture.Parent(), picture, words)
 }
 
 // cellClass says in a class what a table cell's style would say, which the
@@ -34,7 +106,23 @@ func cellClass(node ast.Node) {
 	}
 }
 
-func (n *noteReader) table(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+// noteSetter writes what is ours in a note.
+type noteSetter struct {
+	page   *page
+	season int
+	tables int // set so far
+}
+
+// RegisterFuncs takes over what the Markdown reader would write otherwise:
+// fenced blocks, for figures, and tables, which get a caption and a box that
+// scrolls.
+func (n *noteSetter) RegisterFuncs(to renderer.NodeRendererFuncRegisterer) {
+	to.Register(ast.KindFencedCodeBlock, n.fenced)
+	to.Register(east.KindTable, n.table)
+}
+
+// table sets a table into a box with a caption.
+func (n *noteSetter) table(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
 	if !entering {
 		_, err := w.WriteString("</table></div>\n")
 		return ast.WalkContinue, err
@@ -45,23 +133,24 @@ func (n *noteReader) table(w util.BufWriter, _ []byte, _ ast.Node, entering bool
 	return ast.WalkContinue, err
 }
 
-// fenced writes a fenced block: a figure, or else its text as it stands.
-func (n *noteReader) fenced(w util.BufWriter, source []byte, node ast.Node, entering bool) (ast.WalkStatus, error) {
+// fenced writes a fenced block: a figure of the season, nothing where there is no
+// such figure, or else its text as it stands.
+func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, entering bool) (ast.WalkStatus, error) {
 	if !entering {
 		return ast.WalkContinue, nil
 	}
 	block := node.(*ast.FencedCodeBlock)
-	info := ""
-	if block.Info != nil {
-		info = string(block.Info.Segment.Value(source))
-	}
-	words := strings.Fields(info)
-	if len(words) == 0 || words[0] != "figure" {
+	wanted, ok := figureWanted(block, source)
+	if !ok {
 		return ast.WalkSkipChildren, plainBlock(w, source, block)
 	}
-	return ast.WalkSkipChildren, n.figure(w, block, strings.Join(words[1:], " "))
+	if f, _ := n.page.noteFigure(wanted, n.season); f.Filled() {
+		return ast.WalkSkipChildren, pages.ExecuteTemplate(w, "figure", f)
+	}
+	return ast.WalkSkipChildren, nil
 }
 
+// plainBlock writes a fenced block as text.
 func plainBlock(w util.BufWriter, source []byte, block *ast.FencedCodeBlock) error {
 	if _, err := w.WriteString("<pre><code>"); err != nil {
 		return err
@@ -74,22 +163,4 @@ func plainBlock(w util.BufWriter, source []byte, block *ast.FencedCodeBlock) err
 	}
 	_, err := w.WriteString("</code></pre>\n")
 	return err
-}
-
-// figure writes a figure of the season by name, and remarks on a name that is
-// none or a figure for which the book holds nothing.
-func (n *noteReader) figure(w util.BufWriter, block *ast.FencedCodeBlock, wanted string) error {
-	line := n.lineAt(block.Info.Segment.Start)
-	f, known := n.place.noteFigure(wanted, n.season)
-	switch {
-	case !known:
-		n.remark(line, "note figure", "a figure "+quote(wanted), "one of "+strings.Join(figureNames(), ", ")+" is expected",
-			"the block is left out of the page")
-	case !f.Shown():
-		n.remark(line, "note figure", "the figure "+quote(wanted), "records to make it from are expected",
-			"the block is left out of the page; the page of what is missing says what to write down")
-	default:
-		return pages.ExecuteTemplate(w, "figure", f)
-	}
-	return nil
 }

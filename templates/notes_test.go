@@ -5,20 +5,27 @@ import (
 	"testing"
 
 	"traybook/records"
+	"traybook/report"
 )
 
-// noteOf renders a note on the front page of the sample.
-func noteOf(t *testing.T, text string) (string, []records.Problem) {
+// withNote is the report of the house with another note of a season.
+func withNote(t *testing.T, year int, text string) *report.Report {
 	t.Helper()
-	r := sample(t, false)
-	r.Book.Notes = []records.Note{{File: "notes/2025.md", Year: 2025, Text: text}}
-	b := buildOf(t, r, sampleCharts())
+	return changedHouse(t, func(b *records.Book) {
+		b.Notes = []records.Note{{File: "notes/x.md", Year: year, Text: text}}
+	})
+}
+
+// noteOf renders a note on the front page of the house.
+func noteOf(t *testing.T, text string) string {
+	t.Helper()
+	b := buildOf(t, withNote(t, 2025, text), houseCharts())
 	_, rest, ok := strings.Cut(b.pages["index.html"], "<h2>The season in words</h2>")
 	if !ok {
 		t.Fatal("the note is not on the page")
 	}
 	note, _, _ := strings.Cut(rest, "<h2>")
-	return note, b.remarks
+	return note
 }
 
 func TestNotes(t *testing.T) {
@@ -38,7 +45,7 @@ func TestNotes(t *testing.T) {
 		{"other fenced blocks are text", "```go\n<b>\n```\n", []string{"<pre><code>&lt;b&gt;\n</code></pre>"}, nil},
 	}
 	for _, tt := range tests {
-		got, _ := noteOf(t, tt.text)
+		got := noteOf(t, tt.text)
 		for _, want := range tt.want {
 			if !strings.Contains(got, want) && !strings.Contains(got, swapAttributes(want)) {
 				t.Errorf("%s: %q is not in\n%s", tt.name, want, got)
@@ -59,41 +66,48 @@ func swapAttributes(want string) string {
 
 // A figure that a note has shown is not shown again below.
 func TestNoteFigureOnce(t *testing.T) {
-	r := sample(t, false)
-	b := buildOf(t, r, sampleCharts())
+	b := buildOf(t, withNote(t, 2025, "```figure emergence\n```\n"), houseCharts())
 	if n := strings.Count(b.pages["index.html"], "<svg"); n != 2 {
 		t.Errorf("%d drawings on the front page, want emergence in the note and costs below it", n)
 	}
 }
 
-func TestNoteRemarks(t *testing.T) {
-	text := "# 2025\n\nHot.\n\n```figure nothing\n```\n\nA ![tap](http://example.org/t.png)\nand ![bed](bed.jpg)\n\n```figure trays\n```\n"
-	_, remarks := noteOf(t, text)
-	want := []struct {
-		line  int
-		found string
-	}{{5, `a figure "nothing"`}, {8, `a picture "bed.jpg"`}, {8, `a picture from elsewhere "http://example.org/t.png"`}}
-	if len(remarks) != len(want) {
-		t.Fatalf("got %v", remarks)
-	}
-	for i, w := range want {
-		got := remarks[i]
-		if got.File != "notes/2025.md" || got.Line != w.line || got.Found != w.found || got.Severity != records.Warning {
-			t.Errorf("got %v, want line %d, %s", got, w.line, w.found)
+// noteProblems are the problems of a report that stand in its notes.
+func noteProblems(r *report.Report) []string {
+	var out []string
+	for _, p := range r.Problems {
+		if strings.HasPrefix(p.File, "notes/") && p.Severity == records.Warning {
+			out = append(out, p.String())
 		}
 	}
-	if !strings.Contains(remarks[0].Expected, "emergence, cost") {
-		t.Errorf("%q does not name the figures there are", remarks[0].Expected)
+	return out
+}
+
+func same(t *testing.T, got, want []string) {
+	t.Helper()
+	if strings.Join(got, "\n") != strings.Join(want, "\n") {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
 }
 
-// A figure for which the book holds nothing is remarked upon, not shown empty.
-func TestNoteFigureWithoutRecords(t *testing.T) {
-	r := sample(t, false)
-	r.Payback = nil
-	r.Book.Notes = []records.Note{{File: "notes/2025.md", Year: 2025, Text: "```figure trays\n```\n"}}
-	b := buildOf(t, r, nil)
-	if len(b.remarks) != 1 || b.remarks[0].Line != 1 || b.remarks[0].Found != `the figure "trays"` {
-		t.Errorf("got %v", b.remarks)
-	}
+// What no page shows of a note is told at its line: a picture, a figure by no name of
+// ours, a figure for which the book holds nothing.
+func TestNoteProblems(t *testing.T) {
+	text := "# 2025\n\nHot.\n\n```figure nothing\n```\n\nA ![tap](http://example.org/t.png)\nand ![bed](bed.jpg)\n\n```figure losses\n```\n"
+	picture, block := "its words are shown in its place; say it in words, or take it out", "the block is left out of the page"
+	named := "notes/x.md:5:1: a figure \"nothing\"; one of emergence, cost, losses, quality, leeway, ledger, trays is expected; " + block
+	here := "notes/x.md:8:1: a picture \"bed.jpg\"; words, tables and figures: pictures are not copied to the site are expected; " + picture
+	elsewhere := "notes/x.md:8:1: a picture from elsewhere \"http://example.org/t.png\"; pages that load nothing from elsewhere are expected; " + picture
+	unfilled := "notes/x.md:11:1: the figure \"losses\"; records to make it from are expected; " + block + "; the page of what is missing says what to write down"
+	same(t, noteProblems(withNote(t, 2025, text)), []string{named, here, elsewhere}) // 18 cells were lost
+	same(t, noteProblems(withNote(t, 2024, text)), []string{named, here, elsewhere, unfilled})
+	same(t, noteProblems(withNote(t, 2023, text)), nil) // nothing was sown: no page shows the note
+}
+
+// What is told of a note is told on the page of what is missing, too, and a block
+// that was left out leaves nothing behind.
+func TestNoteProblemsAreShown(t *testing.T) {
+	b := buildOf(t, withNote(t, 2024, "Hot.\n\n```figure losses\n```\n\n```figure nothing\n```\n"), nil)
+	expect(t, textOf(t, b, "missing.html"), "Problems found in the logs and notes", "notes/x.md:3:1", `the figure "losses"`, "notes/x.md:6:1", `a figure "nothing"`)
+	expect(t, strings.Join(strings.Fields(b.pages["season/2024.html"]), " "), "<p>Hot.</p> </section>")
 }

@@ -9,7 +9,7 @@ type spec struct {
 	label  string // its word in the navigation; empty: it is not there
 	parent string // path of the page in the navigation that it belongs to
 	logs   []string
-	view   func(*place) any
+	view   func(*page) any
 }
 
 // chapter is a page, or a family of pages, that a site may have.
@@ -20,6 +20,7 @@ type chapter struct {
 	family func(*site) []spec // nil: the one page
 }
 
+// specs are the pages of a chapter.
 func (c chapter) specs(s *site) []spec {
 	if c.family != nil {
 		return c.family(s)

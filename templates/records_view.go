@@ -9,14 +9,15 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // cropPagesOf sorts batches into a page for each season and crop; on it they
 // stand by the day sown.
-func cropPagesOf(batches []*report.Batch) []cropPage {
+func cropPagesOf(batches []*report.Record) []cropPage {
 	var list []cropPage
 	sorted := slices.Clone(batches)
-	slices.SortStableFunc(sorted, func(a, b *report.Batch) int {
+	slices.SortStableFunc(sorted, func(a, b *report.Record) int {
 		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
 	})
 	var paths slugs
@@ -54,9 +55,10 @@ type seasonRecords struct {
 	Table *table
 }
 
-func recordsView(p *place) any {
+// recordsView lists the seasons, the latest first, and the logs that were read.
+func recordsView(p *page) any {
 	v := recordsPage{Title: p.spec.title, Files: p.filesTable()}
-	for _, season := range slices.Backward(p.r.Seasons) {
+	for _, season := range slices.Backward(p.r.Batches.Seasons) {
 		t := p.table(fmt.Sprint("records-", season), say("Batches of season %s by crop", fmt.Sprint(season)), "batches", plain("Crop"),
 			nums("Batches", "Trays"), plain("First sown", "Last sown"))
 		for _, page := range p.crops {
@@ -65,8 +67,8 @@ func recordsView(p *place) any {
 				for _, b := range page.Batches {
 					trays += b.Trays
 				}
-				t.add(p.to(page.Path, name(page.Crop)), whole(len(page.Batches)), number(trays),
-					isoDate(page.Batches[0].Sown), isoDate(page.Batches[len(page.Batches)-1].Sown))
+				t.add(p.to(page.Path, name(page.Crop)), words.Whole(len(page.Batches)), words.Number(trays),
+					words.ISODate(page.Batches[0].Sown), words.ISODate(page.Batches[len(page.Batches)-1].Sown))
 			}
 		}
 		v.Seasons = append(v.Seasons, seasonRecords{p.id(fmt.Sprint("season-", season)), fmt.Sprint("Season ", season), t})
@@ -75,10 +77,10 @@ func recordsView(p *place) any {
 }
 
 // filesTable says what was read.
-func (p *place) filesTable() *table {
+func (p *page) filesTable() *table {
 	t := p.table("files", "The logs as they were read", "", plain("Log"), nums("Rows", "Left out"))
 	for _, f := range p.r.Book.Files {
-		t.add(f.Name, whole(f.Rows), whole(f.LeftOut))
+		t.add(f.Name, words.Whole(f.Rows), words.Whole(f.LeftOut))
 	}
 	return t
 }
@@ -104,10 +106,11 @@ type fact struct {
 	Text template.HTML
 }
 
-func cropView(page cropPage) func(*place) any {
-	return func(p *place) any {
-		v := cropRecords{Title: say("%s, season %s", name(page.Crop), fmt.Sprint(page.Season)), Up: p.to("records.html", "All records")}
-		for _, b := range page.Batches {
+// cropView tells the batches of one page of records.
+func cropView(of cropPage) func(*page) any {
+	return func(p *page) any {
+		v := cropRecords{Title: say("%s, season %s", name(of.Crop), fmt.Sprint(of.Season)), Up: p.to("records.html", "All records")}
+		for _, b := range of.Batches {
 			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Code]), Code: b.Code, Variety: b.Variety, Facts: p.story(b)})
 		}
 		return v
@@ -116,7 +119,7 @@ func cropView(page cropPage) func(*place) any {
 
 // story tells a batch from sowing to its cost; what is not known is not told,
 // unless the reader would look for it.
-func (p *place) story(b *report.Batch) []fact {
+func (p *page) story(b *report.Record) []fact {
 	var facts []fact
 	tell := func(label string, words ...template.HTML) {
 		if text := join(words...); text != "" {
@@ -137,16 +140,17 @@ func (p *place) story(b *report.Batch) []fact {
 	return facts
 }
 
-func (p *place) sownWords(b *report.Batch) template.HTML {
-	out := say("%s, %s of %s", longDate(b.Sown), plural(b.Trays, "tray", "trays"), name(b.Tray))
+// sownWords tells what was sown into what, and where it came from.
+func (p *page) sownWords(b *report.Record) template.HTML {
+	out := say("%s, %s of %s", words.LongDate(b.Sown), words.Plural(b.Trays, "tray", "trays"), name(b.Tray))
 	if b.Kind != "" {
 		out = say("%s (%s)", out, name(b.Kind))
 	}
 	if b.CellsSown.Known {
-		out = say("%s, %s", out, plural(b.CellsSown.Value, "cell", "cells"))
+		out = say("%s, %s", out, words.Plural(b.CellsSown.Value, "cell", "cells"))
 	}
 	if b.SeedsPerCell > 1 {
-		out = say("%s, %s seeds a cell", out, whole(b.SeedsPerCell))
+		out = say("%s, %s seeds a cell", out, words.Whole(b.SeedsPerCell))
 	}
 	if b.Start != "" && b.Start != records.FromSeed {
 		out = say("%s, from %s", out, b.Start)
@@ -156,7 +160,7 @@ func (p *place) sownWords(b *report.Batch) template.HTML {
 
 // originWords says where a batch comes from: its lot, the batch it was moved
 // from, the batch it replaces.
-func (p *place) originWords(b *report.Batch) template.HTML {
+func (p *page) originWords(b *report.Record) template.HTML {
 	var out []template.HTML
 	switch {
 	case b.Lot != "":
@@ -173,56 +177,60 @@ func (p *place) originWords(b *report.Batch) template.HTML {
 	return join(out...)
 }
 
-func (p *place) chamberWords(b *report.Batch) template.HTML {
+// chamberWords tells the stay in a chamber, where anything is written of it.
+func (p *page) chamberWords(b *report.Record) template.HTML {
 	switch {
 	case b.Chamber == "" && !b.ChamberOut.Known():
 		return ""
 	case !b.ChamberOut.Known():
 		return say("%s; the day it came out is not written.", name(b.Chamber))
 	}
-	stay := days(float64(b.ChamberOut - b.Sown))
+	stay := words.Days(float64(b.ChamberOut - b.Sown))
 	if b.Chamber == "" {
-		return say("Out on %s, after %s.", longDate(b.ChamberOut), stay)
+		return say("Out on %s, after %s.", words.LongDate(b.ChamberOut), stay)
 	}
-	return say("%s, out on %s, after %s.", name(b.Chamber), longDate(b.ChamberOut), stay)
+	return say("%s, out on %s, after %s.", name(b.Chamber), words.LongDate(b.ChamberOut), stay)
 }
 
-func plannedWords(b *report.Batch) template.HTML {
+// plannedWords tells the day and the plants that were planned.
+func plannedWords(b *report.Record) template.HTML {
 	var parts []string
 	if b.Planned.Known() {
-		parts = append(parts, "for "+longDate(b.Planned))
+		parts = append(parts, "for "+words.LongDate(b.Planned))
 	}
 	if b.Wanted.Known {
-		parts = append(parts, plural(b.Wanted.Value, "plant", "plants")+" wanted")
+		parts = append(parts, words.Plural(b.Wanted.Value, "plant", "plants")+" wanted")
 	}
 	return markup(strings.Join(parts, ", "))
 }
 
-func (p *place) countWords(b *report.Batch) template.HTML {
+// countWords tells the counts that are used.
+func (p *page) countWords(b *report.Record) template.HTML {
 	var lines []template.HTML
-	for _, c := range b.Counts {
+	for _, c := range b.Counts.Rows {
 		lines = append(lines, countLine(b, c))
 	}
 	return lineList(lines)
 }
 
-func countLine(b *report.Batch, c records.Count) template.HTML {
-	out := say("%s, day %s", longDate(c.Date), whole(int(c.Date-b.Sown)))
+// countLine is one count: day, tray, what was up or empty, what was lost.
+func countLine(b *report.Record, c records.Count) template.HTML {
+	out := say("%s, day %s", words.LongDate(c.Date), words.Whole(int(c.Date-b.Sown)))
 	if c.Tray.Known {
-		out = say("%s, tray %s", out, whole(c.Tray.Value))
+		out = say("%s, tray %s", out, words.Whole(c.Tray.Value))
 	}
 	of := template.HTML("")
 	if c.Cells.Known {
-		of = say(" of %s", plural(c.Cells.Value, "cell", "cells"))
+		of = say(" of %s", words.Plural(c.Cells.Value, "cell", "cells"))
 	}
 	switch {
 	case c.Emerged.Known:
-		out = say("%s: %s up%s", out, whole(c.Emerged.Value), of)
+		out = say("%s: %s up%s", out, words.Whole(c.Emerged.Value), of)
 	case c.Empty.Known:
-		out = say("%s: %s empty%s", out, whole(c.Empty.Value), of)
+		out = say("%s: %s empty%s", out, words.Whole(c.Empty.Value), of)
 	}
 	if c.Lost.Known && c.Lost.Value > 0 {
-		out = say("%s; %s lost since", out, whole(c.Lost.Value))
+		out = say("%s; %s lost since", out, words.Whole(c.Lost.Value))
 	}
 	if c.Cause != "" {
 		out = say("%s (%s)", out, name(c.Cause))
@@ -244,6 +252,7 @@ func lineList(lines []template.HTML) template.HTML {
 	return template.HTML(b.String())
 }
 
+// noteWords is a note of the grower's, in quotes.
 func noteWords(s string) template.HTML {
 	if s == "" {
 		return ""

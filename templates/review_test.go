@@ -1,152 +1,103 @@
 package templates
 
 import (
-	"path"
 	"strings"
 	"testing"
+	"testing/fstest"
 
-	"traybook/records"
 	"traybook/report"
+	"traybook/report/germination"
+	"traybook/report/rate"
 )
 
-// words is the text of a page as a reader sees it, spaces made plain.
-func words(t *testing.T, b build, page string) string {
-	t.Helper()
-	for _, e := range elements(t, page, b.pages[page]) {
-		if e.name == "main" {
-			return strings.Join(strings.Fields(e.text), " ")
-		}
-	}
-	t.Fatalf("%s has no main", page)
-	return ""
-}
-
-func expect(t *testing.T, text string, sentences ...string) {
-	t.Helper()
-	at := 0
-	for _, s := range sentences {
-		i := strings.Index(text[at:], s)
-		if i < 0 {
-			t.Errorf("after what comes before, %q is not in\n%s", s, text)
-			return
-		}
-		at += i + len(s)
-	}
-}
-
 // The front page answers in the order in which a grower asks, each with number,
-// interval and sample. The figures are those of the report made by hand.
+// interval and sample.
 func TestFrontPageAnswers(t *testing.T) {
-	expect(t, words(t, buildOf(t, sample(t, false), sampleCharts()), "index.html"),
-		"3 rows of 2 files were left out: no figure uses them.",
-		"Season 2025", "7 batches in 14 trays sown.", "Buy more trays? Buy about 25 more A72 (10 to 40).",
-		"What came up, and what did badly?", "Over the seasons up to this one clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
-		"What did a transplant cost, and of what?",
-		"Buy more trays?", "Buy about 25 more A72 (10 to 40).",
-		"Each use of A72 gained USD 1.42 (0.40 to 2.40) over S72, in 14 matched sowings on 9 dates. A tray at USD 12.00 has paid for itself after 8.5 uses; it lasts 30. The farm owns 40.",
-		"What would change it: It would not pay if a tray cost more than USD 31.00, if one more plant were worth less than USD 0.080, or if a tray lasted fewer than 8.5 uses. At half the life it would still pay.",
+	expect(t, textOf(t, buildOf(t, houseReport(t), houseCharts()), "index.html"),
+		"1 row of 1 file was left out: no figure uses it.",
+		"Season 2025", "32 batches in 50 trays sown. The season is still under way: the figures stand as of 10 June 2025.",
+		"Buy more trays? Buy about 15 more A72 (10 to 15).",
+		"What came up, and what did badly?", "27 batches, 2,736 cells. Worst came up lettuce with", "best bunching onion with",
+		"Over the seasons up to this one clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
+		"What did a transplant cost, and of what?", "A usable transplant cost USD", "25 batches, 1,709 usable plants.", "Most of it was labour", "heat", "mix",
+		"Buy more trays?", "Buy about 15 more A72 (10 to 15).", "in 8 matched sowings on 8 dates.", "it lasts 12.5. The farm owns 4.",
+		"What would change it: It would not pay if a tray cost more than", "if one more plant were worth less than", "or if a tray lasted fewer than",
 		"Not counted: losses in the field, earliness,", "Not tax advice.",
-		"Keep", "lettuce Fenwimple: in 100 cells 22 more came up than of the crop’s other varieties (+10.0 to +30.0); 5 batches against 4 batches",
-		"Question this one", "lettuce Ragamuffin: in 100 cells 22 fewer came up", "(−30.0 to −10.0)",
+		"Keep", "lettuce Fenwimple: in 100 cells 27 more came up than of the crop’s other varieties", "16 batches against 9 batches",
+		"Question this one", "lettuce Ragamuffin: in 100 cells 28 fewer came up", "8 batches against 17 batches",
+		"2 varieties had batches enough",
 		"The season in words", "The figures", "Other seasons",
-		"What the records could not tell", "Date set out 2 batches", "Write down: Fill set_out in sowings.csv, or write a row in out.csv.")
+		"What the records could not tell", "Date set out 1 batch", "Write down: set_out in sowings.csv, or a row with last = yes in out.csv.")
 }
 
-// The answer about trays in each of its forms.
-func TestTrayAnswers(t *testing.T) {
-	base := report.Payback{Tray: "A", Other: "S", Gain: num(1), GainLow: num(0.5), GainHigh: num(1.5), Price: num(10), Matches: 6, Dates: 5}
-	tests := []struct {
-		name   string
-		change func(*report.Payback)
-		want   string
-	}{
-		{"buy", func(pb *report.Payback) {
-			pb.Verdict, pb.Buy = report.PaysMiddle, &report.Buy{N: 12, Low: 0, High: 33}
-		}, "Buy about 10 more A (0 to 35)."},
-		{"none now", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysHigh, &report.Buy{N: 0, High: 21} }, "Buy no more A for now (0 to 20)."},
-		{"none", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysNever, &report.Buy{PeakInUse: 3} }, "Buy no more A: a further tray would not pay for itself."},
-		{"two are not none", func(pb *report.Payback) {
-			pb.Verdict, pb.Buy = report.PaysLow, &report.Buy{N: 2, Low: 1, High: 3, PeakInUse: 9}
-		}, "Buy 2 more A (1 to 5)."},
-		{"idle", func(pb *report.Payback) { pb.Verdict, pb.Buy = report.PaysLow, &report.Buy{Owned: 9, PeakInUse: 9} }, "Buy no more A: a further tray would stand idle."},
-		{"shorter life", func(pb *report.Payback) {
-			pb.Verdict, pb.FlipPrice, pb.PaybackUses = report.PaysLow, num(20), num(10)
-		}, "It would not pay if a tray cost more than USD 20.00, or if a tray lasted fewer than 10 uses."},
-		{"loses plants, but is cheap", func(pb *report.Payback) {
-			pb.Verdict, pb.Difference, pb.FlipValue = report.PaysLow, num(-0.01), num(0.2)
-		}, "It would not pay if one more plant were worth more than USD 0.200."},
-		{"how many is not known", func(pb *report.Payback) { pb.Verdict = report.PaysLow }, "A pays even at the low end; how many more cannot be told."},
-		{"turned round", func(pb *report.Payback) { pb.Verdict, pb.FlipPrice = report.PaysNever, num(7) }, "It would pay if a tray cost less than USD 7.00."},
-		{"no match", func(pb *report.Payback) { pb.Why = report.NoMatches }, "The records cannot tell whether A pays beside S. No crop, variety and lot was sown in both within a week."},
-		{"few matches", func(pb *report.Payback) { pb.Why, pb.Matches = report.FewMatches, 1 }, "Matched sowings found: 1; it takes 4. To see a difference of 5 plants in 100, sow one tray of each side by side, same seed and same day, on 69 dates."},
-		{"few dates", func(pb *report.Payback) { pb.Why, pb.Dates = report.FewDates, 2 }, "The matched sowings began on 2 dates; it takes 3."},
-		{"no value", func(pb *report.Payback) { pb.Why = report.NoValue }, "write transplant_value into book.csv"},
-		{"no life", func(pb *report.Payback) { pb.Why = report.NoLife }, "How long A lasts is not known"},
-		{"no other life", func(pb *report.Payback) { pb.Why = report.NoOtherLife }, "How long S lasts is not known"},
+// The two lists begin with the variety farthest from the others, be it better or worse.
+func TestFarthestVerdictFirst(t *testing.T) {
+	r := houseReport(t)
+	r.Germination.Differences = nil
+	for _, d := range []struct {
+		variety string
+		by      float64
+	}{{"near", 0.08}, {"far", 0.30}, {"nearly", -0.09}, {"middle", 0.20}, {"farther", -0.40}} {
+		verdict := map[bool]rate.Verdict{true: rate.ClearlyHigher, false: rate.ClearlyLower}[d.by > 0]
+		r.Germination.Differences = append(r.Germination.Differences, germination.Difference{Season: 2025, Crop: "lettuce", Variety: d.variety, Batches: 4, OtherBatches: 5,
+			Difference: num(d.by), Low: num(d.by - 0.05), High: num(d.by + 0.05), Verdict: verdict})
+	}
+	expect(t, textOf(t, buildOf(t, r, nil), "index.html"),
+		"Keep", "lettuce far: in 100 cells 30 more", "lettuce middle: in 100 cells 20 more", "lettuce near: in 100 cells 8 more",
+		"Question this one", "lettuce farther: in 100 cells 40 fewer", "lettuce nearly: in 100 cells 9 fewer")
+}
+
+// logsOf is a book of logs given as text.
+func logsOf(logs map[string]string) fstest.MapFS {
+	book := fstest.MapFS{}
+	for name, text := range logs {
+		book[name] = &fstest.MapFile{Data: []byte(text)}
+	}
+	return book
+}
+
+// The banner stands on every page, and only where an error left rows out: a row that
+// only repeats what another log tells is warned of, no more.
+func TestBanner(t *testing.T) {
+	sowings := "batch,sown,crop,variety,lot,tray,trays,cells\nB1,2025-03-01,kale,Pinderby,L1,T72,1,72\nB2,2025-03-08,kale,Pinderby,L1,T72,1,72\n"
+	counts := "batch,date,emerged\nB1,2025-03-12,60\n"
+	lots := "lot,crop,variety,bought,price\nL1,kale,Pinderby,2025-01-05,9.5\n"
+	tests := []struct{ name, banner, counts, costs string }{
+		{"none", "", counts, ""},
+		{"one row", "1 row of 1 file was left out: no figure uses it.", counts + "B2,2025-03-19,6O\n", ""},
+		{"three rows", "3 rows of 2 files were left out: no figure uses them.", counts + "B2,2025-03-19,6O\nB2,2025-03-20,x\n", "date,category,amount\n2025-03-01,heat,x\n"},
+		{"a repeat", "", counts, "date,category,amount,note\n2025-01-05,seed,9.50,kale\n"},
 	}
 	for _, tt := range tests {
-		r := sample(t, false)
-		pb := base
-		tt.change(&pb)
-		r.Payback = []report.Payback{pb}
-		r.Trial = []report.Trial{{Tray: "A", Other: "S", Difference: 0.05, Sowings: records.Known(69)}}
-		if got := words(t, buildOf(t, r, nil), "index.html"); !strings.Contains(got, tt.want) {
-			t.Errorf("%s: %q is not in\n%s", tt.name, tt.want, got)
+		book := logsOf(map[string]string{"sowings.csv": sowings, "counts.csv": tt.counts, "lots.csv": lots})
+		if tt.costs != "" {
+			book["costs.csv"] = &fstest.MapFile{Data: []byte(tt.costs)}
 		}
-	}
-}
-
-// A page for which the book has nothing is left out, also of the navigation, and
-// the page of what is missing says what to write down.
-func TestPagesLeftOut(t *testing.T) {
-	b := buildBook(t, "poor/sowings-only")
-	if _, ok := b.pages["costs.html"]; ok {
-		t.Error("a book without money has a page of costs")
-	}
-	for page, body := range b.pages {
-		if path.Ext(page) == ".html" && strings.Contains(body, `costs.html"`) {
-			t.Errorf("%s leads to the page of costs", page)
+		r := reportOf(t, book, report.Options{})
+		if tt.name == "a repeat" && (len(r.Problems) != 1 || r.Problems[0].Check != repeatsCheck) {
+			t.Fatalf("no row repeats another: %v", r.Problems)
 		}
-	}
-	expect(t, words(t, b, "missing.html"), "What a transplant cost", "Write money and hours in costs.csv")
-	expect(t, words(t, b, "index.html"), "The records cannot tell: no batch of this season has a germination count", "The records cannot tell: no money")
-}
-
-// The banner stands on every page, and only where an error left rows out.
-func TestBanner(t *testing.T) {
-	r := sample(t, false)
-	with := buildOf(t, r, nil)
-	r.Book.Files = []records.File{{Name: "counts.csv", Rows: 4, LeftOut: 1}}
-	one := buildOf(t, r, nil)
-	r.Book.Files[0].LeftOut, r.Problems = 1, []records.Problem{{Pos: records.Pos{File: "counts.csv", Line: 3}, Severity: records.Warning, Check: "repeats", Found: "told twice"}}
-	repeated := buildOf(t, r, nil)
-	r.Book.Files[0].LeftOut = 0
-	without := buildOf(t, r, nil)
-	for page := range with.pages {
-		if path.Ext(page) != ".html" {
-			continue
-		}
-		expect(t, words(t, with, page), "3 rows of 2 files were left out: no figure uses them.")
-		expect(t, words(t, one, page), "1 row of 1 file was left out: no figure uses it.")
-		if strings.Contains(without.pages[page], `class="banner"`) {
-			t.Errorf("%s has a banner though nothing was left out", page)
-		}
-		if strings.Contains(repeated.pages[page], `class="banner"`) {
-			t.Errorf("%s has a banner for a row that only repeats another", page)
+		b := buildOf(t, r, nil)
+		for _, page := range b.html() {
+			if tt.banner != "" {
+				expect(t, textOf(t, b, page), tt.banner)
+			} else if strings.Contains(b.pages[page], `class="banner"`) {
+				t.Errorf("%s: %s has a banner", tt.name, page)
+			}
 		}
 	}
 }
 
 // A chart stands beside its table; where it could not be drawn, a line says so.
 func TestCharts(t *testing.T) {
-	b := buildOf(t, sample(t, false), sampleCharts())
+	b := buildOf(t, houseReport(t), houseCharts())
 	index := b.pages["index.html"]
 	for _, want := range []string{`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 200"`, "No chart here: traybook was built without its drawing library."} {
 		if !strings.Contains(index, want) {
 			t.Errorf("%q is not on the front page", want)
 		}
 	}
-	p := newPlace(newSite(sample(t, false), sampleCharts()), spec{path: "x.html"})
+	p := newPage(newSite(houseReport(t), houseCharts()), spec{path: "x.html"})
 	first, second := p.figure("costs-2025", "A", "", nil), p.figure("costs-2025", "B", "", nil)
 	if first.ID == second.ID || strings.Contains(string(second.SVG), ` id="costs-2025-c1"`) ||
 		!strings.Contains(string(second.SVG), `clip-path="url(#chart-costs-2025-2-costs-2025-c1)"`) ||

@@ -17,7 +17,7 @@ func SheetFile(r *report.Report) (body []byte, batches int, err error) {
 	if err != nil {
 		return nil, 0, err
 	}
-	p := newPlace(newSite(r, nil), spec{path: "sheets.html", title: "Sheets to print"})
+	p := newPage(newSite(r, nil), spec{path: "sheets.html", title: "Sheets to print"})
 	v, batches := p.sheets()
 	sum := sha256.Sum256(style)
 	v.Policy = "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'; base-uri 'none'; form-action 'none'"

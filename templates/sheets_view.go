@@ -3,11 +3,11 @@ package templates
 import (
 	"fmt"
 	"html/template"
-	"math"
 	"slices"
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // sheetsPage is forms to print and write on, and labels for the trays.
@@ -50,33 +50,34 @@ const (
 	blankRows  = 4
 )
 
-func sheetsView(p *place) any {
+// sheetsView is the forms as a page of the site.
+func sheetsView(p *page) any {
 	v, _ := p.sheets()
 	v.Link = p.href("static/sheets.css")
 	return v
 }
 
 // sheets makes the forms and says for how many batches.
-func (p *place) sheets() (sheetsPage, int) {
+func (p *page) sheets() (sheetsPage, int) {
 	count, late, short := p.onList(report.ToCount), p.onList(report.Late), p.onList(report.Short)
 	out := slices.Concat(late, p.coming())
 	looks := distinct(slices.Concat(out, short))
 	all := distinct(slices.Concat(count, looks))
-	v := sheetsPage{Title: p.spec.title, Farm: p.farm(), AsOf: longDate(p.r.LastDate)}
+	v := sheetsPage{Title: p.spec.title, Farm: p.farm(), AsOf: words.LongDate(p.r.Batches.Today)}
 	v.Forms = []form{p.countForm(count), p.lookForm(looks), p.outForm(out)}
 	for _, b := range all {
 		v.Labels = append(v.Labels, labelsOf(b)...)
 	}
 	v.Sample = "No batch stands on this week’s list: the forms are blank."
 	if len(all) > 0 {
-		v.Sample = fmt.Sprintf("%s: those to count, late, likely short, or planned for the week ahead.", batchCount(len(all)))
+		v.Sample = fmt.Sprintf("%s: those to count, late, likely short, or planned for the week ahead.", words.Batches(len(all)))
 	}
 	return v, len(all)
 }
 
 // onList are the batches on a part of the week's list.
-func (p *place) onList(what report.WeekWhat) []*report.Batch {
-	var out []*report.Batch
+func (p *page) onList(what report.WeekWhat) []*report.Record {
+	var out []*report.Record
 	for _, l := range p.lines(what) {
 		if l.Batch != nil {
 			out = append(out, l.Batch)
@@ -86,19 +87,20 @@ func (p *place) onList(what report.WeekWhat) []*report.Batch {
 }
 
 // coming are the open batches planned for the days ahead.
-func (p *place) coming() []*report.Batch {
-	var out []*report.Batch
-	for _, b := range p.r.Batches {
-		if !b.Ended() && b.Planned.Known() && b.Planned >= p.r.LastDate && b.Planned < p.r.LastDate+comingDays {
+func (p *page) coming() []*report.Record {
+	var out []*report.Record
+	for _, b := range p.r.Records {
+		if !b.Ended() && b.Planned.Known() && b.Planned >= p.r.Batches.Today && b.Planned < p.r.Batches.Today+comingDays {
 			out = append(out, b)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b *report.Batch) int { return int(a.Planned - b.Planned) })
+	slices.SortStableFunc(out, func(a, b *report.Record) int { return int(a.Planned - b.Planned) })
 	return out
 }
 
-func distinct(batches []*report.Batch) []*report.Batch {
-	var out []*report.Batch
+// distinct keeps the first of batches that stand twice.
+func distinct(batches []*report.Record) []*report.Record {
+	var out []*report.Record
 	for _, b := range batches {
 		if !slices.Contains(out, b) {
 			out = append(out, b)
@@ -108,12 +110,12 @@ func distinct(batches []*report.Batch) []*report.Batch {
 }
 
 // formOf makes a form: hints gives the small words in the cells of a batch.
-func formOf(f form, batches []*report.Batch, hints func(*report.Batch) []template.HTML) form {
+func formOf(f form, batches []*report.Record, hints func(*report.Record) []template.HTML) form {
 	f.Columns = append([]formColumn{{Head: "batch"}}, f.Columns...)
 	for _, b := range batches {
 		cells := make([]template.HTML, len(f.Columns)-1)
 		copy(cells, hints(b))
-		f.Rows = append(f.Rows, formRow{markup(name(b.Code)), say("%s %s, %s %s", name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray)), cells})
+		f.Rows = append(f.Rows, formRow{markup(name(b.Code)), say("%s %s, %s %s", name(b.Crop), name(b.Variety), words.Plural(b.Trays, "tray", "trays"), name(b.Tray)), cells})
 	}
 	for range blankRows {
 		f.Rows = append(f.Rows, formRow{Cells: make([]template.HTML, len(f.Columns)-1)})
@@ -121,11 +123,12 @@ func formOf(f form, batches []*report.Batch, hints func(*report.Batch) []templat
 	return f
 }
 
-func (p *place) countForm(batches []*report.Batch) form {
+// countForm has the columns of counts.csv.
+func (p *page) countForm(batches []*report.Record) form {
 	f := form{Title: "Germination counts", Log: "counts.csv",
 		How:     "Count the cells with a living seedling (emerged) or those without (empty), one of the two. Lost: cells that had one and lost it since the last count, with the cause. Tray: only if you count each tray by itself.",
 		Columns: []formColumn{{Head: "date", Class: "mid"}, {Head: "tray"}, {Head: "cells"}, {Head: "emerged"}, {Head: "empty"}, {Head: "lost"}, {Head: "cause", Class: "wide"}, {Head: "note", Class: "wide"}}}
-	return formOf(f, batches, func(b *report.Batch) []template.HTML {
+	return formOf(f, batches, func(b *report.Record) []template.HTML {
 		return []template.HTML{"", "", hint("%s sown", b.CellsSown)}
 	})
 }
@@ -135,10 +138,11 @@ func hint(format string, n records.Maybe[int]) template.HTML {
 	if !n.Known {
 		return ""
 	}
-	return say(format, whole(n.Value))
+	return say(format, words.Whole(n.Value))
 }
 
-func (p *place) lookForm(batches []*report.Batch) form {
+// lookForm has the columns of scores.csv, with the farm's words for each score.
+func (p *page) lookForm(batches []*report.Record) form {
 	f := form{Title: "Looks at quality", Log: "scores.csv",
 		How:     "Look at 10 to 20 plugs from corners, edge and middle, not the best. Write either looked and usable, or how many plants have each score; one overall score if there is no time for more.",
 		Columns: []formColumn{{Head: "date", Class: "mid"}, {Head: "looked"}, {Head: "usable"}}}
@@ -146,40 +150,43 @@ func (p *place) lookForm(batches []*report.Batch) form {
 		f.Columns = append(f.Columns, formColumn{Head: fmt.Sprint("s", i+1), Sub: word})
 	}
 	f.Columns = append(f.Columns, formColumn{Head: "score"}, formColumn{Head: "note", Class: "wide"})
-	return formOf(f, batches, func(b *report.Batch) []template.HTML { return nil })
+	return formOf(f, batches, func(b *report.Record) []template.HTML { return nil })
 }
 
 // outForm has the columns of sowings.csv, or of out.csv where the farm writes
 // what leaves the house there alone.
-func (p *place) outForm(batches []*report.Batch) form {
+func (p *page) outForm(batches []*report.Record) form {
 	if p.writesOuts() {
 		f := form{Title: "Setting out", Log: "out.csv",
 			How:     "A row for each time plants leave. To: field, sold, given, surplus, potted-on or dead. Last: yes on the row that clears the batch.",
 			Columns: []formColumn{{Head: "date", Class: "mid"}, {Head: "plants"}, {Head: "to"}, {Head: "last"}, {Head: "money"}, {Head: "note", Class: "wide"}}}
-		return formOf(f, batches, func(b *report.Batch) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
+		return formOf(f, batches, func(b *report.Record) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
 	}
 	f := form{Title: "Setting out", Log: "sowings.csv",
 		How:     "Write what was set out and what was left over and fit. 0 left over is an answer; a blank is not.",
 		Columns: []formColumn{{Head: "set_out", Class: "mid"}, {Head: "plants_out", Class: "mid"}, {Head: "surplus", Class: "mid"}, {Head: "note", Class: "wide"}}}
-	return formOf(f, batches, func(b *report.Batch) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
+	return formOf(f, batches, func(b *report.Record) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
 }
 
-func (p *place) writesOuts() bool {
+// writesOuts reports whether the farm writes what leaves the house into out.csv alone.
+func (p *page) writesOuts() bool {
 	return len(p.r.Book.Outs) > 0 && !slices.ContainsFunc(p.r.Book.Sowings, func(s records.Sowing) bool { return s.SetOut.Known() })
 }
 
-func plannedHint(b *report.Batch) template.HTML {
+// plannedHint is the planned day, where it is known.
+func plannedHint(b *report.Record) template.HTML {
 	if !b.Planned.Known() {
 		return ""
 	}
-	return say("planned %s", isoDate(b.Planned))
+	return say("planned %s", words.ISODate(b.Planned))
 }
 
-func wantedHint(b *report.Batch) template.HTML { return hint("%s wanted", b.Wanted) }
+// wantedHint is the plants wanted, where they are known.
+func wantedHint(b *report.Record) template.HTML { return hint("%s wanted", b.Wanted) }
 
 // labelsOf are a label for each tray of a batch.
-func labelsOf(b *report.Batch) []label {
-	n := max(1, int(math.Ceil(b.Trays-1e-9)))
+func labelsOf(b *report.Record) []label {
+	n := max(1, records.WholeTrays(b.Trays))
 	var out []label
 	for i := range n {
 		lot := template.HTML("")
@@ -187,7 +194,7 @@ func labelsOf(b *report.Batch) []label {
 			lot = say(" · lot %s", name(b.Lot))
 		}
 		out = append(out, label{markup(name(b.Code)), say("%s %s", name(b.Crop), name(b.Variety)),
-			say("sown %s%s", isoDate(b.Sown), lot), say("%s · tray %s of %s", name(b.Tray), whole(i+1), whole(n))})
+			say("sown %s%s", words.ISODate(b.Sown), lot), say("%s · tray %s of %s", name(b.Tray), words.Whole(i+1), words.Whole(n))})
 	}
 	return out
 }

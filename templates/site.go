@@ -10,28 +10,29 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // site is what all pages of one report share.
 type site struct {
 	r       *report.Report
 	charts  Charts
-	money   money
+	money   words.Money
 	plan    []spec                   // the pages there are, in order
 	left    []leftOut                // the pages there are not
 	paths   map[string]bool          // of the pages there are
 	outs    map[string][]records.Out // by batch
 	crops   []cropPage               // of records
 	anchors map[string]string        // path and anchor of a batch, by code
-	remarks []records.Problem        // about the notes
 	faulty  []faultyFile             // logs with rows that errors keep out
 }
 
 // leftOut is a page that the book has no data for.
 type leftOut struct{ Title, Lack string }
 
+// newSite lays out the pages that the report has data for.
 func newSite(r *report.Report, charts Charts) *site {
-	s := &site{r: r, charts: charts, money: newMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
+	s := &site{r: r, charts: charts, money: words.NewMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
 	s.outs = map[string][]records.Out{}
 	for _, o := range r.Book.Outs {
 		s.outs[o.Batch] = append(s.outs[o.Batch], o)
@@ -41,7 +42,7 @@ func newSite(r *report.Report, charts Charts) *site {
 			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
 		})
 	}
-	s.crops = cropPagesOf(r.Batches)
+	s.crops = cropPagesOf(r.Records)
 	s.anchors = batchAnchors(s.crops)
 	for _, c := range chapters {
 		if c.has != nil && !c.has(s) {
@@ -83,7 +84,7 @@ type navLink struct{ Href, Label, Current string }
 
 // render writes one page.
 func (s *site) render(sp spec) ([]byte, error) {
-	p := newPlace(s, sp)
+	p := newPage(s, sp)
 	var text, out bytes.Buffer
 	view := sp.view(p)
 	if p.err != nil {
@@ -95,7 +96,7 @@ func (s *site) render(sp spec) ([]byte, error) {
 	sh := shell{
 		Title: sp.title, Farm: s.farm(), Root: p.root, Season: s.r.Season,
 		Nav: s.nav(p), Current: currentLabel(sp), Banner: s.banner(p), Main: template.HTML(text.String()),
-		LastDate: longDate(s.r.LastDate),
+		LastDate: words.LongDate(s.r.Batches.Today),
 	}
 	if sp.logs != nil {
 		sh.Gaps = s.gapsOf(p)
@@ -106,10 +107,11 @@ func (s *site) render(sp spec) ([]byte, error) {
 	return out.Bytes(), nil
 }
 
+// currentLabel is how a page is called in the navigation, be it there or not.
 func currentLabel(sp spec) string { return cmp.Or(sp.label, sp.title) }
 
 // nav is the one navigation, as seen from a page.
-func (s *site) nav(p *place) []navGroup {
+func (s *site) nav(p *page) []navGroup {
 	var groups []navGroup
 	for _, sp := range s.plan {
 		if sp.label == "" {
@@ -124,6 +126,7 @@ func (s *site) nav(p *place) []navGroup {
 	return groups
 }
 
+// currentOf marks the page itself, and the page above it.
 func currentOf(sp, here spec) string {
 	switch sp.path {
 	case here.path:
@@ -140,12 +143,13 @@ type banner struct {
 	One        bool
 }
 
-func (s *site) banner(p *place) *banner {
+// banner is nil where no row was left out.
+func (s *site) banner(p *page) *banner {
 	text := leftOutText(s.faulty)
 	if text == "" {
 		return nil
 	}
-	return &banner{text, p.root + "missing.html#problems", strings.HasPrefix(text, "1"+nbsp)}
+	return &banner{text, p.root + "missing.html#problems", strings.HasPrefix(text, "1"+words.NBSP)}
 }
 
 // faultyFile is a log with rows that an error keeps out of every figure.
@@ -196,6 +200,6 @@ func leftOutText(files []faultyFile) string {
 	if rows == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%s of %s %s left out", plural(rows, "row", "rows"), plural(of, "file", "files"),
+	return fmt.Sprintf("%s of %s %s left out", words.Plural(rows, "row", "rows"), words.Plural(of, "file", "files"),
 		map[bool]string{true: "was", false: "were"}[rows == 1])
 }

@@ -52,6 +52,7 @@ type cell struct {
 func plain(heads ...string) []column { return columns(false, heads) }
 func nums(heads ...string) []column  { return columns(true, heads) }
 
+// columns are heads of one kind.
 func columns(num bool, heads []string) []column {
 	out := make([]column, len(heads))
 	for i, h := range heads {
@@ -62,7 +63,7 @@ func columns(num bool, heads []string) []column {
 
 // table starts a table that shows what stands in a data file: cost for
 // data/cost.csv, empty for none. Its id is unique on the page.
-func (p *place) table(id string, caption template.HTML, file string, heads ...[]column) *table {
+func (p *page) table(id string, caption template.HTML, file string, heads ...[]column) *table {
 	t := &table{ID: p.id("table-" + id), Caption: caption}
 	if file != "" {
 		t.File = file + ".csv"
@@ -92,6 +93,7 @@ func (t *table) add(values ...any) *row {
 // foot adds a row of totals.
 func (t *table) foot(values ...any) { t.Foot = append(t.Foot, t.row(values)) }
 
+// row makes cells of values; each takes the kind of its column.
 func (t *table) row(values []any) row {
 	r := row{Cells: make([]cell, len(values))}
 	for i, v := range values {
@@ -155,6 +157,7 @@ func (t *table) each(column int, do func(*cell)) {
 func (c cell) Classes() string   { return classes(c.Num, c.Wide, c.Class) }
 func (c column) Classes() string { return classes(c.Num, c.Wide, "") }
 
+// classes joins the classes that hold.
 func classes(num, wide bool, more string) string {
 	var out []string
 	if num {
@@ -184,13 +187,4 @@ func (t *table) Empty() bool {
 		}
 	}
 	return true
-}
-
-// Rows is the number of rows.
-func (t *table) Rows() int {
-	n := 0
-	for _, b := range t.Bodies {
-		n += len(b.Rows)
-	}
-	return n
 }

@@ -5,12 +5,13 @@ import (
 	"html/template"
 
 	"traybook/records"
-	"traybook/report"
 	"traybook/report/chart"
+	"traybook/report/trays"
+	"traybook/report/words"
 )
 
 // nextWords says how many to buy and what that rests on.
-func (p *place) nextWords(pb report.Payback) template.HTML {
+func (p *page) nextWords(pb trays.Payback) template.HTML {
 	b := pb.Buy
 	if b == nil {
 		return ""
@@ -20,12 +21,12 @@ func (p *place) nextWords(pb report.Payback) template.HTML {
 		seasons[i] = fmt.Sprint(s)
 	}
 	out := say("The sowings of %s were gone through again, day by day, as if %s and %s stood in one row and each sowing took the lowest free numbers. At the fullest, %s of the two were needed at once; %s of %s are owned.",
-		list(seasons), name(pb.Tray), name(pb.Other), plural(b.PeakInUse, "tray", "trays"), whole(b.Owned), name(pb.Tray))
+		list(seasons), name(pb.Tray), name(pb.Other), words.Plural(b.PeakInUse, "tray", "trays"), words.Whole(b.Owned), name(pb.Tray))
 	return join(out, p.stopWords(pb))
 }
 
 // stopWords says where buying stops paying.
-func (p *place) stopWords(pb report.Payback) template.HTML {
+func (p *page) stopWords(pb trays.Payback) template.HTML {
 	b := pb.Buy
 	if b.PeakInUse <= b.Owned {
 		return "So no further tray would ever have been used."
@@ -35,10 +36,10 @@ func (p *place) stopWords(pb report.Payback) template.HTML {
 		if b.High == 0 {
 			return say("%s, even at the high end of the gain.", out)
 		}
-		return say("%s; at the high end of the gain, %s more would.", out, whole(b.High))
+		return say("%s; at the high end of the gain, %s more would.", out, words.Whole(b.High))
 	}
 	return say("Up to the %s a tray is worth its price: %s more, %s at the low end of the gain and %s at the high end. Above, that is told to the nearest 5.",
-		ordinal(b.Owned+b.N), whole(b.N), whole(b.Low), whole(b.High))
+		ordinal(b.Owned+b.N), words.Whole(b.N), words.Whole(b.Low), words.Whole(b.High))
 }
 
 // ordinal writes 31st, 32nd, 43rd.
@@ -54,27 +55,28 @@ func ordinal(n int) string {
 			ending = "rd"
 		}
 	}
-	return whole(n) + ending
+	return words.Whole(n) + ending
 }
 
 // nextChart draws how often a season each further tray would have been used.
-func (p *place) nextChart(pb report.Payback) more {
+func (p *page) nextChart(pb trays.Payback) more {
 	f := p.figure(chart.Name("nexttray", pb.Tray, pb.Other), "Each further tray", "How often a season it would have been used.", nil)
 	return more{Summary: "Drawn, tray by tray", Figures: []*figure{f}}
 }
 
 // nextTable sets trays with the same uses and verdicts in one row.
-func (p *place) nextTable(pb report.Payback) *table {
+func (p *page) nextTable(pb trays.Payback) *table {
 	t := p.table("nexttray-"+slug(pb.Tray+" "+pb.Other), say("Each further %s", name(pb.Tray)), "next_tray",
-		plain("Tray"), nums("Uses a season"), plain("Buy?", "Low end", "High end"), nums("Seasons to pay back", "Worth today, "+p.money.code))
-	for run := range runsOfTrays(p.r.NextTray, pb) {
+		plain("Tray"), nums("Uses a season"), plain("Buy?", "Low end", "High end"), nums("Seasons to pay back", "Worth today, "+p.money.Code()))
+	for run := range runsOfTrays(p.r.Trays.NextTray, pb) {
 		a, z := run[0], run[len(run)-1]
-		t.add(nthWords(a.Nth, z.Nth), tenthsNumber(a.Uses), paysCell(a.Pays), paysCell(a.PaysLow), paysCell(a.PaysHigh),
-			of(a.PaybackSeasons, tenthsNumber), of(a.WorthToday, p.money.sumNumber))
+		t.add(nthWords(a.Nth, z.Nth), words.TenthsNumber(a.Uses), paysCell(a.Pays), paysCell(a.PaysLow), paysCell(a.PaysHigh),
+			words.Of(a.PaybackSeasons, words.TenthsNumber), words.Of(a.WorthToday, p.money.SumNumber))
 	}
 	return t
 }
 
+// nthWords names a run of trays: 43rd, or 43rd to 47th.
 func nthWords(first, last int) string {
 	if first == last {
 		return ordinal(first)
@@ -82,18 +84,19 @@ func nthWords(first, last int) string {
 	return ordinal(first) + " to " + ordinal(last)
 }
 
+// paysCell is yes, no, or a dash where it cannot be told.
 func paysCell(b records.Maybe[bool]) cell {
 	class := ""
 	if b.Known {
 		class = map[bool]string{true: "good", false: "bad"}[b.Value]
 	}
-	return cell{Value: markup(map[bool]string{true: yesNo(b), false: noneYet}[b.Known]), Class: class}
+	return cell{Value: markup(map[bool]string{true: yesNo(b), false: words.None}[b.Known]), Class: class}
 }
 
 // runsOfTrays yields a pair's further trays, those that are alike together.
-func runsOfTrays(all []report.NextTray, pb report.Payback) func(func([]report.NextTray) bool) {
-	return func(yield func([]report.NextTray) bool) {
-		var run []report.NextTray
+func runsOfTrays(all []trays.NextTray, pb trays.Payback) func(func([]trays.NextTray) bool) {
+	return func(yield func([]trays.NextTray) bool) {
+		var run []trays.NextTray
 		for _, n := range all {
 			if n.Tray != pb.Tray || n.Other != pb.Other {
 				continue
@@ -112,6 +115,7 @@ func runsOfTrays(all []report.NextTray, pb report.Payback) func(func([]report.Ne
 	}
 }
 
-func alike(a, b report.NextTray) bool {
+// alike reports whether two further trays may share a row.
+func alike(a, b trays.NextTray) bool {
 	return a.Uses == b.Uses && a.Pays == b.Pays && a.PaysLow == b.PaysLow && a.PaysHigh == b.PaysHigh
 }

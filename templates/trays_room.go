@@ -6,7 +6,10 @@ import (
 	"slices"
 
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/chart"
+	"traybook/report/room"
+	"traybook/report/words"
 )
 
 // roomPart is how full benches, chambers and trays were.
@@ -20,13 +23,13 @@ type roomPart struct {
 }
 
 // roomNow is the room of the season reviewed as the records show it.
-func (p *place) roomNow() roomPart {
+func (p *page) roomNow() roomPart {
 	season := p.r.Season
-	rooms := roomsOf(p.r.Room, season)
-	part := roomPart{Words: join(p.bindsWords(rooms), p.stillOpenWords(season)), Table: p.roomTable("room", season, rooms, "room"), Data: p.dataFile("in_use")}
-	for _, m := range rooms {
-		f := p.figure(chart.Name("room", fmt.Sprint(season), m.Place), string(roomTitle(m)), "", nil)
-		if m.Kind != report.TrayPlace || m.BindsFirst {
+	loads := loadsOf(p.r.Room.Load, season)
+	part := roomPart{Words: join(p.bindsWords(loads), p.stillOpenWords(season)), Table: p.roomTable("room", season, loads, "room"), Data: p.dataFile("in_use")}
+	for _, l := range loads {
+		f := p.figure(chart.Name("room", fmt.Sprint(season), l.Place), roomTitle(l), "", nil)
+		if l.Kind != room.TrayPlace || l.BindsFirst {
 			part.Charts = append(part.Charts, f)
 		} else {
 			part.Rest.Figures = append(part.Rest.Figures, f)
@@ -35,131 +38,139 @@ func (p *place) roomNow() roomPart {
 	part.Rest.Summary = "The other tray codes through the season"
 	part.Seasons.Summary = "Earlier seasons"
 	for _, other := range p.otherSeasonsBack() {
-		part.Seasons.Tables = append(part.Seasons.Tables, p.roomTable("room", other, roomsOf(p.r.Room, other), "room"))
+		part.Seasons.Tables = append(part.Seasons.Tables, p.roomTable("room", other, loadsOf(p.r.Room.Load, other), "room"))
 	}
 	return part
 }
 
 // stillOpenWords warns that a season is not over.
-func (p *place) stillOpenWords(season int) template.HTML {
-	if season == 0 || p.r.Finished(season) {
+func (p *page) stillOpenWords(season int) template.HTML {
+	if season == 0 || p.r.Batches.Finished(season) {
 		return ""
 	}
-	return say("The season is still under way: this is what stood up to %s.", longDate(p.r.LastDate))
+	return say("The season is still under way: this is what stood up to %s.", words.LongDate(p.r.Batches.Today))
 }
 
-func roomsOf(all []report.Room, season int) []report.Room {
-	out := slices.DeleteFunc(slices.Clone(all), func(m report.Room) bool { return m.Season != season })
-	slices.SortStableFunc(out, func(a, b report.Room) int { return int(a.Kind) - int(b.Kind) })
+// loadsOf are a season's loads: benches, chambers, then tray codes.
+func loadsOf(all []room.Load, season int) []room.Load {
+	out := batch.Filter(all, func(l room.Load) bool { return l.Season == season })
+	slices.SortStableFunc(out, func(a, b room.Load) int { return int(a.Kind) - int(b.Kind) })
 	return out
 }
 
 // roomTitle names a place in plain text.
-func roomTitle(m report.Room) string {
-	switch m.Kind {
-	case report.BenchPlace:
+func roomTitle(l room.Load) string {
+	switch l.Kind {
+	case room.BenchPlace:
 		return "The benches"
-	case report.ChamberPlace:
+	case room.ChamberPlace:
 		return "The chambers"
 	}
-	return m.Place + " trays"
+	return l.Place + " trays"
 }
 
-func roomName(m report.Room) template.HTML {
-	if m.Kind == report.TrayPlace {
-		return say("%s trays", name(m.Place))
+// roomName is roomTitle as HTML, with the grower's own code set apart.
+func roomName(l room.Load) template.HTML {
+	if l.Kind == room.TrayPlace {
+		return say("%s trays", name(l.Place))
 	}
-	return markup(roomTitle(m))
+	return markup(roomTitle(l))
 }
 
 // bindsWords names what binds first and how far all could grow.
-func (p *place) bindsWords(rooms []report.Room) template.HTML {
-	for _, m := range rooms {
-		if !m.BindsFirst {
+func (p *page) bindsWords(loads []room.Load) template.HTML {
+	for _, l := range loads {
+		if !l.BindsFirst {
 			continue
 		}
-		full := say("<strong>%s bind first.</strong> On %s (%s) %s of %s were taken", capitalHTML(m), longDate(m.PeakDate), isoWeekOf(m.PeakDate), number(m.Peak), number(m.Capacity.Value))
-		return say("%s: %s%s.", full, growthWords(m), p.overWords(m))
+		full := say("<strong>%s bind first.</strong> On %s (%s) %s of %s were taken", capitalHTML(l), words.LongDate(l.PeakDate), isoWeekOf(l.PeakDate), words.Number(l.Peak), words.Number(l.Capacity.Value))
+		return say("%s: %s%s.", full, growthWords(l), p.overWords(l))
 	}
 	return "What binds first cannot be told: write bench_places and chamber_places into book.csv, and count into trays.csv."
 }
 
-func capitalHTML(m report.Room) template.HTML {
-	if m.Kind == report.TrayPlace {
-		return say("The %s", roomName(m))
+// capitalHTML is roomName at the head of a sentence.
+func capitalHTML(l room.Load) template.HTML {
+	if l.Kind == room.TrayPlace {
+		return say("The %s", roomName(l))
 	}
-	return roomName(m)
+	return roomName(l)
 }
 
-func growthWords(m report.Room) string {
-	switch g := m.GrowthLeft.Value; {
+// growthWords says how far everything could grow, to whole percent.
+func growthWords(l room.Load) string {
+	switch g := l.GrowthLeft.Value; {
 	case g >= 0.005:
-		return "everything could grow by " + percent(g) + " before they are full"
+		return "everything could grow by " + words.Percent(g) + " before they are full"
 	case g > -0.005:
 		return "there is no room to grow"
 	default:
-		return "everything would have to shrink by " + percent(-g) + " to fit"
+		return "everything would have to shrink by " + words.Percent(-g) + " to fit"
 	}
 }
 
-func (p *place) overWords(m report.Room) string {
-	if m.DaysOver.Known && m.DaysOver.Value > 0 {
-		return ", and on " + plural(m.DaysOver.Value, "day", "days") + " more stood than there is room for"
+// overWords says on how many days there was too little room.
+func (p *page) overWords(l room.Load) string {
+	if l.DaysOver.Known && l.DaysOver.Value > 0 {
+		return ", and on " + words.Plural(l.DaysOver.Value, "day", "days") + " more stood than there is room for"
 	}
 	return ""
 }
 
 // roomTable is a season's load against capacity.
-func (p *place) roomTable(id string, season int, rooms []report.Room, data string) *table {
+func (p *page) roomTable(id string, season int, loads []room.Load, data string) *table {
 	t := p.table(fmt.Sprint(id, "-", season), say("How full it was, season %s, in trays (benches in places)", fmt.Sprint(season)), data,
 		plain("Place"), nums("Holds", "Most at once"), plain("On"), nums("Days over", "Room to grow"))
-	for _, m := range rooms {
-		place := cell{Value: roomName(m)}
-		if m.BindsFirst {
-			place.Sub = template.HTML(map[bool]string{true: "binds first", false: "bind first"}[m.Kind == report.TrayPlace])
+	for _, l := range loads {
+		first := cell{Value: roomName(l)}
+		if l.BindsFirst {
+			first.Sub = template.HTML(map[bool]string{true: "binds first", false: "bind first"}[l.Kind == room.TrayPlace])
 		}
-		t.add(place, holdsText(m), number(m.Peak), isoDate(m.PeakDate), daysOverCell(m), growthCell(m))
+		t.add(first, holdsText(l), words.Number(l.Peak), words.ISODate(l.PeakDate), daysOverCell(l), growthCell(l))
 	}
 	return t
 }
 
-func holdsText(m report.Room) string {
+// holdsText is the capacity of a place.
+func holdsText(l room.Load) string {
 	switch {
-	case m.Uncounted:
+	case l.Uncounted:
 		return "count not written"
-	case !m.Capacity.Known:
-		return noneYet
+	case !l.Capacity.Known:
+		return words.None
 	}
-	return number(m.Capacity.Value)
+	return words.Number(l.Capacity.Value)
 }
 
-func daysOverCell(m report.Room) cell {
-	if !m.DaysOver.Known || m.Uncounted {
-		return cell{Value: noneYet}
+// daysOverCell is the days on which more stood than fits.
+func daysOverCell(l room.Load) cell {
+	if !l.DaysOver.Known || l.Uncounted {
+		return cell{Value: words.None}
 	}
-	c := cell{Value: markup(whole(m.DaysOver.Value))}
-	if m.DaysOver.Value > 0 {
+	c := cell{Value: markup(words.Whole(l.DaysOver.Value))}
+	if l.DaysOver.Value > 0 {
 		c.Class = "bad"
 	}
 	return c
 }
 
-func growthCell(m report.Room) cell {
-	if !m.GrowthLeft.Known || m.Uncounted {
-		return cell{Value: noneYet}
+// growthCell is the room to grow, signed, in percent.
+func growthCell(l room.Load) cell {
+	if !l.GrowthLeft.Known || l.Uncounted {
+		return cell{Value: words.None}
 	}
-	return cell{Value: markup(signed(100*m.GrowthLeft.Value, 0) + nbsp + "%")}
+	return cell{Value: markup(words.Signed(100*l.GrowthLeft.Value, 0) + words.NBSP + "%")}
 }
 
 // roomThen is the room "if" the farm grew or switched codes; nil where that was
 // not asked for.
-func (p *place) roomThen() *roomPart {
+func (p *page) roomThen() *roomPart {
 	then := p.r.If
 	if then == nil {
 		return nil
 	}
-	rooms := roomsOf(then.Room, p.r.Season)
-	part := &roomPart{Words: join(p.ifWords(then), p.bindsWords(rooms)), Table: p.roomTable("room-if", p.r.Season, rooms, "")}
+	loads := loadsOf(then.Room, p.r.Season)
+	part := &roomPart{Words: join(p.ifWords(then), p.bindsWords(loads)), Table: p.roomTable("room-if", p.r.Season, loads, "")}
 	for _, b := range then.Buys {
 		if b.Buy != nil {
 			part.Words = join(part.Words, p.buyCount(b.Tray, *b.Buy))
@@ -172,10 +183,10 @@ func (p *place) roomThen() *roomPart {
 }
 
 // ifWords says what is supposed.
-func (p *place) ifWords(then *report.If) template.HTML {
+func (p *page) ifWords(then *report.If) template.HTML {
 	var parts []template.HTML
 	if then.Grow != 1 {
-		parts = append(parts, say("every batch had %s times its trays", number(then.Grow)))
+		parts = append(parts, say("every batch had %s times its trays", words.Number(then.Grow)))
 	}
 	for _, s := range then.Switch {
 		parts = append(parts, say("what stood in %s stood in %s", name(s.From), name(s.To)))

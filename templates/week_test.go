@@ -12,66 +12,60 @@ import (
 	"traybook/report"
 )
 
-// weekReport has one line of every kind: batches of the sample in the parts of the
-// week's list.
-func weekReport(t *testing.T, hostile bool) *report.Report {
-	r := sample(t, hostile)
-	b := func(i int) *report.Batch {
-		one := *r.Batches[i]
-		one.EndHow, one.Wanted = report.Open, records.Known(100)
-		r.Batches[i] = &one
-		return r.Batches[i]
-	}
-	count, late, short, lost, near := b(1), b(3), b(5), b(7), b(9)
-	count.Trays, late.Kind, lost.Planned = 2.5, "air-pruning", 0
-	r.Leeway = []report.Leeway{{Kind: "air-pruning", DaysLate: 8, Rate: shareOf(86, 100, 9, 0.78, 0.91)}}
-	r.Book.Settings.BenchPlaces = records.Known(106.0)
-	r.Week = []report.WeekLine{
-		{What: report.ToCount, Batch: count, Subject: count.Code, Value: num(9), TypicalDays: num(7), Date: day(t, "2025-04-10")},
-		{What: report.Freeing, Date: day(t, "2025-04-14"), Subject: "A72", Value: num(4)},
-		{What: report.Late, Batch: late, Subject: late.Code, Date: day(t, "2025-04-02"), Value: num(10)},
-		{What: report.RoomLeft, Date: r.LastDate, Subject: report.BenchName, Value: num(-3)},
-		{What: report.Short, Batch: lost, Subject: lost.Code, Expected: num(80.2), Value: num(19.8)},
-		{What: report.Short, Batch: short, Subject: short.Code, Expected: num(60.6), Value: num(39.4), Date: day(t, "2025-04-20"), ResowPossible: true},
-		{What: report.Short, Batch: near, Subject: near.Code, Expected: num(98.9), Value: num(1.1), Date: day(t, "2025-03-20")},
-	}
-	return r
-}
-
 // Every line says what to do with which batch, and why; what can still be mended
 // by sowing stands first.
 func TestWeek(t *testing.T) {
-	expect(t, words(t, buildOf(t, weekReport(t, false), nil), "week.html"),
-		"As of 12 April 2025.",
-		"To count 1", "Count B01 Fenwimple: lettuce Fenwimple, 2.5 trays of A72", "9 days ago; its crop has not been timed here, so 7 days stand in",
-		"Late 1", "Set out, pot on or clear B03 Fenwimple", "Planned for 2 April 2025, 10 days ago. In air-pruning trays, plants looked at 8 to 14 days late were still fit in 86 % (78 to 91), 9 batches.",
-		"Likely short 3", "Re-sow for B05 Fenwimple: lettuce Fenwimple, 2 trays of A72 by 20 April 2025", "Wanted 100; its 144 cells give 61 at the low end of what like batches gave: short by 39. A sowing up to that day should still be ready",
-		"Check B07 Fenwimple", "No planned day is written",
-		"Spare every plant of B09 Fenwimple", "Wanted 100; its 144 cells give 99 at the low end of what like batches gave: short by 1.",
-		"Trays coming free", "14 April 2025", "A72", "4",
-		"Room left", "3 trays too many on the benches, which hold 106.")
+	full := changedHouse(t, func(b *records.Book) { b.Settings.BenchPlaces = records.Known(7.0) })
+	expect(t, textOf(t, buildOf(t, full, nil), "week.html"),
+		"As of 10 June 2025.",
+		"To count 1", "Count LS25-7: lettuce Fenwimple, 2 trays of S72", "Sown on 27 May 2025, 14 days ago; half of what comes up is usually up after 4.5 days.",
+		"Late 2", "Set out, pot on or clear LA25-4", "Planned for 2 June 2025, 8 days ago. In air-pruning trays, plants looked at 8 to 14 days late were still fit in 88 %", "3 batches.",
+		"Likely short 5", "Re-sow for LS25-9: lettuce Fenwimple, 1 tray of S72 by 13 June 2025",
+		"Wanted 70; its 72 cells give 53 at the low end of what like batches gave: short by 17. A sowing up to that day should still be ready for 20 July 2025.",
+		"Check LS25-10", "No planned day is written",
+		"Find plants elsewhere for LS25-11", "To be ready for 16 June 2025 a new sowing was due by 10 May 2025.",
+		"Spare every plant of LS25-12", "Wanted 54; its 72 cells give 53 at the low end of what like batches gave: short by 1.",
+		"Trays coming free", "19 June 2025", "S72", "1",
+		"Room left", "2.5 trays too many on the benches, which hold 7.", "2 places left in the chambers, of 2.")
+}
+
+// A crop that was never timed is due by the usual days, and its line says so.
+func TestUntimedCrop(t *testing.T) {
+	r := changedHouse(t, func(b *records.Book) {
+		b.Sowings = append(b.Sowings, records.Sowing{Code: "S25-1", Sown: day(t, "2025-06-01"), Crop: "spinach", Variety: "Larkleaf", Tray: "S72", Trays: 1, SeedsPerCell: 1, Start: records.FromSeed})
+	})
+	expect(t, textOf(t, buildOf(t, r, nil), "week.html"), "Count S25-1: spinach Larkleaf, 1 tray of S72", "9 days ago; its crop has not been timed here, so 7 days stand in")
 }
 
 // A week with nothing to do says so, part by part.
 func TestEmptyWeek(t *testing.T) {
-	b := buildOf(t, sample(t, false), nil)
-	expect(t, words(t, b, "week.html"), "No batch is open", "Nothing to count", "Nothing is late", "Nothing looks short",
+	done := changedHouse(t, func(b *records.Book) {
+		b.Settings.BenchPlaces, b.Settings.ChamberPlaces = records.Maybe[float64]{}, records.Maybe[float64]{}
+		b.Sowings = slices.DeleteFunc(b.Sowings, func(s records.Sowing) bool { return !s.SetOut.Known() })
+	})
+	b := buildOf(t, done, nil)
+	expect(t, textOf(t, b, "week.html"), "No batch is open", "Nothing to count", "Nothing is late", "Nothing looks short",
 		"No trays come free in the next two weeks.", "It cannot be told: write bench_places and chamber_places into book.csv.")
-	expect(t, words(t, b, "sheets.html"), "No batch stands on this week’s list: the forms are blank.", "Germination counts")
+	expect(t, textOf(t, b, "sheets.html"), "No batch stands on this week’s list: the forms are blank.", "Germination counts")
+}
+
+// outsOnly is the report of a farm that writes what leaves the house into out.csv.
+func outsOnly(t *testing.T) *report.Report {
+	t.Helper()
+	return changedHouse(t, func(b *records.Book) {
+		for i := range b.Sowings {
+			b.Sowings[i].SetOut = 0
+		}
+	})
 }
 
 // The forms' columns are those of the logs they are typed into, in the contract's
 // order.
 func TestFormsHaveTheLogsColumns(t *testing.T) {
-	r := weekReport(t, false)
-	outOnly := weekReport(t, false)
-	outOnly.Book.Outs = []records.Out{{Batch: "x"}}
-	p := newPlace(newSite(r, nil), spec{})
-	v, n := p.sheets()
-	q := newPlace(newSite(outOnly, nil), spec{})
-	w, _ := q.sheets()
-	if n != 5 {
-		t.Errorf("%d batches on the forms, want 5", n)
+	v, n := pageOf(t, houseReport(t)).sheets()
+	w, _ := pageOf(t, outsOnly(t)).sheets()
+	if n != 7 {
+		t.Errorf("%d batches on the forms, want 7", n)
 	}
 	if w.Forms[2].Log != "out.csv" || v.Forms[2].Log != "sowings.csv" {
 		t.Errorf("forms for setting out: %s and %s", w.Forms[2].Log, v.Forms[2].Log)
@@ -90,8 +84,8 @@ func TestFormsHaveTheLogsColumns(t *testing.T) {
 			t.Errorf("%s: %d rows leave no room to write", f.Title, rows)
 		}
 	}
-	if len(v.Labels) != 3+2+2+2+2 {
-		t.Errorf("%d labels, want one for each tray begun: 11", len(v.Labels))
+	if len(v.Labels) != 2+3+1+1+1+1+1 { // LA25-4 stands in two trays and a half
+		t.Errorf("%d labels, want one for each tray begun: 10", len(v.Labels))
 	}
 }
 
@@ -100,9 +94,9 @@ var styled = regexp.MustCompile(`(?s)<style>(.*?)</style>`)
 // The file of sheets needs no other file: its style stands in it and is the one
 // its policy lets pass; names in it are text.
 func TestSheetFile(t *testing.T) {
-	for _, hostile := range []bool{false, true} {
-		body, n, err := SheetFile(weekReport(t, hostile))
-		if err != nil || n != 5 {
+	for _, r := range []*report.Report{houseReport(t), hostileReport(t)} {
+		body, n, err := SheetFile(r)
+		if err != nil || n != 7 {
 			t.Fatalf("%d batches, %v", n, err)
 		}
 		text := string(body)
@@ -126,7 +120,10 @@ func TestSheetFile(t *testing.T) {
 			t.Errorf("the policy does not name %s", want)
 		}
 	}
-	if _, n, err := SheetFile(sample(t, false)); err != nil || n != 0 {
+	over := changedHouse(t, func(b *records.Book) {
+		b.Sowings = slices.DeleteFunc(b.Sowings, func(s records.Sowing) bool { return !s.SetOut.Known() })
+	})
+	if _, n, err := SheetFile(over); err != nil || n != 0 {
 		t.Errorf("without a list: %d batches, %v", n, err)
 	}
 }

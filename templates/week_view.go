@@ -6,6 +6,10 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/plants"
+	"traybook/report/room"
+	"traybook/report/words"
 )
 
 // weekPage is what there is to do, as of the last date in the book or --today.
@@ -29,12 +33,13 @@ type weekSection struct {
 // weekTask is what to do, and why.
 type weekTask struct{ Do, Why template.HTML }
 
-func weekView(p *place) any {
-	v := weekPage{Title: p.spec.title, AsOf: longDate(p.r.LastDate), Nothing: true, Data: p.dataFile("week"),
+// weekView sets the week's list; every part says so where there is nothing to do.
+func weekView(p *page) any {
+	v := weekPage{Title: p.spec.title, AsOf: words.LongDate(p.r.Batches.Today), Nothing: true, Data: p.dataFile("week"),
 		Sheets: p.moreOn("sheets.html", "Sheets to print for these batches")}
-	for _, b := range p.r.Batches {
+	for _, b := range p.r.Records {
 		v.Nothing = v.Nothing && b.Ended()
-		v.Assumed = v.Assumed || b.EndHow == report.Assumed
+		v.Assumed = v.Assumed || b.EndHow == batch.Assumed
 	}
 	v.Sections = []weekSection{
 		{"count", "To count", "Open, from seed, not counted yet, and sown longer ago than the crop usually takes to come up.", "Nothing to count: every open batch that is due has been counted.", p.tasks(p.lines(report.ToCount), p.countTask)},
@@ -48,7 +53,8 @@ func weekView(p *place) any {
 	return v
 }
 
-func (p *place) lines(what report.WeekWhat) []report.WeekLine {
+// lines are the lines of one part of the week, in their order.
+func (p *page) lines(what report.WeekWhat) []report.WeekLine {
 	var out []report.WeekLine
 	for _, l := range p.r.Week {
 		if l.What == what {
@@ -59,7 +65,7 @@ func (p *place) lines(what report.WeekWhat) []report.WeekLine {
 }
 
 // shortLines puts first what a new sowing can still mend.
-func (p *place) shortLines() []report.WeekLine {
+func (p *page) shortLines() []report.WeekLine {
 	lines := p.lines(report.Short)
 	slices.SortStableFunc(lines, func(a, b report.WeekLine) int {
 		order := map[bool]int{true: 0, false: 1}
@@ -68,7 +74,8 @@ func (p *place) shortLines() []report.WeekLine {
 	return lines
 }
 
-func (p *place) tasks(lines []report.WeekLine, task func(report.WeekLine) weekTask) []weekTask {
+// tasks puts lines about batches into words.
+func (p *page) tasks(lines []report.WeekLine, task func(report.WeekLine) weekTask) []weekTask {
 	var out []weekTask
 	for _, l := range lines {
 		if l.Batch != nil {
@@ -79,43 +86,35 @@ func (p *place) tasks(lines []report.WeekLine, task func(report.WeekLine) weekTa
 }
 
 // batchWords is a batch in a line of work: its code, what it is and where it stands.
-func (p *place) batchWords(b *report.Batch) template.HTML {
-	return say("%s: %s %s, %s of %s", p.batch(b.Code), name(b.Crop), name(b.Variety), plural(b.Trays, "tray", "trays"), name(b.Tray))
+func (p *page) batchWords(b *report.Record) template.HTML {
+	return say("%s: %s %s, %s of %s", p.batch(b.Code), name(b.Crop), name(b.Variety), words.Plural(b.Trays, "tray", "trays"), name(b.Tray))
 }
 
-func (p *place) countTask(l report.WeekLine) weekTask {
-	usual := say("its crop has not been timed here, so %s stand in for how long it takes", days(l.TypicalDays.Value))
-	if p.timed(l.Batch.Crop) {
-		usual = say("half of what comes up is usually up after %s", days(l.TypicalDays.Value))
+// countTask says what to count and since when it is due.
+func (p *page) countTask(l report.WeekLine) weekTask {
+	usual := say("its crop has not been timed here, so %s stand in for how long it takes", words.Days(l.TypicalDays.Value))
+	if p.r.Germination.MedianT50[l.Batch.Crop].Known {
+		usual = say("half of what comes up is usually up after %s", words.Days(l.TypicalDays.Value))
 	}
-	return weekTask{say("Count %s", p.batchWords(l.Batch)), say("Sown on %s, %s ago; %s. No count is written yet.", longDate(l.Batch.Sown), days(l.Value.Value), usual)}
+	return weekTask{say("Count %s", p.batchWords(l.Batch)), say("Sown on %s, %s ago; %s. No count is written yet.", words.LongDate(l.Batch.Sown), words.Days(l.Value.Value), usual)}
 }
 
-// timed reports whether the crop has a time to half up of its own.
-func (p *place) timed(crop string) bool {
-	for _, b := range p.r.Batches {
-		if b.Crop == crop && b.T50.Known {
-			return true
-		}
-	}
-	return false
-}
-
-func (p *place) lateTask(l report.WeekLine) weekTask {
+// lateTask says what is late and what leeway it has.
+func (p *page) lateTask(l report.WeekLine) weekTask {
 	return weekTask{say("Set out, pot on or clear %s", p.batchWords(l.Batch)),
-		join(say("Planned for %s, %s ago.", longDate(l.Date), days(l.Value.Value)), p.fitWords(l.Batch.Kind, l.Value.Value))}
+		join(say("Planned for %s, %s ago.", words.LongDate(l.Date), words.Days(l.Value.Value)), p.fitWords(l.Batch.Kind, l.Value.Value))}
 }
 
 // fitWords says what leeway a late batch has by the looks at others.
-func (p *place) fitWords(kind string, late float64) template.HTML {
-	for i := len(report.LeewayBands) - 1; i >= 0; i-- {
-		band := report.LeewayBands[i]
+func (p *page) fitWords(kind string, late float64) template.HTML {
+	for i := len(plants.LeewayBands) - 1; i >= 0; i-- {
+		band := plants.LeewayBands[i]
 		if late < float64(band) {
 			continue
 		}
 		for _, f := range p.leewayOf("", kind) {
 			if f.DaysLate == band && f.Share.Known {
-				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), bandWords[band], shareText(f.Rate), batchCount(f.Batches))
+				return say("In %s, plants looked at %s were still fit in %s, %s.", kindWords(kind), words.DaysLate(band), words.ShareText(f.Rate), words.Batches(f.Batches))
 			}
 		}
 		break
@@ -127,39 +126,42 @@ func (p *place) fitWords(kind string, late float64) template.HTML {
 // does more than a new sowing.
 const nearlyEnough = 0.05
 
-func (p *place) shortTask(l report.WeekLine) weekTask {
+// shortTask says how many plants are likely missing, and what can still be done.
+func (p *page) shortTask(l report.WeekLine) weekTask {
 	b := l.Batch
-	short := float64(b.Wanted.Value) - roundPlants(l.Expected.Value)
-	why := say("Wanted %s; its %s give %s at the low end of what like batches gave: short by %s.", whole(b.Wanted.Value),
-		plural(b.CellsSown.Value, "cell", "cells"), whole(roundPlants(l.Expected.Value)), whole(short))
+	short := float64(b.Wanted.Value) - words.RoundPlants(l.Expected.Value)
+	why := say("Wanted %s; its %s give %s at the low end of what like batches gave: short by %s.", words.Whole(b.Wanted.Value),
+		words.Plural(b.CellsSown.Value, "cell", "cells"), words.Whole(words.RoundPlants(l.Expected.Value)), words.Whole(short))
 	switch {
 	case short < nearlyEnough*float64(b.Wanted.Value):
 		return weekTask{say("Spare every plant of %s", p.batchWords(b)), why}
 	case !l.Date.Known():
 		return weekTask{say("Check %s", p.batchWords(b)), join(why, "No planned day is written, so it cannot be told until when a new sowing would do.")}
 	case l.ResowPossible:
-		return weekTask{say("Re-sow for %s by %s", p.batchWords(b), longDate(l.Date)),
-			join(why, say("A sowing up to that day should still be ready for %s.", longDate(b.Planned)))}
+		return weekTask{say("Re-sow for %s by %s", p.batchWords(b), words.LongDate(l.Date)),
+			join(why, say("A sowing up to that day should still be ready for %s.", words.LongDate(b.Planned)))}
 	}
 	return weekTask{say("Find plants elsewhere for %s", p.batchWords(b)),
-		join(why, say("To be ready for %s a new sowing was due by %s.", longDate(b.Planned), longDate(l.Date)))}
+		join(why, say("To be ready for %s a new sowing was due by %s.", words.LongDate(b.Planned), words.LongDate(l.Date)))}
 }
 
 // freeTable is what comes free in the next days, by day.
-func (p *place) freeTable() *table {
-	t := p.table("free", say("Trays coming free in the two weeks from %s", longDate(p.r.LastDate)), "", plain("Day", "Tray"), nums("Trays"))
+func (p *page) freeTable() *table {
+	t := p.table("free", say("Trays coming free in the two weeks from %s", words.LongDate(p.r.Batches.Today)), "", plain("Day", "Tray"), nums("Trays"))
 	for _, l := range p.lines(report.Freeing) {
-		t.add(longDate(l.Date), name(l.Subject), of(l.Value, number))
+		t.add(words.LongDate(l.Date), name(l.Subject), words.Of(l.Value, words.Number))
 	}
 	t.note("Open batches are taken to leave on their planned day, else after the crop’s usual stay; then the trays are washed.")
 	return t
 }
 
-func (p *place) roomLine(l report.WeekLine) template.HTML {
-	where := map[string]string{report.BenchName: "on the benches", report.ChamberName: "in the chambers"}[l.Subject]
-	places := map[string]records.Maybe[float64]{report.BenchName: p.r.Book.Settings.BenchPlaces, report.ChamberName: p.r.Book.Settings.ChamberPlaces}[l.Subject]
+// roomLine says what is left on the benches or in the chambers, or by how much they
+// are too full.
+func (p *page) roomLine(l report.WeekLine) template.HTML {
+	where := map[string]string{room.BenchName: "on the benches", room.ChamberName: "in the chambers"}[l.Subject]
+	places := map[string]records.Maybe[float64]{room.BenchName: p.r.Book.Settings.BenchPlaces, room.ChamberName: p.r.Book.Settings.ChamberPlaces}[l.Subject]
 	if l.Value.Value < 0 {
-		return say("<strong>%s too many</strong> %s, which hold %s.", plural(-l.Value.Value, "tray", "trays"), where, of(places, number))
+		return say("<strong>%s too many</strong> %s, which hold %s.", words.Plural(-l.Value.Value, "tray", "trays"), where, words.Of(places, words.Number))
 	}
-	return say("<strong>%s left</strong> %s, of %s.", plural(l.Value.Value, "place", "places"), where, of(places, number))
+	return say("<strong>%s left</strong> %s, of %s.", words.Plural(l.Value.Value, "place", "places"), where, words.Of(places, words.Number))
 }

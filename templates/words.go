@@ -67,6 +67,7 @@ func join(parts ...template.HTML) template.HTML {
 // sentence makes a sentence of words: a capital first, a full stop last.
 func sentence(s string) string { return capital(stopped(s)) }
 
+// stopped ends words of ours with a full stop.
 func stopped(s string) string {
 	if s == "" || strings.HasSuffix(s, ".") {
 		return s

@@ -9,6 +9,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/templates"
 )
 
 // loaded is a record book that was read, with what was found on the way.
@@ -17,8 +18,8 @@ type loaded struct {
 	problems []records.Problem
 }
 
-// load reads a book's folder. The error is a failure to read anything at all;
-// problems in the logs are not errors.
+// load reads a book's folder, its notes too. The error is a failure to read anything
+// at all; problems in the logs and notes are not errors.
 func load(folder string) (loaded, error) {
 	info, err := os.Stat(folder)
 	switch {
@@ -39,6 +40,8 @@ func load(folder string) (loaded, error) {
 		book.Settings.Farm = filepath.Base(folder)
 		nameFarm(book)
 	}
+	problems = append(problems, templates.Notes(book)...)
+	records.SortProblems(problems)
 	return loaded{book, problems}, nil
 }
 
@@ -92,8 +95,9 @@ func (l loaded) rows() (rows, left, files int) {
 // errNoSowing says that there is nothing to review.
 var errNoSowing = failure("write a row for each batch sown, then build again", "sowings.csv: no row that can be used")
 
-// compute makes the report of a loaded book; its problems then include those
-// that the figures found.
+// compute makes the report of a loaded book. Its problems are then all there are, so
+// that a build says on the terminal what it writes into pages and data: figures that a
+// note asks for in vain are found here, before anything is set.
 func (l *loaded) compute(o report.Options) (*report.Report, error) {
 	if len(l.book.Sowings) == 0 {
 		return nil, errNoSowing
@@ -102,6 +106,7 @@ func (l *loaded) compute(o report.Options) (*report.Report, error) {
 	if err != nil {
 		return nil, err
 	}
+	r = r.With(templates.Unfilled(r))
 	l.problems = r.Problems
 	return r, nil
 }

@@ -9,6 +9,7 @@ import (
 	"traybook/records"
 	"traybook/report"
 	"traybook/report/data"
+	"traybook/report/words"
 	"traybook/templates"
 )
 
@@ -65,7 +66,6 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir strin
 	if err := writeSite(dir, files); err != nil {
 		return err
 	}
-	l.problems = r.Problems
 	return c.summary(out, l, dir, pages, drawn)
 }
 
@@ -74,7 +74,7 @@ func refuse(out *voice, l loaded, asJSON bool) error {
 	if err := out.problems(l.problems, asJSON); err != nil {
 		return err
 	}
-	out.remark("nothing was built: %s to mend", counted(l.errors(), "error"))
+	out.remark("nothing was built: %s to mend", words.Count(l.errors(), "error", "errors"))
 	if l.fatal() {
 		return status(nothing)
 	}
@@ -128,12 +128,10 @@ func today(s string) (records.Date, error) {
 
 // site sets the pages and the data files.
 func site(r *report.Report, charts templates.Charts) ([]siteFile, int, error) {
-	pages, remarks, err := templates.Pages(r, charts)
+	pages, err := templates.Pages(r, charts)
 	if err != nil {
 		return nil, 0, err
 	}
-	r.Problems = append(r.Problems, remarks...)
-	records.SortProblems(r.Problems)
 	var files []siteFile
 	html := 0
 	for _, p := range pages {
@@ -154,7 +152,7 @@ func site(r *report.Report, charts templates.Charts) ([]siteFile, int, error) {
 
 func (c *buildCommand) summary(out *voice, l loaded, dir string, pages, drawn int) error {
 	_, left, _ := l.rows()
-	out.result("%s, %s, %s left out; open %s", counted(pages, "page"), counted(drawn, "chart"),
-		counted(left, "row"), filepath.Join(dir, "index.html"))
+	out.result("%s, %s, %s left out; open %s", words.Count(pages, "page", "pages"), words.Count(drawn, "chart", "charts"),
+		words.Count(left, "row", "rows"), filepath.Join(dir, "index.html"))
 	return l.status()
 }

@@ -47,7 +47,7 @@ func TestTrayAnswerByCalculator(t *testing.T) {
 
 	ends := buyingByHand(t, site, tray, other)
 	toFive := func(n int) int { return int(math.Round(float64(n)/5)) * 5 }
-	page := words(t, filepath.Join(site, "index.html"))
+	page := textOf(t, filepath.Join(site, "index.html"))
 	for _, sentence := range []string{
 		fmt.Sprintf("Buy about %d more %s (%d to %d).", toFive(ends["pays"]), tray, toFive(ends["pays_low"]), toFive(ends["pays_high"])),
 		fmt.Sprintf("USD %.2f (%.2f to %.2f)", gain, gain-worthHalf, gain+worthHalf),
@@ -178,8 +178,8 @@ func one(t *testing.T, site, name, tray, other string) map[string]string {
 
 var tag = regexp.MustCompile(`(?s)<[^>]*>`)
 
-// words is a page's text as a reader sees it: no tags, single spaces.
-func words(t *testing.T, file string) string {
+// textOf is a page's text as a reader sees it: no tags, single spaces.
+func textOf(t *testing.T, file string) string {
 	t.Helper()
 	b, err := os.ReadFile(file)
 	if err != nil {

@@ -1,6 +1,9 @@
 package main
 
-import "traybook/report"
+import (
+	"traybook/report"
+	"traybook/report/words"
+)
 
 type checkCommand struct {
 	Book string `arg:"" help:"The record book's folder."`
@@ -23,8 +26,8 @@ func (c *checkCommand) Run(out *voice) error {
 	}
 	rows, _, files := l.rows()
 	bad := l.errors()
-	out.result("%s in %s, %s, %s", counted(rows, "row"), counted(files, "file"),
-		counted(bad, "error"), counted(len(l.problems)-bad, "warning"))
+	out.result("%s in %s, %s, %s", words.Count(rows, "row", "rows"), words.Count(files, "file", "files"),
+		words.Count(bad, "error", "errors"), words.Count(len(l.problems)-bad, "warning", "warnings"))
 	if !l.fatal() && len(l.book.Sowings) == 0 {
 		out.remark("%v", errNoSowing)
 		return status(leftOut)

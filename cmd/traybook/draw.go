@@ -9,6 +9,7 @@ import (
 
 	"traybook/report"
 	"traybook/report/chart"
+	"traybook/report/words"
 	"traybook/templates"
 )
 
@@ -77,7 +78,7 @@ func firstLine(err error) string {
 	lines := strings.Split(strings.TrimSpace(err.Error()), "\n")
 	lines = slices.DeleteFunc(lines, func(s string) bool { return strings.TrimSpace(s) == "" })
 	if len(lines) > 1 {
-		return lines[0] + "; and " + counted(len(lines)-1, "more line") + " like it"
+		return lines[0] + "; and " + words.Count(len(lines)-1, "more line", "more lines") + " like it"
 	}
 	return lines[0]
 }

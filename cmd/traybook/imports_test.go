@@ -7,18 +7,46 @@ import (
 	"testing"
 )
 
-// mayImport is the whole of who may import whom; DEVELOPERS.md shows it.
+// rooms are the subjects of report in the order in which figures rest on each other.
+var rooms = []string{"report/batch", "report/rate", "report/germination", "report/plants", "report/money", "report/trays", "report/room"}
+
+// shown is what any package may read that shows figures: the book, the report, its
+// rooms and how numbers are written.
+var shown = append([]string{"records", "report", "report/words"}, rooms...)
+
+// mayImport is the whole of who may import whom; DEVELOPERS.md shows it. A room
+// stands after all that it may import. No code but tests imports booktest.
 var mayImport = map[string][]string{
-	"cmd/traybook":         {"records", "report", "report/chart", "report/data", "templates"},
-	"templates":            {"records", "report", "report/chart", "report/estimate", "report/trade"},
-	"report/chart":         {"records", "report", "report/chart/runtime"},
-	"report/data":          {"records", "report"},
-	"report":               {"records", "report/estimate", "report/trade"},
-	"records":              {},
-	"report/estimate":      {},
-	"report/trade":         {"records"},
-	"report/chart/runtime": {},
-	"examples/make":        {},
+	"records":                  {},
+	"report/estimate":          {},
+	"report/trade":             {"records"},
+	"report/internal/booktest": {"records"},
+	"report/batch":             {"records", "report/estimate", "report/trade"},
+	"report/rate":              {"records", "report/batch", "report/estimate"},
+	"report/words":             {"records", "report/rate"},
+	"report/germination":       {"records", "report/batch", "report/estimate", "report/rate", "report/trade"},
+	"report/plants":            {"records", "report/batch", "report/estimate", "report/germination", "report/rate"},
+	"report/money":             {"records", "report/batch", "report/estimate", "report/germination", "report/plants", "report/rate"},
+	"report/trays":             {"records", "report/batch", "report/estimate", "report/money", "report/plants", "report/rate"},
+	"report/room":              {"records", "report/batch", "report/estimate"},
+	"report":                   append([]string{"records"}, rooms...),
+	"report/data":              shown,
+	"report/chart/runtime":     {},
+	"report/chart":             append([]string{"report/chart/runtime"}, shown...),
+	"templates":                append([]string{"report/chart", "report/estimate", "report/trade"}, shown...),
+	"cmd/traybook":             {"records", "report", "report/chart", "report/data", "report/words", "templates"},
+	"examples/make":            {},
+}
+
+// Rooms import those before them alone, so that figures rest on each other one way.
+func TestRoomsImportOnlyThoseBefore(t *testing.T) {
+	for i, room := range rooms {
+		for _, to := range mayImport[room] {
+			if slices.Contains(rooms[i:], to) || to == "report" {
+				t.Errorf("%s may import %s, which stands after it", room, to)
+			}
+		}
+	}
 }
 
 // Data flow one way: an import that is not in the table is a fault.

@@ -8,6 +8,7 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
+	"traybook/report/words"
 )
 
 //go:embed starter
@@ -34,7 +35,7 @@ func (c *newCommand) Run(out *voice) error {
 		return cannotWrite(c.Dir, err)
 	}
 	out.result("%s in %s; put your own rows in place of the invented ones, then: traybook build %s",
-		counted(len(files), "file"), c.Dir, c.Dir)
+		words.Count(len(files), "file", "files"), c.Dir, c.Dir)
 	return nil
 }
 

@@ -138,14 +138,3 @@ func (v *voice) clear() {
 		v.lineOpen = false
 	}
 }
-
-// counted writes a number with its noun: 1 row, 2 rows.
-func counted(n int, noun string) string { return countedAs(n, noun, noun+"s") }
-
-// countedAs is counted for nouns with a plural of their own.
-func countedAs(n int, noun, nouns string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return fmt.Sprintf("%d %s", n, nouns)
-}

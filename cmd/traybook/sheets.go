@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 
 	"traybook/report"
+	"traybook/report/words"
 	"traybook/templates"
 )
 
@@ -47,7 +48,7 @@ func (c *sheetsCommand) Run(out *voice) error {
 	if err := writeSheets(c.Out, body); err != nil {
 		return err
 	}
-	out.result("forms for %s; open and print %s", countedAs(batches, "batch", "batches"), c.Out)
+	out.result("forms for %s; open and print %s", words.Count(batches, "batch", "batches"), c.Out)
 	return l.status()
 }
 

@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"traybook/report/words"
 )
 
 // Axis is a scale of numbers.
@@ -81,17 +83,19 @@ func (a Axis) formatter() string {
 	return "@plain"
 }
 
-// say writes a number of the axis in words, three digits at most.
+// say writes a number of the axis in words, three digits at most, rounded as a table
+// rounds it.
 func (a Axis) say(v float64) string {
 	v = a.scaled(v)
 	sign := ""
 	if a.Signed && v > 0 {
 		sign = "+"
 	}
+	unit, places := a.Unit, decimals(v)
 	if a.Percent {
-		return fmt.Sprintf("%s%.0f %%", sign, v)
+		unit, places = "%", 0
 	}
-	return strings.TrimSpace(sign + strconv.FormatFloat(v, 'f', decimals(v), 64) + " " + a.Unit)
+	return strings.TrimSpace(sign + strconv.FormatFloat(words.Round(v, places), 'f', places, 64) + " " + unit)
 }
 
 // decimals returns how many places show about three digits of v.

@@ -71,6 +71,9 @@ func TestSay(t *testing.T) {
 		want string
 	}{
 		{Axis{Percent: true}, 0.876, "88 %"},
+		{Axis{Percent: true}, 0.825, "83 %"}, // half-way away from zero, as in a table
+		{Axis{Unit: "cents"}, 10.25, "10.3 cents"},
+		{Axis{Signed: true}, -0.001, "0.00"},
 		{Axis{Percent: true, Signed: true}, 0.04, "+4 %"},
 		{Axis{Unit: "cents"}, 12.46, "12.5 cents"},
 		{Axis{Unit: "trays"}, 1234, "1234 trays"},

@@ -25,6 +25,7 @@ type cache struct {
 // cacheLimit is the number of drawings kept: some dozen builds of a large book.
 const cacheLimit = 2000
 
+// newCache returns a cache in a folder; an empty name keeps nothing.
 func newCache(dir string, bundle []byte) cache {
 	if dir == "" {
 		return cache{}
@@ -32,6 +33,7 @@ func newCache(dir string, bundle []byte) cache {
 	return cache{dir, hash(string(bundle), runtime.Prelude(), runtime.Bridge(), cleanerVersion)}
 }
 
+// hash sums parts, each with its length before it: two lists of parts never run together.
 func hash(parts ...string) string {
 	h := sha256.New()
 	for _, p := range parts {
@@ -40,6 +42,7 @@ func hash(parts ...string) string {
 	return hex.EncodeToString(h.Sum(nil))
 }
 
+// key names a drawing for all that it depends on, words for a screen reader included.
 func (c cache) key(s Spec, option string) string {
 	if c.dir == "" {
 		return ""

@@ -57,6 +57,7 @@ func clean(raw string, s Spec) (string, error) {
 	return c.out.String(), nil
 }
 
+// cleaner reads one drawing and writes what may stand in a page.
 type cleaner struct {
 	spec  Spec
 	in    *xml.Decoder
@@ -65,6 +66,7 @@ type cleaner struct {
 	skip  int // elements open inside one that is left out
 }
 
+// token passes on what may stand in a page; what is left out takes all it holds along.
 func (c *cleaner) token(token xml.Token) {
 	switch t := token.(type) {
 	case xml.StartElement:
@@ -87,6 +89,7 @@ func (c *cleaner) token(token xml.Token) {
 	}
 }
 
+// open writes the start of an element with the attributes that may enter.
 func (c *cleaner) open(t xml.StartElement) {
 	c.depth++
 	c.out.WriteString("<" + t.Name.Local)

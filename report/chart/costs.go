@@ -5,40 +5,55 @@ import (
 	"fmt"
 	"slices"
 
+	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/money"
+	"traybook/report/words"
 )
 
-// costParts are the pieces of a transplant's cost that the chart tells apart.
-var costParts = []struct {
-	name string
-	of   func(report.Parts) float64
-}{
-	{"seed", func(p report.Parts) float64 { return p.Seed }},
-	{"mix", func(p report.Parts) float64 { return p.Mix }},
-	{"labour", func(p report.Parts) float64 { return p.Labour }},
-	{"heat", func(p report.Parts) float64 { return p.Heat }},
-	{"trays", func(p report.Parts) float64 { return p.TrayCharge }},
-	{"everything else", func(p report.Parts) float64 {
-		return p.Power + p.Water + p.Feed + p.Equipment + p.Other + p.Carried
-	}},
+// costParts are the categories that the chart tells apart; all others stand together.
+var costParts = []money.Category{records.Seed, records.Mix, records.Labour, records.Heat, money.TrayCharge}
+
+// costNames are the names of a bar's pieces.
+func costNames() []string {
+	var names []string
+	for _, c := range costParts {
+		if c == money.TrayCharge {
+			c = "trays"
+		}
+		names = append(names, string(c))
+	}
+	return append(names, "everything else")
+}
+
+// costPieces are the pieces of a bar, as costNames names them; the last holds the cost
+// carried in potting on, too.
+func costPieces(p money.Parts) []float64 {
+	var pieces []float64
+	for _, c := range costParts {
+		pieces = append(pieces, p.Of(c))
+	}
+	rest := 0.0
+	for _, c := range money.Categories {
+		if !slices.Contains(costParts, c) {
+			rest += p.Of(c)
+		}
+	}
+	return append(pieces, rest+p.Carried)
 }
 
 // costs shows what a usable transplant of each crop cost and of what, the
 // dearest first.
 func costs(r *report.Report, year int) []Spec {
-	crops := r.CostBy(func(b *report.Batch) (report.Group, bool) {
-		return report.Group{Season: year, Crop: b.Crop}, b.Season == year
-	})
-	slices.SortStableFunc(crops, func(a, b report.Cost) int {
+	crops := batch.Filter(r.Money.Crops, func(c money.Cost) bool { return c.Season == year })
+	slices.SortStableFunc(crops, func(a, b money.Cost) int {
 		return cmp.Compare(b.PerTransplant.Value, a.PerTransplant.Value)
 	})
-	var names []string
-	for _, p := range costParts {
-		names = append(names, p.name)
-	}
+	currency := words.NewMoney(r.Book.Settings.Currency)
 	var rows []StackRow
-	for _, s := range crops {
-		if row, ok := costRow(s); ok {
+	for _, c := range crops {
+		if row, ok := costRow(c, currency); ok {
 			rows = append(rows, row)
 		}
 	}
@@ -47,26 +62,26 @@ func costs(r *report.Report, year int) []Spec {
 	}
 	h := Head{Name: season("costs", year), Title: shown(fmt.Sprintf("Cost of a usable transplant by crop, %d", year), len(rows), "dearest")}
 	axis := Axis{Name: "cost of a usable transplant", Unit: r.Book.Settings.Currency}
-	return []Spec{StackedBars(h, rows[:min(len(rows), mostRows)], names, axis)}
+	return []Spec{StackedBars(h, rows[:min(len(rows), mostRows)], costNames(), axis)}
 }
 
 // costRow is a crop's bar. What was potted on took its share of every part along
-// (rule 25): the parts of what stayed are as much smaller, so that they add up to
-// the cost. A crop with a credit larger than the rest of its part has its number
+// (rule "Potting on"): the parts of what stayed are as much smaller, so that they add
+// up to the cost. A crop with a credit larger than the rest of its part has its number
 // and no bar.
-func costRow(s report.Cost) (StackRow, bool) {
-	if !s.PerTransplant.Known {
+func costRow(c money.Cost, currency words.Money) (StackRow, bool) {
+	if !c.PerTransplant.Known {
 		return StackRow{}, false
 	}
-	row := StackRow{Name: s.Crop, Note: fmt.Sprintf("%.3f, %s", s.PerTransplant.Value, batches(s.Rests))}
-	behind := s.Behind
+	row := StackRow{Name: c.Crop, Note: fmt.Sprintf("%s, %s", currency.EachNumber(c.PerTransplant.Value), batches(c.Rests))}
+	behind := c.Behind
 	if behind.Carried < 0 {
 		behind = stayed(behind)
 		row.Name += ", after potting on"
 	}
 	var parts []*float64
-	for _, p := range costParts {
-		part := p.of(behind) / s.Usable.Value
+	for _, piece := range costPieces(behind) {
+		part := piece / c.Usable.Value
 		if part < -1e-9 {
 			row.Note += ", a credit: no bar"
 			return row, true
@@ -78,14 +93,15 @@ func costRow(s report.Cost) (StackRow, bool) {
 }
 
 // stayed takes from every part the same share of what was handed on.
-func stayed(p report.Parts) report.Parts {
+func stayed(p money.Parts) money.Parts {
 	total := p.Total()
 	if !(total-p.Carried > 0) {
 		return p
 	}
 	share := total / (total - p.Carried)
-	return report.Parts{
-		Seed: share * p.Seed, Mix: share * p.Mix, Labour: share * p.Labour, Heat: share * p.Heat, Power: share * p.Power, Water: share * p.Water,
-		Feed: share * p.Feed, Equipment: share * p.Equipment, Other: share * p.Other, TrayCharge: share * p.TrayCharge,
+	for i := range p.By {
+		p.By[i] *= share
 	}
+	p.Carried = 0
+	return p
 }

@@ -31,6 +31,7 @@ func DotWhisker(h Head, rows []DotRow, series []string, axis Axis, lines ...Line
 	return twice(h, func(s *sheet) Spec { return s.dots(rows, series, axis, lines) })
 }
 
+// dots draws on one sheet, wide or narrow.
 func (s *sheet) dots(rows []DotRow, series []string, axis Axis, lines []Line) Spec {
 	var values []*float64
 	var names rowNames

@@ -116,6 +116,8 @@ type pen struct {
 	engine *engine
 }
 
+// draw takes a drawing from the cache or draws it anew and keeps it. A chart that cannot
+// be drawn is said to be missing, with the reason.
 func (p *pen) draw(s Spec) (Drawing, error) {
 	option, err := s.check()
 	if err != nil {
@@ -136,6 +138,7 @@ func (p *pen) draw(s Spec) (Drawing, error) {
 	return Drawing{Name: s.Name, SVG: svg}, nil
 }
 
+// drawAnew runs the engine. After a failure the next chart starts another one.
 func (p *pen) drawAnew(s Spec, option string) (string, error) {
 	if p.engine == nil {
 		e, err := p.drawer.source.start()
@@ -152,6 +155,7 @@ func (p *pen) drawAnew(s Spec, option string) (string, error) {
 	return clean(raw, s)
 }
 
+// nameForm is that of a name that can be an id in a page and a file of the cache.
 var nameForm = regexp.MustCompile(`^[a-z][a-z0-9-]*$`)
 
 // maxSide bounds a drawing, in pixels: about a hundred rows of wrapped names.

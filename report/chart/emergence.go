@@ -6,21 +6,20 @@ import (
 	"slices"
 
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/germination"
 )
 
 // emergence shows the groups sown often enough to be judged, the lowest first.
 func emergence(r *report.Report, year int) []Spec {
-	var rows []report.Emergence
-	for _, e := range r.Emergence {
-		if e.Season == year && !e.Few() && e.Share.Known {
-			rows = append(rows, e)
-		}
-	}
+	rows := batch.Filter(r.Germination.Emergence, func(e germination.Emergence) bool {
+		return e.Season == year && !e.Few() && e.Share.Known
+	})
 	if len(rows) == 0 {
 		return nil
 	}
-	slices.SortStableFunc(rows, func(a, b report.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
-	kinds := kindsOf(rows, func(e report.Emergence) string { return e.Kind })
+	slices.SortStableFunc(rows, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
+	kinds := kindsOf(rows, func(e germination.Emergence) string { return e.Kind })
 	var dots []DotRow
 	for _, e := range rows[:min(len(rows), mostRows)] {
 		dots = append(dots, DotRow{Name: groupName(e.Group), Value: pointer(e.Share), Low: pointer(e.Low), High: pointer(e.High),
@@ -31,7 +30,7 @@ func emergence(r *report.Report, year int) []Spec {
 }
 
 // groupName names a group within a season and kind: tomato, Ember, 72.
-func groupName(g report.Group) string {
+func groupName(g batch.Group) string {
 	name := g.Crop + ", " + g.Variety
 	if g.Cells.Known {
 		name += fmt.Sprintf(", %d", g.Cells.Value)
@@ -62,6 +61,8 @@ func orWords(names []string, empty string) []string {
 	return out
 }
 
+// sortedKeys lists the keys of a map in order of bytes, so that a book gives the same
+// bytes each time.
 func sortedKeys[V any](m map[string]V) []string {
 	keys := make([]string, 0, len(m))
 	for k := range m {

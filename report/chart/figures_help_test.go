@@ -1,31 +1,104 @@
 package chart
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/internal/booktest"
 )
 
-// reportOf is a report of one season, 2025, without figures.
-func reportOf() *report.Report {
-	return &report.Report{
-		Book:    &records.Book{Settings: records.Settings{SeasonStarts: 1, Currency: "EUR", ScoreWords: [5]string{"waste", "poor", "fit", "good", "best"}}},
-		Seasons: []int{2025}, Season: 2025, LastDate: records.NewDate(2025, 12, 31),
+// book is a record book with words for what charts show.
+type book struct{ *booktest.Book }
+
+func newBook(t testing.TB) book {
+	b := book{booktest.New(t)}
+	b.Settings.Currency, b.Settings.ScoreWords = "EUR", [5]string{"waste", "poor", "fit", "good", "best"}
+	return b
+}
+
+// sow adds a batch of one tray of 100 cells on a day and names it for its place.
+func (b book) sow(sown, crop, variety, tray string) *records.Sowing {
+	b.Helper()
+	return b.Sow(fmt.Sprintf("b%03d", len(b.Sowings)), sown, crop, variety, tray, 1)
+}
+
+// up sows n batches and counts them a month later, emerged of 100 cells each.
+func (b book) up(n int, sown, crop, variety, tray string, emerged int) {
+	b.Helper()
+	for range n {
+		code := b.sow(sown, crop, variety, tray).Code
+		c := b.Count(code, (b.Day(sown) + 30).String(), emerged)
+		c.Cells = records.Known(100)
 	}
 }
 
-func known(v float64) report.Num { return records.Known(v) }
-
-// share is a share of 100 cells with an interval of 5 points to either side.
-func share(rate float64, batches int) report.Rate {
-	return report.Rate{Batches: batches, X: 100 * rate, N: 100, Share: known(rate), Low: known(rate - 0.05), High: known(rate + 0.05)}
+// lost writes cells lost at a count of the batch sown last.
+func (b book) lost(date string, cells int, cause string) {
+	b.Helper()
+	c := b.Count(b.Sowings[len(b.Sowings)-1].Code, date, 60)
+	c.Lost, c.Cause = records.Known(cells), cause
 }
 
-func group(crop, variety, kind string) report.Group {
-	return report.Group{Season: 2025, Crop: crop, Variety: variety, Cells: records.Known(72), Kind: kind}
+// scored looks at the batch sown last, plant by plant.
+func (b book) scored(date string, plants ...int) {
+	b.Helper()
+	s := records.Score{Batch: b.Sowings[len(b.Sowings)-1].Code, Date: b.Day(date)}
+	for i, n := range plants {
+		s.S[i] = records.Known(n)
+	}
+	b.Scores = append(b.Scores, s)
+}
+
+// late sows n batches planned for 10 April and looks at them some days later, 100
+// plants each.
+func (b book) late(n int, crop, tray string, fit map[int]int) {
+	b.Helper()
+	for range n {
+		s := b.sow("2025-03-01", crop, "", tray)
+		s.Planned = b.Day("2025-04-10")
+		for days, usable := range fit {
+			b.Look(s.Code, (b.Day("2025-04-10") + records.Date(days)).String(), 100, usable)
+		}
+	}
+}
+
+// matched sows one tray of each of two codes side by side; out are the plants that
+// went to the field.
+func (b book) matched(sown string, out map[string]int) {
+	b.Helper()
+	for _, tray := range []string{"AIR", "WALL", "TIN"} {
+		if plants, sownIn := out[tray]; sownIn {
+			b.Leave(b.sow(sown, "leek", "Arvo", tray), (b.Day(sown) + 40).String(), plants, 0)
+		}
+	}
+}
+
+// report computes the figures, as of a day where one is given.
+func (b book) report(today ...string) *report.Report {
+	b.Helper()
+	var o report.Options
+	for _, d := range today {
+		o.Today = b.Day(d)
+	}
+	r, err := report.New(b.Book.Book(), nil, o)
+	if err != nil {
+		b.Fatal(err)
+	}
+	return r
+}
+
+// namesOf returns the names of a report's charts but those of rooms, which all books have.
+func namesOf(r *report.Report) (names []string) {
+	for _, s := range figures(r) {
+		if !strings.HasPrefix(s.Name, "room-") {
+			names = append(names, s.Name)
+		}
+	}
+	return names
 }
 
 // only returns the one chart of a list.
@@ -57,6 +130,14 @@ func same(t *testing.T, what string, got []string, want ...string) {
 	t.Helper()
 	if !slices.Equal(got, want) {
 		t.Errorf("%s: %q, want %q", what, got, want)
+	}
+}
+
+// ends fails unless a chart's description ends as wanted.
+func ends(t *testing.T, s Spec, want string) {
+	t.Helper()
+	if !strings.HasSuffix(s.Label, want) {
+		t.Errorf("label %q, want its end %q", s.Label, want)
 	}
 }
 

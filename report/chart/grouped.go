@@ -96,6 +96,7 @@ func bandItems(one BarSeries, series, bands int, down float64, a Axis) [][]any {
 	return items
 }
 
+// barValues are all numbers that the axis has to hold, ends of intervals included.
 func barValues(series []BarSeries) []*float64 {
 	var values []*float64
 	for _, one := range series {
@@ -117,6 +118,7 @@ func spokenBars(bands []string, series []BarSeries) []DotRow {
 	return spoken
 }
 
+// seriesOfBars names the series.
 func seriesOfBars(series []BarSeries) []string {
 	var names []string
 	for _, one := range series {
@@ -143,6 +145,7 @@ func (s *sheet) columns(bands []string, t ticks, a Axis) float64 {
 	return top + plotHeight + float64(lines)*lineHeight + 12 + edge
 }
 
+// barData are the columns of one series, band by band; a missing one leaves its place.
 func barData(one BarSeries, series, bands int, a Axis) []opts.BarData {
 	data := make([]opts.BarData, bands)
 	for i := range min(bands, len(one.Bars)) {

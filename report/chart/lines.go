@@ -107,6 +107,7 @@ func (s *sheet) seriesOf(panels []Panel, step string) []DotRow {
 	return spoken
 }
 
+// allNames are the names of all panels, which share one legend.
 func allNames(panels []Panel) []string {
 	var names []string
 	for _, p := range panels {
@@ -132,6 +133,7 @@ func (s *sheet) line(name string, points []Point, series, panel int, step string
 		charts.WithLineStyleOpts(opts.LineStyle{Color: colour(series), Width: 2, Type: []string{"solid", "dashed", "dotted"}[series%3]})))
 }
 
+// bandOf draws intervals as a band behind a line; it breaks where one is missing.
 func (s *sheet) bandOf(name string, points []Point, series, panel int, a Axis) {
 	var items [][]any
 	some := false
@@ -155,6 +157,7 @@ func (s *sheet) left(panels []Panel, lines []Line) float64 {
 	return edge + w + 12
 }
 
+// pointValues are all numbers that a panel has to hold, ends of intervals included.
 func pointValues(series []Series) []*float64 {
 	var v []*float64
 	for _, one := range series {
@@ -183,6 +186,7 @@ func (s *sheet) sorted(points []Point) []Point {
 	return out
 }
 
+// day is a date as a place on the axis; what is no date fails the chart.
 func (s *sheet) day(date string) float64 {
 	d, err := dayNumber(date)
 	if err != nil {

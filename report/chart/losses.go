@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"traybook/report"
+	"traybook/report/words"
 )
 
 // mostCauses is how many causes stand apart in the chart of losses.
@@ -16,7 +17,7 @@ const mostCauses = 5
 func losses(r *report.Report, year int) []Spec {
 	cells := map[string]*[13]int{}
 	total := map[string]int{}
-	for _, l := range r.Losses {
+	for _, l := range r.Germination.Losses {
 		if l.Season != year || l.Cells == 0 {
 			continue
 		}
@@ -41,6 +42,8 @@ func losses(r *report.Report, year int) []Spec {
 	return []Spec{StackedBars(h, lossRows(causes, cells), parts, Axis{Name: "cells lost", Unit: "cells"})}
 }
 
+// lossRows has a bar for each month with a loss, the causes in their order; those past
+// the first few add up to the last part. A month without a loss has none.
 func lossRows(causes []string, cells map[string]*[13]int) []StackRow {
 	var rows []StackRow
 	for m := time.January; m <= time.December; m++ {
@@ -52,13 +55,14 @@ func lossRows(causes []string, cells map[string]*[13]int) []StackRow {
 			row.Parts[at] = Num(float64(n) + value(row.Parts[at]))
 		}
 		if sum > 0 {
-			row.Note = fmt.Sprintf("%d cells", sum)
+			row.Note = words.Count(sum, "cell", "cells")
 			rows = append(rows, row)
 		}
 	}
 	return rows
 }
 
+// value is a number that may be missing as a part of a sum.
 func value(p *float64) float64 {
 	if p == nil {
 		return 0

@@ -7,27 +7,24 @@ import (
 	"strings"
 
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/germination"
 )
 
 // lots shows the lots furthest below their packets.
 func lots(r *report.Report) []Spec {
-	var rows []report.LotFigure
-	for _, l := range r.Lots {
-		if l.Gap().Known {
-			rows = append(rows, l)
-		}
-	}
+	rows := batch.Filter(r.Germination.Lots, func(l germination.Lot) bool { return l.Gap().Known })
 	if len(rows) == 0 {
 		return nil
 	}
-	slices.SortStableFunc(rows, func(a, b report.LotFigure) int { return cmp.Compare(b.Gap().Value, a.Gap().Value) })
+	slices.SortStableFunc(rows, func(a, b germination.Lot) int { return cmp.Compare(b.Gap().Value, a.Gap().Value) })
 	var dots []DotRow
 	for _, l := range rows[:min(len(rows), mostLots)] {
 		series := 0
 		if l.Below.Or(false) {
 			series = 1
 		}
-		dots = append(dots, DotRow{Name: strings.Join([]string{l.Lot.Code, l.Lot.Crop, l.Lot.Variety}, ", "), Series: series,
+		dots = append(dots, DotRow{Name: strings.Join([]string{l.Code, l.Crop, l.Variety}, ", "), Series: series,
 			Value: pointer(l.SeedRate), Low: pointer(l.SeedLow), High: pointer(l.SeedHigh), Mark: pointer(l.Label),
 			Note: lotNote(l)})
 	}
@@ -37,10 +34,10 @@ func lots(r *report.Report) []Spec {
 }
 
 // lotNote is what a lot's rate rests on. A rate of seeds sown several to a cell is
-// worked out from full and empty cells (rule 11), which is worth knowing.
-func lotNote(l report.LotFigure) string {
-	if l.SeedsPerCell.Or(1) > 1 {
-		return fmt.Sprintf("%s, %d seeds a cell", batches(l.Counted), l.SeedsPerCell.Value)
+// worked out from full and empty cells (rule "Per seed"), which is worth knowing.
+func lotNote(l germination.Lot) string {
+	if l.PerCell.Or(1) > 1 {
+		return fmt.Sprintf("%s, %d seeds a cell", batches(l.Counted), l.PerCell.Value)
 	}
 	return batches(l.Counted)
 }
@@ -48,6 +45,7 @@ func lotNote(l report.LotFigure) string {
 // mostLots is how many lots the chart shows: those that may be in doubt.
 const mostLots = 20
 
+// lotTitle says how many of all lots the chart shows.
 func lotTitle(all int) string {
 	title := "Seed that came up, the furthest below its packet first"
 	if all > mostLots {
@@ -57,7 +55,7 @@ func lotTitle(all int) string {
 }
 
 // sayLots says how many lots lie below their packets and which is the furthest.
-func sayLots(title string, rows []report.LotFigure) string {
+func sayLots(title string, rows []germination.Lot) string {
 	below := 0
 	for _, l := range rows {
 		if l.Below.Or(false) {
@@ -65,6 +63,6 @@ func sayLots(title string, rows []report.LotFigure) string {
 		}
 	}
 	l := rows[0]
-	return fmt.Sprintf("%s. Of %d lots with a packet's figure %d came up worse than a mix allows. Furthest below its packet: %s, %s, %.0f %% against %.0f %%.",
-		title, len(rows), below, l.Lot.Code, l.Lot.Variety, 100*l.SeedRate.Value, 100*l.Label.Value)
+	return fmt.Sprintf("%s. Of %d lots with a packet's figure %d came up worse than a mix allows. Furthest below its packet: %s, %s, %s against %s.",
+		title, len(rows), below, l.Code, l.Variety, percent(l.SeedRate.Value), percent(l.Label.Value))
 }

@@ -2,17 +2,19 @@ package chart
 
 import (
 	"fmt"
-	"strings"
 
 	"traybook/report"
+	"traybook/report/rate"
+	"traybook/report/trays"
+	"traybook/report/words"
 )
 
 // matches shows the matched sowings of a pair as plants a tray, with their mean,
 // its range and the break-even on the same scale. Too few matches have no mean.
-func matches(r *report.Report, p *report.Payback) []Spec {
+func matches(r *report.Report, p *trays.Payback) []Spec {
 	cells := float64(p.Cells)
-	strip := Strip{DotsName: "one matched sowing each", Note: counted(p.Matches, "match", "matches")}
-	for _, m := range r.Matches {
+	strip := Strip{DotsName: "one matched sowing each", Note: words.Count(p.Matches, "match", "matches")}
+	for _, m := range r.Trays.Matches {
 		if m.Tray == p.Tray && m.Other == p.Other {
 			strip.Dots = append(strip.Dots, m.Difference*cells)
 		}
@@ -36,7 +38,7 @@ func matches(r *report.Report, p *report.Payback) []Spec {
 }
 
 // sayMatches says what the dots come to.
-func sayMatches(p *report.Payback, s Strip) string {
+func sayMatches(p *trays.Payback, s Strip) string {
 	better := 0
 	for _, d := range s.Dots {
 		if d > 0 {
@@ -58,9 +60,10 @@ func sayMatches(p *report.Payback, s Strip) string {
 }
 
 // tenths writes a difference in plants: +6.5.
-func tenths(v float64) string { return strings.Replace(fmt.Sprintf("%+.1f", v), "-", "−", 1) }
+func tenths(v float64) string { return words.Signed(v, 1) }
 
-func times(n report.Num, by float64) *float64 {
+// times turns a share of cells into plants a tray; missing stays missing.
+func times(n rate.Num, by float64) *float64 {
 	if !n.Known {
 		return nil
 	}

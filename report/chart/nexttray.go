@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"traybook/report"
+	"traybook/report/trays"
+	"traybook/report/words"
 )
 
 // Whether a further tray earns its price, as parts of the chart of next trays.
@@ -14,16 +16,17 @@ const (
 	paysUnknown
 )
 
+// payWords are the parts in words.
 var payWords = []string{"earns its price", "does not earn it", "earns it only at the high end of the gain", "cannot be told"}
 
 // nextTrays shows how often the next trays would be used and where buying more
 // stops paying. Trays that are alike share a row. A pair without a verdict has none.
-func nextTrays(r *report.Report, p *report.Payback) []Spec {
+func nextTrays(r *report.Report, p *trays.Payback) []Spec {
 	if p.Verdict == "" || p.Buy == nil {
 		return nil
 	}
 	rows, divided := []StackRow{}, false
-	for _, run := range trayRuns(r.NextTray, p) {
+	for _, run := range trayRuns(r.Trays.NextTray, p) {
 		if len(rows) > mostRows {
 			break
 		}
@@ -42,8 +45,8 @@ func nextTrays(r *report.Report, p *report.Payback) []Spec {
 
 // trayRuns are a pair's further trays, neighbours with the same uses and the same
 // answers together.
-func trayRuns(all []report.NextTray, p *report.Payback) [][]report.NextTray {
-	var runs [][]report.NextTray
+func trayRuns(all []trays.NextTray, p *trays.Payback) [][]trays.NextTray {
+	var runs [][]trays.NextTray
 	for _, n := range all {
 		if n.Tray != p.Tray || n.Other != p.Other {
 			continue
@@ -51,13 +54,15 @@ func trayRuns(all []report.NextTray, p *report.Payback) [][]report.NextTray {
 		if last := len(runs) - 1; last >= 0 && runs[last][0].Uses == n.Uses && payPart(runs[last][0]) == payPart(n) {
 			runs[last] = append(runs[last], n)
 		} else {
-			runs = append(runs, []report.NextTray{n})
+			runs = append(runs, []trays.NextTray{n})
 		}
 	}
 	return runs
 }
 
-func payPart(n report.NextTray) int {
+// payPart says whether a tray earns its price: in the middle of the gain, else at its
+// high end. Without a gain it cannot be told, which is not no.
+func payPart(n trays.NextTray) int {
 	switch {
 	case !n.Pays.Known:
 		return paysUnknown
@@ -69,9 +74,10 @@ func payPart(n report.NextTray) int {
 	return paysNot
 }
 
-func trayRow(run []report.NextTray) StackRow {
+// trayRow is the bar of trays that are alike.
+func trayRow(run []trays.NextTray) StackRow {
 	first, last := run[0], run[len(run)-1]
-	row := StackRow{Name: fmt.Sprintf("tray %d", first.Nth), Parts: make([]*float64, len(payWords)), Note: fmt.Sprintf("%.1f uses", first.Uses)}
+	row := StackRow{Name: fmt.Sprintf("tray %d", first.Nth), Parts: make([]*float64, len(payWords)), Note: words.Fixed(first.Uses, 1) + " uses"}
 	if len(run) > 1 {
 		row.Name = fmt.Sprintf("trays %d to %d", first.Nth, last.Nth)
 	}
@@ -80,7 +86,7 @@ func trayRow(run []report.NextTray) StackRow {
 }
 
 // sayStop says how many more trays would pay.
-func sayStop(b report.Buy) string {
+func sayStop(b trays.Buy) string {
 	switch {
 	case b.N == 0 && b.High == 0:
 		return "no further one would pay, not even at the high end"

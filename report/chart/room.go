@@ -5,52 +5,52 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/room"
+	"traybook/report/words"
 )
 
 // rooms shows how full each place was over a season.
 func rooms(r *report.Report, year int) []Spec {
 	first, after := r.Book.Settings.SeasonDays(year)
-	if r.LastDate.Known() && !r.Finished(year) {
-		after = min(after, max(first+2, r.LastDate)) // open batches are known to stand until then
+	if today := r.Batches.Today; today.Known() && !r.Batches.Finished(year) {
+		after = min(after, max(first+2, today)) // open batches are known to stand until then
 	}
 	var specs []Spec
-	for _, m := range r.Room {
+	for _, m := range r.Room.Load {
 		if m.Season == year {
-			specs = append(specs, roomChart(m, levels(r.InUse, m.Place, first, after)))
+			specs = append(specs, roomChart(m, levels(r.Room.InUse, m.Place, first, after)))
 		}
 	}
 	return specs
 }
 
-func roomChart(m report.Room, points []Point) Spec {
-	what := map[report.PlaceKind]string{report.BenchPlace: "Bench places taken", report.ChamberPlace: "Chamber places taken", report.TrayPlace: m.Place + " trays in use"}[m.Kind]
+// roomChart draws the load of a place against what it holds. Nothing owned or no room
+// written has no line: a capacity of 0 is no limit that was kept.
+func roomChart(m room.Load, points []Point) Spec {
+	what := map[room.PlaceKind]string{room.BenchPlace: "Bench places taken", room.ChamberPlace: "Chamber places taken", room.TrayPlace: m.Place + " trays in use"}[m.Kind]
 	h := Head{Name: season("room", m.Season, m.Place), Title: fmt.Sprintf("%s, %d", what, m.Season)}
-	h.Label = fmt.Sprintf("%s. At most %s", h.Title, trays(m.Peak))
+	h.Label = fmt.Sprintf("%s. At most %s", h.Title, trayCount(m.Peak))
 	if m.PeakDate.Known() {
-		h.Label += ", on " + spokenDay(m.PeakDate)
+		h.Label += ", on " + words.DayMonth(m.PeakDate)
 	}
 	var lines []Line
 	if m.Capacity.Known && m.Capacity.Value > 0 {
-		words := "room for " + trays(m.Capacity.Value)
-		if m.Kind == report.TrayPlace {
-			words = fmt.Sprintf("%.4g owned", m.Capacity.Value)
+		limit := "room for " + trayCount(m.Capacity.Value)
+		if m.Kind == room.TrayPlace {
+			limit = words.Number(m.Capacity.Value) + " owned"
 		}
-		lines, h.Label = []Line{{m.Capacity.Value, words}}, h.Label+"; "+words
+		lines, h.Label = []Line{{m.Capacity.Value, limit}}, h.Label+"; "+limit
 	}
 	h.Label += "."
 	return StepLines(h, []Series{{Name: what, Points: points}}, Axis{Name: what, Unit: "trays", Whole: true}, lines...)
 }
 
-func trays(n float64) string {
-	if n == 1 {
-		return "1 tray"
-	}
-	return fmt.Sprintf("%.4g trays", n)
-}
+// trayCount writes a load, of which a part may be of a tray: 12.5 trays.
+func trayCount(n float64) string { return words.Number(n) + " " + words.Unit(n, "tray", "trays") }
 
 // levels are the levels of a place on the days of a season on which it changed,
 // and on its first day and its last.
-func levels(rows []report.InUse, place string, first, after records.Date) []Point {
+func levels(rows []room.InUse, place string, first, after records.Date) []Point {
 	var points []Point
 	before, last := 0.0, 0.0
 	for _, u := range rows {

@@ -31,6 +31,7 @@ const (
 	rowGap    = 10
 )
 
+// add puts a row under the last.
 func (r *rowNames) add(name, note string) {
 	r.rawNames, r.rawNotes = append(r.rawNames, name), append(r.rawNotes, note)
 }

@@ -177,6 +177,7 @@ func (s *sheet) flow() (entries []any, height float64) {
 	return entries, height + high
 }
 
+// legendOption sets the keys out in lines that fit the width.
 func (s *sheet) legendOption() map[string]any {
 	entries, _ := s.flow()
 	return map[string]any{

@@ -8,6 +8,8 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/rate"
+	"traybook/report/words"
 )
 
 // Name makes a figure's name of its parts: lower-case letters, digits and
@@ -21,6 +23,7 @@ func Name(parts ...string) string {
 	return strings.Join(out, "-")
 }
 
+// slug keeps what a name may hold, and adds a sum of the bytes where that is not all.
 func slug(s string) string {
 	var b strings.Builder
 	for _, r := range s {
@@ -66,7 +69,7 @@ func bothWidths(charts []Spec) []Spec {
 // figures returns every chart once.
 func figures(r *report.Report) []Spec {
 	var specs []Spec
-	for _, year := range r.Seasons {
+	for _, year := range r.Batches.Seasons {
 		specs = append(specs, emergence(r, year)...)
 		specs = append(specs, costs(r, year)...)
 		if year == r.Season || noteAsks(r, year, "losses") {
@@ -80,9 +83,10 @@ func figures(r *report.Report) []Spec {
 	specs = append(specs, rooms(r, r.Season)...)
 	specs = append(specs, lots(r)...)
 	specs = append(specs, leeway(r)...)
-	for i := range r.Payback {
-		specs = append(specs, matches(r, &r.Payback[i])...)
-		specs = append(specs, nextTrays(r, &r.Payback[i])...)
+	for i := range r.Trays.Payback {
+		pair := &r.Trays.Payback[i]
+		specs = append(specs, matches(r, pair)...)
+		specs = append(specs, nextTrays(r, pair)...)
 	}
 	return specs
 }
@@ -95,7 +99,7 @@ func noteAsks(r *report.Report, year int, figure string) bool {
 }
 
 // pointer is a figure as charts take it: nil where it is missing.
-func pointer(n report.Num) *float64 {
+func pointer(n rate.Num) *float64 {
 	if !n.Known {
 		return nil
 	}
@@ -103,14 +107,10 @@ func pointer(n report.Num) *float64 {
 }
 
 // batches writes a sample: 1 batch, 12 batches.
-func batches(n int) string { return counted(n, "batch", "batches") }
+func batches(n int) string { return words.Count(n, "batch", "batches") }
 
-func counted(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
-}
+// percent writes a share of 1 as a table does, as plain text: 83 %.
+func percent(share float64) string { return words.PercentNumber(share) + " %" }
 
 // shown says in a title how many of all rows a chart shows.
 func shown(title string, all int, which string) string {

@@ -42,6 +42,7 @@ func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
 	return twice(h, func(s *sheet) Spec { return s.stack(rows, parts, axis) })
 }
 
+// stack draws on one sheet, wide or narrow.
 func (s *sheet) stack(rows []StackRow, parts []string, axis Axis) Spec {
 	var names rowNames
 	var totals []*float64
@@ -118,6 +119,7 @@ func (s *sheet) total(r StackRow) *float64 {
 	return &sum
 }
 
+// stackData is one part of every bar; a bar with too few parts leaves it out.
 func stackData(rows []StackRow, part int, a Axis) []opts.BarData {
 	data := make([]opts.BarData, len(rows))
 	for i, r := range rows {
@@ -133,6 +135,7 @@ func (s *sheet) bar(name string, data []opts.BarData, series int, o opts.BarChar
 	s.chart.AddSeries(name, data, charts.WithBarChartOpts(o), charts.WithItemStyleOpts(opts.ItemStyle{Color: colour(series)}))
 }
 
+// sayTotals reads out the whole bars: their parts stand in the table beside.
 func sayTotals(rows []StackRow, totals []*float64, a Axis) string {
 	dots := make([]DotRow, len(rows))
 	for i, r := range rows {

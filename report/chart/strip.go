@@ -28,6 +28,7 @@ func DotsStrip(h Head, strips []Strip, axis Axis, lines ...Line) Spec {
 	return twice(h, func(s *sheet) Spec { return s.strips(strips, axis, lines) })
 }
 
+// strips draws on one sheet, wide or narrow.
 func (s *sheet) strips(strips []Strip, axis Axis, lines []Line) Spec {
 	var values []*float64
 	var names rowNames

@@ -6,6 +6,8 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/germination"
+	"traybook/report/words"
 )
 
 // oftenSown is the least number of weeks for a chart of emergence by week.
@@ -14,8 +16,8 @@ const oftenSown = 5
 // weeks shows the emergence of crops sown often by week of sowing, with the
 // temperature beside it.
 func weeks(r *report.Report, year int) []Spec {
-	byCrop := map[string][]report.SowingWeek{}
-	for _, w := range r.Weeks {
+	byCrop := map[string][]germination.Week{}
+	for _, w := range r.Germination.Weeks {
 		if w.Season == year && w.Share.Known {
 			byCrop[w.Crop] = append(byCrop[w.Crop], w)
 		}
@@ -29,7 +31,9 @@ func weeks(r *report.Report, year int) []Spec {
 	return specs
 }
 
-func weekChart(r *report.Report, year int, crop string, rows []report.SowingWeek) Spec {
+// weekChart draws emergence over temperature. Weeks are placed at their Mondays;
+// temperatures of a chamber and of the house are never one line.
+func weekChart(r *report.Report, year int, crop string, rows []germination.Week) Spec {
 	up := Series{}
 	temps := map[string]*Series{}
 	rests := 0
@@ -59,7 +63,7 @@ func weekChart(r *report.Report, year int, crop string, rows []report.SowingWeek
 }
 
 // sayWeeks names the worst and the best week.
-func sayWeeks(rows []report.SowingWeek) string {
+func sayWeeks(rows []germination.Week) string {
 	worst, best := rows[0], rows[0]
 	for _, w := range rows[1:] {
 		if w.Share.Value < worst.Share.Value {
@@ -69,12 +73,9 @@ func sayWeeks(rows []report.SowingWeek) string {
 			best = w
 		}
 	}
-	return fmt.Sprintf("%d weeks with sowings, from %.0f %% up of those sown in the week of %s to %.0f %% in the week of %s.", len(rows),
-		100*worst.Share.Value, spokenDay(mondayOf(worst.Week)), 100*best.Share.Value, spokenDay(mondayOf(best.Week)))
+	return fmt.Sprintf("%d weeks with sowings, from %s up of those sown in the week of %s to %s in the week of %s.", len(rows),
+		percent(worst.Share.Value), words.DayMonth(mondayOf(worst.Week)), percent(best.Share.Value), words.DayMonth(mondayOf(best.Week)))
 }
-
-// spokenDay is a day in words: 7 July.
-func spokenDay(d records.Date) string { return d.Time().Format("2 January") }
 
 // mondayOf is the first day of an ISO 8601 week written 2025-W14.
 func mondayOf(week string) records.Date {

@@ -3,8 +3,11 @@ package data
 import (
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
 )
 
+// inputs are the settings and assumptions that the figures rest on, each with where it
+// comes from.
 func inputs(r *report.Report) File {
 	type row = records.Input
 	return table("inputs", 1, r.Inputs,
@@ -14,9 +17,11 @@ func inputs(r *report.Report) File {
 	)
 }
 
+// batches has a row for each sowing: when it ended and what came of it (rules "Cells
+// sown", "End of a batch", "Usable plants", "Cost of a transplant").
 func batches(r *report.Report) File {
-	type row = *report.Batch
-	return table("batches", 1, r.Batches,
+	type row = *report.Record
+	return table("batches", 1, r.Records,
 		column[row]{"batch", func(b row) Cell { return str(b.Code) }},
 		column[row]{"season", func(b row) Cell { return num(b.Season) }},
 		column[row]{"sown", func(b row) Cell { return date(b.Sown) }},
@@ -36,6 +41,7 @@ func batches(r *report.Report) File {
 	)
 }
 
+// week is the work due as of today (rule "Work due").
 func week(r *report.Report) File {
 	type row = report.WeekLine
 	return table("week", 3, r.Week,
@@ -47,9 +53,11 @@ func week(r *report.Report) File {
 	)
 }
 
+// problems is what was found in the logs. A line or column of 0 is none: the problem is
+// of a whole file.
 func problems(r *report.Report) File {
 	type row = records.Problem
-	place := func(n int) Cell {
+	at := func(n int) Cell {
 		if n == 0 {
 			return Cell{}
 		}
@@ -57,8 +65,8 @@ func problems(r *report.Report) File {
 	}
 	return table("problems", 3, r.Problems,
 		column[row]{"file", func(p row) Cell { return str(p.File) }},
-		column[row]{"line", func(p row) Cell { return place(p.Line) }},
-		column[row]{"column", func(p row) Cell { return place(p.Column) }},
+		column[row]{"line", func(p row) Cell { return at(p.Line) }},
+		column[row]{"column", func(p row) Cell { return at(p.Column) }},
 		column[row]{"severity", func(p row) Cell { return str(p.Severity.String()) }},
 		column[row]{"cell", func(p row) Cell { return str(p.Cell) }},
 		column[row]{"found", func(p row) Cell { return str(p.Found) }},
@@ -68,7 +76,7 @@ func problems(r *report.Report) File {
 }
 
 // groupColumns are the key columns of a table by group.
-func groupColumns[T any](of func(T) report.Group) []column[T] {
+func groupColumns[T any](of func(T) batch.Group) []column[T] {
 	return []column[T]{
 		{"season", func(t T) Cell { return num(of(t).Season) }},
 		{"crop", func(t T) Cell { return str(of(t).Crop) }},

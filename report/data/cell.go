@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"traybook/records"
-	"traybook/report"
+	"traybook/report/rate"
 )
 
 // Cell is one value of a table: text, a number, or nothing. The zero Cell is
@@ -17,6 +17,7 @@ type Cell struct {
 	kind   kind
 }
 
+// kind is what a cell holds, in the order in which cells sort.
 type kind int
 
 const (
@@ -51,6 +52,7 @@ func compare(a, b Cell) int {
 	return cmp.Or(cmp.Compare(a.kind, b.kind), cmp.Compare(a.number, b.number), cmp.Compare(a.text, b.text))
 }
 
+// str is text; an empty one is no value.
 func str[S ~string](s S) Cell {
 	if s == "" {
 		return Cell{}
@@ -58,6 +60,7 @@ func str[S ~string](s S) Cell {
 	return Cell{text: string(s), kind: text}
 }
 
+// num is a number as it was figured, without rounding.
 func num[N ~int | ~float64](v N) Cell {
 	if v == 0 { // no minus zero
 		return Cell{kind: number}
@@ -65,6 +68,7 @@ func num[N ~int | ~float64](v N) Cell {
 	return Cell{number: float64(v), kind: number}
 }
 
+// maybe is a figure that may be missing: then the cell is empty, never 0.
 func maybe[N int | float64](m records.Maybe[N]) Cell {
 	if !m.Known {
 		return Cell{}
@@ -72,6 +76,7 @@ func maybe[N int | float64](m records.Maybe[N]) Cell {
 	return num(m.Value)
 }
 
+// date is ISO 8601, empty where it is unknown.
 func date(d records.Date) Cell { return str(d.String()) }
 
 func yes(b bool) Cell {
@@ -81,6 +86,7 @@ func yes(b bool) Cell {
 	return str("no")
 }
 
+// maybeYes is an answer that may not be known: neither yes nor no.
 func maybeYes(m records.Maybe[bool]) Cell {
 	if !m.Known {
 		return Cell{}
@@ -89,4 +95,4 @@ func maybeYes(m records.Maybe[bool]) Cell {
 }
 
 // only keeps a number where there is one to speak of.
-func only(known bool, v float64) report.Num { return report.Num{Value: v, Known: known} }
+func only(known bool, v float64) rate.Num { return rate.Num{Value: v, Known: known} }

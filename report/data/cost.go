@@ -1,39 +1,26 @@
 package data
 
 import (
-	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/money"
 )
 
-// parts are the cost columns between usable and total, in the contract's order.
-var parts = []struct {
-	category records.Category
-	of       func(report.Parts) float64
-}{
-	{records.Seed, func(p report.Parts) float64 { return p.Seed }},
-	{records.Mix, func(p report.Parts) float64 { return p.Mix }},
-	{records.Labour, func(p report.Parts) float64 { return p.Labour }},
-	{records.Heat, func(p report.Parts) float64 { return p.Heat }},
-	{records.Power, func(p report.Parts) float64 { return p.Power }},
-	{records.Water, func(p report.Parts) float64 { return p.Water }},
-	{records.Feed, func(p report.Parts) float64 { return p.Feed }},
-	{records.Equipment, func(p report.Parts) float64 { return p.Equipment }},
-	{records.Other, func(p report.Parts) float64 { return p.Other }},
-	{report.TrayCharge, func(p report.Parts) float64 { return p.TrayCharge }},
-}
-
+// cost is what the batches of a group bear and what a transplant cost (rule "Cost of a
+// transplant"). It has a column for each category, in the order of the ledger, empty
+// where the book has no money of it: what is not written is not 0.
 func cost(r *report.Report) File {
-	type row = report.Cost
-	columns := join(groupColumns(func(c row) report.Group { return c.Group }),
+	type row = money.Cost
+	columns := join(groupColumns(func(c row) batch.Group { return c.Group }),
 		[]column[row]{
 			{"batches", func(c row) Cell { return num(c.Batches) }},
 			{"usable", func(c row) Cell { return maybe(c.Usable) }},
 		})
-	for _, p := range parts {
-		known := r.HasCategory(p.category)
-		columns = append(columns, column[row]{string(p.category), func(c row) Cell { return maybe(only(known, p.of(c.Parts))) }})
+	for _, category := range money.Categories {
+		known := r.Money.Has[category]
+		columns = append(columns, column[row]{string(category), func(c row) Cell { return maybe(only(known, c.Parts.Of(category))) }})
 	}
-	return table("cost", 5, r.Cost, append(columns,
+	return table("cost", 5, r.Money.Cost, append(columns,
 		column[row]{"carried", func(c row) Cell { return maybe(only(c.Total.Known, c.Parts.Carried)) }},
 		column[row]{"total", func(c row) Cell { return maybe(c.Total) }},
 		column[row]{"failed_share", func(c row) Cell { return maybe(c.FailedShare) }},
@@ -42,9 +29,11 @@ func cost(r *report.Report) File {
 	)...)
 }
 
+// ledger sets the money written beside what batches bear of it (rule "Ledger"): ledger
+// = borne + unborne, line by line.
 func ledger(r *report.Report) File {
-	type row = report.LedgerLine
-	return table("ledger", 2, r.Ledger,
+	type row = money.LedgerLine
+	return table("ledger", 2, r.Money.Ledger,
 		column[row]{"season", func(l row) Cell { return num(l.Season) }},
 		column[row]{"category", func(l row) Cell { return str(l.Category) }},
 		column[row]{"ledger", func(l row) Cell { return num(l.Ledger) }},

@@ -9,14 +9,14 @@ package data
 
 import "traybook/report"
 
-// Files returns all data files of a report, in the order of the contract.
+// Files returns all data files of a report, in a fixed order.
 func Files(r *report.Report) []File {
 	return []File{
 		inputs(r), batches(r),
 		emergence(r), differences(r), lots(r), timing(r), losses(r), weeks(r), chambers(r),
 		quality(r), leeway(r), usable(r),
 		cost(r), ledger(r),
-		payback(r), matches(r), nextTray(r), trial(r), room(r), inUse(r),
+		payback(r), matches(r), nextTray(r), trial(r), load(r), inUse(r),
 		week(r), problems(r),
 	}
 }

@@ -18,7 +18,11 @@ func TestColumnsAreThePublishedOnes(t *testing.T) {
 		t.Fatal(err)
 	}
 	var got strings.Builder
-	for _, f := range Files(&report.Report{}) {
+	r, err := report.New(&records.Book{}, nil, report.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range Files(r) {
 		fmt.Fprintf(&got, "%s %d %s\n", f.Name, f.Keys, strings.Join(f.Columns, ","))
 	}
 	if got.String() != string(want) {
@@ -54,12 +58,11 @@ func TestCells(t *testing.T) {
 
 // Rows stand by their key: numbers as numbers, text by bytes, empty first.
 func TestRowsAreSortedByKey(t *testing.T) {
-	lines := []report.InUse{
-		{Date: records.NewDate(2025, 4, 1), Place: "b"},
-		{Date: records.NewDate(2025, 4, 1), Place: "B"},
-		{Date: records.NewDate(2024, 4, 1), Place: "z"},
+	type row struct {
+		date, place string
 	}
-	f := inUse(&report.Report{InUse: lines})
+	f := table("in_use", 2, []row{{"2025-04-01", "b"}, {"2025-04-01", "B"}, {"2024-04-01", "z"}},
+		column[row]{"date", func(r row) Cell { return str(r.date) }}, column[row]{"place", func(r row) Cell { return str(r.place) }})
 	if got := fmt.Sprint(f.Rows[0][1], f.Rows[1][1], f.Rows[2][1]); got != "z B b" {
 		t.Errorf("order %q", got)
 	}

@@ -1,11 +1,18 @@
 package data
 
-import "traybook/report"
+import (
+	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/rate"
+)
 
+// emergence has a row for each group (rule "Emergence"); what is of a seed stands where
+// the group has one number of seeds a cell (rule "Per seed").
 func emergence(r *report.Report) File {
-	type row = report.Emergence
-	return table("emergence", 5, r.Emergence, join(
-		groupColumns(func(e row) report.Group { return e.Group }),
+	type row = germination.Emergence
+	return table("emergence", 5, r.Germination.Emergence, join(
+		groupColumns(func(e row) batch.Group { return e.Group }),
 		[]column[row]{
 			{"batches", func(e row) Cell { return num(e.Batches) }},
 			{"trays", func(e row) Cell { return num(e.Trays) }},
@@ -23,9 +30,10 @@ func emergence(r *report.Report) File {
 		})...)
 }
 
+// differences sets each variety against the others of its crop (rule "Varieties").
 func differences(r *report.Report) File {
-	type row = report.Difference
-	return table("differences", 3, r.Differences,
+	type row = germination.Difference
+	return table("differences", 3, r.Germination.Differences,
 		column[row]{"season", func(d row) Cell { return num(d.Season) }},
 		column[row]{"crop", func(d row) Cell { return str(d.Crop) }},
 		column[row]{"variety", func(d row) Cell { return str(d.Variety) }},
@@ -38,13 +46,15 @@ func differences(r *report.Report) File {
 	)
 }
 
+// lots sets what came up of a lot against its packet, a seed (rule "Lots"). cells_looked_at
+// and came_up are cells: seeds are not counted.
 func lots(r *report.Report) File {
-	type row = report.LotFigure
-	return table("lots", 1, r.Lots,
-		column[row]{"lot", func(l row) Cell { return str(l.Lot.Code) }},
-		column[row]{"crop", func(l row) Cell { return str(l.Lot.Crop) }},
-		column[row]{"variety", func(l row) Cell { return str(l.Lot.Variety) }},
-		column[row]{"batches", func(l row) Cell { return num(l.Rate.Batches) }},
+	type row = germination.Lot
+	return table("lots", 1, r.Germination.Lots,
+		column[row]{"lot", func(l row) Cell { return str(l.Code) }},
+		column[row]{"crop", func(l row) Cell { return str(l.Crop) }},
+		column[row]{"variety", func(l row) Cell { return str(l.Variety) }},
+		column[row]{"batches", func(l row) Cell { return num(l.Batches) }},
 		column[row]{"cells_looked_at", func(l row) Cell { return num(l.N) }},
 		column[row]{"came_up", func(l row) Cell { return num(l.X) }},
 		column[row]{"rate", func(l row) Cell { return maybe(l.SeedRate) }},
@@ -57,10 +67,12 @@ func lots(r *report.Report) File {
 	)
 }
 
+// timing is how fast groups came up (rule "Timing"). A group without any T50
+// has no row; pages say why.
 func timing(r *report.Report) File {
-	type row = report.Timing
-	return table("timing", 5, withBatches(r.Timing, func(t row) int { return t.Batches }), join(
-		groupColumns(func(t row) report.Group { return t.Group }),
+	type row = germination.Timing
+	return table("timing", 5, withBatches(r.Germination.Timing, func(t row) int { return t.Batches }), join(
+		groupColumns(func(t row) batch.Group { return t.Group }),
 		[]column[row]{
 			{"batches", func(t row) Cell { return num(t.Batches) }},
 			{"t50_days", func(t row) Cell { return maybe(t.T50) }},
@@ -70,9 +82,10 @@ func timing(r *report.Report) File {
 		})...)
 }
 
+// losses is what died by the cause written; an empty cause is none written.
 func losses(r *report.Report) File {
-	type row = report.Loss
-	return table("losses", 3, r.Losses,
+	type row = germination.Loss
+	return table("losses", 3, r.Germination.Losses,
 		column[row]{"season", func(l row) Cell { return num(l.Season) }},
 		column[row]{"crop", func(l row) Cell { return str(l.Crop) }},
 		column[row]{"cause", func(l row) Cell { return str(l.Cause) }},
@@ -81,9 +94,10 @@ func losses(r *report.Report) File {
 	)
 }
 
+// weeks is what came up by week of sowing, ISO 8601.
 func weeks(r *report.Report) File {
-	type row = report.SowingWeek
-	return table("weeks", 3, r.Weeks,
+	type row = germination.Week
+	return table("weeks", 3, r.Germination.Weeks,
 		column[row]{"season", func(w row) Cell { return num(w.Season) }},
 		column[row]{"crop", func(w row) Cell { return str(w.Crop) }},
 		column[row]{"week", func(w row) Cell { return str(w.Week) }},
@@ -94,9 +108,10 @@ func weeks(r *report.Report) File {
 	)
 }
 
+// chambers is how warm each chamber was and what came up of batches that stood in it.
 func chambers(r *report.Report) File {
-	type row = report.ChamberFigure
-	return table("chambers", 2, r.Chambers,
+	type row = germination.Chamber
+	return table("chambers", 2, r.Germination.Chambers,
 		column[row]{"season", func(c row) Cell { return num(c.Season) }},
 		column[row]{"chamber", func(c row) Cell { return str(c.Chamber) }},
 		column[row]{"batches", func(c row) Cell { return num(c.Batches) }},
@@ -109,6 +124,6 @@ func chambers(r *report.Report) File {
 }
 
 // degrees puts a temperature in the book's own degrees.
-func degrees(r *report.Report, celsius report.Num) Cell {
+func degrees(r *report.Report, celsius rate.Num) Cell {
 	return maybe(only(celsius.Known, r.Book.Settings.Degrees(celsius.Value)))
 }

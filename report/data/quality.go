@@ -4,11 +4,16 @@ import (
 	"fmt"
 
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/plants"
+	"traybook/report/rate"
 )
 
+// quality is the latest looks of a group (rule "Looks"). s1 to s5 are plants; looks that
+// write only how many are fit have none of them.
 func quality(r *report.Report) File {
-	type row = report.Quality
-	columns := join(groupColumns(func(q row) report.Group { return q.Group }),
+	type row = plants.Quality
+	columns := join(groupColumns(func(q row) batch.Group { return q.Group }),
 		[]column[row]{
 			{"batches", func(q row) Cell { return num(q.Batches) }},
 			{"looked", func(q row) Cell { return num(q.N) }},
@@ -16,12 +21,14 @@ func quality(r *report.Report) File {
 	for i := range 5 {
 		columns = append(columns, column[row]{fmt.Sprintf("s%d", i+1), func(q row) Cell { return maybe(q.S[i]) }})
 	}
-	return table("quality", 5, withBatches(r.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) report.Rate { return q.Rate })...)...)
+	return table("quality", 5, withBatches(r.Plants.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) rate.Rate { return q.Rate })...)...)
 }
 
+// leeway is how many plants were still fit, by days past the planned date (rule
+// "Leeway"). An empty crop stands for all crops.
 func leeway(r *report.Report) File {
-	type row = report.Leeway
-	return table("leeway", 3, r.Leeway, join(
+	type row = plants.Leeway
+	return table("leeway", 3, r.Plants.Leeway, join(
 		[]column[row]{
 			{"crop", func(l row) Cell { return str(l.Crop) }},
 			{"kind", func(l row) Cell { return str(l.Kind) }},
@@ -29,14 +36,16 @@ func leeway(r *report.Report) File {
 			{"batches", func(l row) Cell { return num(l.Batches) }},
 			{"looked", func(l row) Cell { return num(l.N) }},
 		},
-		shareColumns("usable", func(l row) report.Rate { return l.Rate }))...)
+		shareColumns("usable", func(l row) rate.Rate { return l.Rate }))...)
 }
 
+// usable is usable plants of cells sown (rule "Usable plants"). A group of which no batch
+// was measured has no cells and no plants here, not 0.
 func usable(r *report.Report) File {
-	type row = report.Usable
-	share := func(u row) report.Rate { return u.Rate }
-	return table("usable", 5, r.Usable, join(
-		groupColumns(func(u row) report.Group { return u.Group }),
+	type row = plants.Usable
+	share := func(u row) rate.Rate { return u.Rate }
+	return table("usable", 5, r.Plants.Usable, join(
+		groupColumns(func(u row) batch.Group { return u.Group }),
 		[]column[row]{
 			{"batches", func(u row) Cell { return num(u.Batches) }},
 			{"left_out", func(u row) Cell { return num(u.LeftOut) }},
@@ -51,7 +60,7 @@ func usable(r *report.Report) File {
 }
 
 // shareColumns are a rate with its interval.
-func shareColumns[T any](name string, of func(T) report.Rate) []column[T] {
+func shareColumns[T any](name string, of func(T) rate.Rate) []column[T] {
 	return []column[T]{
 		{name, func(t T) Cell { return maybe(of(t).Share) }},
 		{"low", func(t T) Cell { return maybe(of(t).Low) }},

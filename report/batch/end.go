@@ -1,0 +1,110 @@
+package batch
+
+import (
+	"math"
+
+	"traybook/records"
+	"traybook/report/estimate"
+	"traybook/report/trade"
+)
+
+// EndHow says how the end of a batch is known (rule "End of a batch").
+type EndHow string
+
+// The ways in which a batch ended.
+const (
+	Written EndHow = "written"
+	Assumed EndHow = "assumed"
+	Open    EndHow = "open"
+)
+
+// Trace is what the logs say of a batch's end: the day it was cleared, its latest
+// written date, and whether it is known to have given no usable plant.
+type Trace struct {
+	Cleared, Last records.Date
+	Nothing       bool
+}
+
+// Batch is one sowing and how long it stood.
+type Batch struct {
+	Sowing
+	End      records.Date // first day on which it no longer stands
+	EndHow   EndHow
+	TrayDays float64 // trays x days in the house
+}
+
+// Ended reports whether the batch has a written or assumed end.
+func (b *Batch) Ended() bool { return b.EndHow != Open }
+
+// Stay is how long batches of a crop stand, in whole days.
+type Stay struct{ Median, Longest int }
+
+// Stays is the written stays by crop.
+type Stays map[string]Stay
+
+// usualWeeks stands in for a crop that neither the book nor the trade table knows.
+const usualWeeks = 8
+
+// Of returns the stay of a crop: of its batches with a written end, else as is usual
+// (rule "End of a batch").
+func (s Stays) Of(crop string) Stay {
+	if stay, written := s[crop]; written {
+		return stay
+	}
+	weeks := float64(usualWeeks)
+	if facts, known := trade.Crop(crop); known {
+		weeks = facts.WeeksHigh
+	}
+	days := int(math.Round(weeks * 7))
+	return Stay{days, days}
+}
+
+// settle gives every batch its end. traces stand in the order of sown.
+func settle(sown []Sowing, traces []Trace, today records.Date) ([]*Batch, Stays) {
+	batches := make([]*Batch, len(sown))
+	for i, s := range sown {
+		b := &Batch{Sowing: s, End: records.WrittenEnd(s.Sowing, traces[i].Cleared)}
+		if b.End.Known() {
+			b.EndHow = Written
+		}
+		batches[i] = b
+	}
+	stays := writtenStays(batches, traces)
+	for i, b := range batches {
+		if b.EndHow == "" {
+			b.assumeEnd(stays.Of(b.Crop), traces[i].Last, today)
+		}
+		b.TrayDays = b.Trays * float64(max(b.End-b.Sown, 0))
+	}
+	return batches, stays
+}
+
+// assumeEnd lets a batch older than the longest stay have stood the median one,
+// not less than up to its latest written date; any other is open.
+func (b *Batch) assumeEnd(stay Stay, last, today records.Date) {
+	if int(today-b.Sown) > stay.Longest {
+		b.EndHow, b.End = Assumed, max(b.Sown+records.Date(stay.Median), last)
+		return
+	}
+	b.EndHow, b.End = Open, max(today, b.Sown)
+}
+
+// writtenStays gathers the stays of batches with a written end that gave a usable
+// plant, as far as known.
+func writtenStays(batches []*Batch, traces []Trace) Stays {
+	days := map[string][]float64{}
+	for i, b := range batches {
+		if b.EndHow == Written && !traces[i].Nothing {
+			days[b.Crop] = append(days[b.Crop], float64(max(b.End-b.Sown, 0)))
+		}
+	}
+	stays := Stays{}
+	for crop, of := range days {
+		longest := 0.0
+		for _, d := range of {
+			longest = max(longest, d)
+		}
+		stays[crop] = Stay{int(records.RoundHalfUp(estimate.Median(of))), int(longest)}
+	}
+	return stays
+}

@@ -1,0 +1,81 @@
+package batch
+
+import (
+	"cmp"
+	"slices"
+
+	"traybook/records"
+)
+
+// Num is a figure that may be missing (rule "Missing").
+type Num = records.Maybe[float64]
+
+// Sowing is what a sowing and its tray code alone tell of a batch. Nth is its place
+// in the order of codes, in which every stage keeps its records of the batches.
+type Sowing struct {
+	records.Sowing
+	Nth       int
+	Season    int
+	TrayCells records.Maybe[int] // cells of one tray of its code
+	Kind      string             // of its tray code; empty: unknown
+	CellML    Num                // volume of a cell, millilitres
+	CellsSown records.Maybe[int] // rule "Cells sown"
+	FromSeed  bool               // rule "From seed"
+	SeedsSown Num                // rule "From seed"
+}
+
+// Sowings returns what was sown, by code (rule "Ties"). All later sums run in this
+// order, so that the order of a log's rows changes no digit.
+func Sowings(book *records.Book) []Sowing {
+	codes := agreed(book.Trays)
+	all := make([]Sowing, 0, len(book.Sowings))
+	for _, s := range book.Sowings {
+		all = append(all, sownOf(s, codes[s.Tray], book.Settings))
+	}
+	slices.SortStableFunc(all, func(a, b Sowing) int { return cmp.Compare(a.Code, b.Code) })
+	for i := range all {
+		all[i].Nth = i
+	}
+	return all
+}
+
+// agreed returns what every purchase of a tray code agrees on (rule "Tray codes").
+func agreed(rows []records.Purchase) map[string]records.Purchase {
+	codes := map[string]records.Purchase{}
+	for _, row := range rows {
+		code, seen := codes[row.Tray]
+		if !seen {
+			code = row
+		}
+		if !code.CellML.Known {
+			code.CellML = row.CellML
+		}
+		codes[row.Tray] = code
+	}
+	return codes
+}
+
+// sownOf reads one sowing; code has no cells where trays.csv lacks it.
+func sownOf(s records.Sowing, code records.Purchase, settings records.Settings) Sowing {
+	b := Sowing{Sowing: s, Season: settings.Season(s.Sown), Kind: code.Kind, CellML: code.CellML,
+		CellsSown: records.CellsSown(s, code.Cells)}
+	if code.Cells > 0 {
+		b.TrayCells = records.Known(code.Cells)
+	}
+	b.FromSeed = s.Start == records.FromSeed && s.From == ""
+	switch {
+	case !b.FromSeed:
+		b.SeedsSown = records.Known(0.0)
+	case b.CellsSown.Known:
+		b.SeedsSown = records.Known(float64(b.CellsSown.Value * s.SeedsPerCell))
+	}
+	return b
+}
+
+// CellsOfTray returns what tray k of the batch holds, 0 where that is unknown.
+func (s *Sowing) CellsOfTray(k int) int {
+	if !s.TrayCells.Known {
+		return 0
+	}
+	return records.CellsOfTray(s.Sowing, s.TrayCells.Value, k)
+}

@@ -1,0 +1,72 @@
+package germination
+
+import (
+	"cmp"
+	"slices"
+
+	"traybook/report/batch"
+	"traybook/report/estimate"
+	"traybook/report/rate"
+)
+
+// SimulatedCoverage is the share, in percent, of simulated 95 % intervals of rules
+// "Scatter" and "Interval of a share" that contained the true rate.
+const SimulatedCoverage = estimate.SimulatedCoverage
+
+// emergence returns a row for every group with a counted batch (rules "Emergence",
+// "Per seed"). in holds the batches that enter it.
+func emergence(in []*Counted, leftOut map[batch.Group]int, scatter rate.Scatter) []Emergence {
+	keys, groups := batch.GroupBy(in, groupOf)
+	slices.SortFunc(keys, batch.Order)
+	var table []Emergence
+	for _, g := range keys {
+		e := emergenceOf(g, groups[g], scatter)
+		e.LeftOut = leftOut[g]
+		e.SeedRate, e.SeedLow, e.SeedHigh = e.PerSeed(e.SeedsPerCell)
+		table = append(table, e)
+	}
+	return table
+}
+
+// emergenceOf pools batches of one crop, with an interval by the crop's scatter.
+func emergenceOf(g batch.Group, batches []*Counted, scatter rate.Scatter) Emergence {
+	return Emergence{Group: g, Rate: scatter.Rate(g.Crop, rate.Counts(batches, emergenceCount)),
+		Trays: trays(batches), SeedsPerCell: seedsPerCell(batches)}
+}
+
+// leftOut counts, by group, the batches from seed that enter no figure of emergence.
+func leftOut(all []*Counted) map[batch.Group]int {
+	n := map[batch.Group]int{}
+	for _, c := range all {
+		if c.FromSeed && !c.EntersEmergence() {
+			n[c.Group()]++
+		}
+	}
+	return n
+}
+
+// seasons is the emergence of each season, all crops together. Its interval rests
+// on the scatter of the whole book (rule "Scatter").
+func seasons(in []*Counted, all []int, scatter rate.Scatter) map[int]rate.Rate {
+	_, of := batch.GroupBy(in, func(c *Counted) int { return c.Season })
+	rates := map[int]rate.Rate{}
+	for _, season := range all {
+		rates[season] = scatter.Rate("", rate.Counts(of[season], emergenceCount))
+	}
+	return rates
+}
+
+// crops is the emergence of each crop of each season, all its varieties and trays
+// together: pooled over several groups, its interval still rests on the crop's own
+// scatter (rule "Scatter"). Rows have no rate a seed.
+func crops(in []*Counted, scatter rate.Scatter) []Emergence {
+	keys, groups := batch.GroupBy(in, func(c *Counted) batch.Group { return batch.Group{Season: c.Season, Crop: c.Crop} })
+	slices.SortFunc(keys, func(a, b batch.Group) int {
+		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop))
+	})
+	var table []Emergence
+	for _, g := range keys {
+		table = append(table, emergenceOf(g, groups[g], scatter))
+	}
+	return table
+}

@@ -1,0 +1,36 @@
+package germination
+
+import (
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/rate"
+)
+
+// New computes what came up. counts is what Count returned of the same batches.
+func New(b *batch.Batches, counts []Counts, book *records.Book) *Figures {
+	climate := climateOf(book)
+	f := &Figures{}
+	f.Counted, f.MedianT50 = countedOf(b.List, counts, climate)
+	in := batch.Filter(f.Counted, (*Counted).EntersEmergence)
+	f.Scatter = rate.ScatterOf(in, seedGroupOf, cropOfSeedGroup, emergenceCount, b.Settings.Confidence)
+	f.Seasons = seasons(in, b.Seasons, f.Scatter)
+	f.Crops = crops(in, f.Scatter)
+	f.Emergence = emergence(in, leftOut(f.Counted), f.Scatter)
+	f.Differences = differences(in, b.Seasons, court{f.Scatter, b.Settings.Confidence})
+	f.Lots = lots(book.Lots, f.Counted, f.Scatter)
+	f.Timing = timing(f.Counted)
+	f.Losses = losses(f.Counted)
+	f.Weeks = weeks(in, climate)
+	f.Chambers = chambers(f.Counted, climate, b.Settings)
+	return f
+}
+
+// seedGroup is a group with one number of seeds a cell: the batches of a group are
+// alike only within it (rule "Scatter").
+type seedGroup struct {
+	batch.Group
+	seeds int
+}
+
+func seedGroupOf(c *Counted) seedGroup   { return seedGroup{c.Group(), c.SeedsPerCell} }
+func cropOfSeedGroup(g seedGroup) string { return g.Crop }

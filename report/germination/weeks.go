@@ -1,0 +1,64 @@
+package germination
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/rate"
+)
+
+// weekKey is a row of the sowing weeks.
+type weekKey struct {
+	season     int
+	crop, week string
+}
+
+func weekOf(c *Counted) weekKey { return weekKey{c.Season, c.Crop, isoWeek(c.Sown)} }
+
+// weeks returns what came up by crop and ISO week of sowing, beside how warm it was
+// (rule "Losses, weeks, chambers").
+func weeks(in []*Counted, c climate) []Week {
+	keys, groups := batch.GroupBy(in, weekOf)
+	slices.SortFunc(keys, func(a, b weekKey) int {
+		return cmp.Or(cmp.Compare(a.season, b.season), cmp.Compare(a.crop, b.crop), cmp.Compare(a.week, b.week))
+	})
+	var table []Week
+	for _, k := range keys {
+		w := Week{Season: k.season, Crop: k.crop, Week: k.week, Rate: rate.Pool(rate.Counts(groups[k], emergenceCount))}
+		w.Temp, w.TempOf = c.around(groups[k])
+		table = append(table, w)
+	}
+	return table
+}
+
+// isoWeek writes the ISO 8601 week of a date: 2025-W14. The year is the one that
+// owns the week: the last days of December may belong to the next.
+func isoWeek(d records.Date) string {
+	year, week := d.Time().ISOWeek()
+	return fmt.Sprintf("%04d-W%02d", year, week)
+}
+
+// around is the mean temperature from sowing until 7 days after, every batch
+// counting once: over the batches with readings of their chamber, else over those
+// with readings of the house.
+func (c climate) around(batches []*Counted) (mean Num, of string) {
+	var chamber, house temps
+	for _, one := range batches {
+		if m := c.inChamber(one).mean(); m.Known {
+			chamber.add(m.Value)
+		}
+		if m := c.inHouse(one).mean(); m.Known {
+			house.add(m.Value)
+		}
+	}
+	switch {
+	case chamber.n > 0:
+		return chamber.mean(), "chamber"
+	case house.n > 0:
+		return house.mean(), "house"
+	}
+	return Num{}, ""
+}

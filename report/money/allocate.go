@@ -1,0 +1,83 @@
+package money
+
+import (
+	"traybook/records"
+	"traybook/report/batch"
+)
+
+// costRows shares every row of costs.csv out among batches. What days with a period
+// cost is gathered first and borne at the end.
+func (a *accounts) costRows() {
+	rows := a.pricedRows()
+	setPeriods(rows, a.all.Settings)
+	days := newDayRates(a)
+	for i := range rows {
+		row := &rows[i]
+		a.has[row.Category] = true
+		a.hasSow = a.hasSow || row.sows()
+		a.enter(row.season, row.Category, row.amount, a.allocate(row, days))
+	}
+	days.settle()
+}
+
+// allocate shares a row out; false where no batch bears it.
+func (a *accounts) allocate(row *costRow, days *dayRates) bool {
+	switch {
+	case !row.Shared():
+		return a.direct(row)
+	case periodical(row.Category):
+		return days.spread(row)
+	}
+	return a.shared(row)
+}
+
+// direct gives a row to the batch, or the season's batches of the crop and tray,
+// that it names (rule "Direct rows").
+func (a *accounts) direct(row *costRow) bool {
+	if row.Batch != "" {
+		b := a.byCode[row.Batch]
+		if b != nil {
+			b.bear(row, row.amount)
+		}
+		return b != nil
+	}
+	batches := batch.Filter(a.bySeason[row.season], func(b *Borne) bool {
+		return (row.Crop == "" || b.Crop == row.Crop) && (row.Tray == "" || b.Tray == row.Tray)
+	})
+	return split(row, batches, weightOf(row, batches)) || split(row, batches, byTrays)
+}
+
+// shared spreads a season's seed, mix, feed, equipment and other (rules "Seed",
+// "Mix", "Other shared rows"); where nothing has a weight, by trays, as direct rows.
+func (a *accounts) shared(row *costRow) bool {
+	batches := a.bySeason[row.season]
+	if row.Category == records.Seed && split(row, a.withoutPricedLot(batches), bySeeds) {
+		return true
+	}
+	return split(row, batches, weightOf(row, batches)) || split(row, batches, byTrays)
+}
+
+// split splits a row by weight; false where no batch has any.
+func split(row *costRow, batches []*Borne, w weight) bool {
+	total := 0.0
+	for _, b := range batches {
+		total += w(b)
+	}
+	if !(total > 0) {
+		return false
+	}
+	for _, b := range batches {
+		if claim := w(b); claim > 0 {
+			b.bear(row, row.amount*(claim/total))
+		}
+	}
+	return true
+}
+
+// bear lets a batch bear a part of a row.
+func (b *Borne) bear(row *costRow, amount float64) {
+	b.Parts.bear(row.Category, amount)
+	if row.sows() {
+		b.Sowing += amount
+	}
+}

@@ -1,0 +1,137 @@
+package money
+
+import (
+	"traybook/records"
+	"traybook/report/batch"
+)
+
+// dayRates spreads rows with a period. A row becomes money a tray on each day (or a
+// tray sown, a plant gone out, that day), and at last each batch takes what its
+// own days hold: a row costs its days, not days times batches.
+type dayRates struct {
+	borne    []*Borne
+	settings records.Settings
+	first    records.Date             // day 0 of the slices
+	cold     map[records.Date]float64 // by day, where both outdoor readings are written
+	// By day: trays standing, trays sown, usable plants of batches that ended.
+	stood, sown, usable []float64
+	// By day: money for one of each; perTray by category.
+	perTray           map[Category][]float64
+	perSown, perPlant []float64
+}
+
+// newDayRates says what stood on each day.
+func newDayRates(a *accounts) *dayRates {
+	h := &dayRates{borne: a.borne, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]float64{}}
+	last := records.Date(0)
+	for _, b := range h.borne {
+		if h.first == 0 || b.Sown < h.first {
+			h.first = b.Sown
+		}
+		last = max(last, b.Sown, b.End)
+	}
+	for _, days := range []*[]float64{&h.stood, &h.sown, &h.usable, &h.perSown, &h.perPlant} {
+		*days = make([]float64, max(0, last-h.first+1))
+	}
+	for _, b := range h.borne {
+		h.enter(b)
+	}
+	return h
+}
+
+// enter puts a batch on the days it stood. Adding day by day keeps an empty day
+// exactly empty, whatever parts of trays came and went.
+func (h *dayRates) enter(b *Borne) {
+	h.sown[b.Sown-h.first] += b.Trays
+	for d := b.Sown; d < b.End; d++ {
+		h.stood[d-h.first] += b.Trays
+	}
+	if b.Ended() && b.End >= h.first {
+		h.usable[b.End-h.first] += b.Usable.Or(0)
+	}
+}
+
+// spread shares a row out; false where nothing stood (was sown, ended) in its period.
+func (h *dayRates) spread(row *costRow) bool {
+	days := h.within(row.start, row.end)
+	switch {
+	case row.Category == records.Heat:
+		return h.heat(row)
+	case row.task() == records.SowingTask:
+		return ratesOf(h.perSown, h.sown, days, row.amount)
+	case row.task() == records.OutTask:
+		return ratesOf(h.perPlant, h.usable, days, row.amount) || h.failed(row)
+	}
+	return ratesOf(h.of(row.Category), h.stood, days, row.amount)
+}
+
+// failed spreads labour of setting out over the batches that ended in its period
+// without a usable plant: by their tray-days in it, else by trays.
+func (h *dayRates) failed(row *costRow) bool {
+	ended := batch.Filter(h.borne, func(b *Borne) bool { return b.Ended() && b.End >= row.start && b.End <= row.end })
+	inPeriod := func(b *Borne) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
+	return split(row, ended, inPeriod) || split(row, ended, byTrays)
+}
+
+// of is the money a tray and day of a category.
+func (h *dayRates) of(c Category) []float64 {
+	if h.perTray[c] == nil {
+		h.perTray[c] = make([]float64, len(h.stood))
+	}
+	return h.perTray[c]
+}
+
+// span is a range of days of the slices, to not included.
+type span struct{ from, to int }
+
+// within cuts a period to the days on which anything happened.
+func (h *dayRates) within(start, end records.Date) span {
+	s := span{int(max(start-h.first, 0)), int(min(end-h.first+1, records.Date(len(h.stood))))}
+	if s.to < s.from || h.first == 0 {
+		return span{}
+	}
+	return s
+}
+
+// ratesOf adds an amount, split by what each day holds, as money for one of it.
+func ratesOf(per, holds []float64, days span, amount float64) bool {
+	total := sum(holds[days.from:days.to])
+	if !(total > 0) {
+		return false
+	}
+	for d := days.from; d < days.to; d++ {
+		per[d] += amount / total
+	}
+	return true
+}
+
+func sum(xs []float64) float64 {
+	total := 0.0
+	for _, x := range xs {
+		total += x
+	}
+	return total
+}
+
+// settle lets every batch bear what its days hold.
+func (h *dayRates) settle() {
+	for _, b := range h.borne {
+		for c, per := range h.perTray { // each category goes to a part of its own
+			b.Parts.bear(c, b.Trays*h.overStay(b, per))
+		}
+		sowing := h.perSown[b.Sown-h.first] * b.Trays
+		b.Sowing += sowing
+		b.Parts.bear(records.Labour, sowing)
+		if b.Ended() && b.End >= h.first {
+			b.Parts.bear(records.Labour, h.perPlant[b.End-h.first]*b.Usable.Or(0))
+		}
+	}
+}
+
+// overStay adds up the days that a batch stood.
+func (h *dayRates) overStay(b *Borne, per []float64) float64 {
+	if b.End <= b.Sown {
+		return 0
+	}
+	return sum(per[b.Sown-h.first : b.End-h.first])
+}

@@ -1,0 +1,193 @@
+package plants
+
+import (
+	"fmt"
+	"testing"
+
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/internal/booktest"
+)
+
+// Rule "Usable plants", each source in its turn.
+func TestUsablePlants(t *testing.T) {
+	b := booktest.New(t)
+	b.Leave(b.Sow("out", "2025-01-01", "orache", "x", "AIR", 1), "2025-02-10", 70, 5)
+	b.Leave(b.Sow("over", "2025-01-02", "orache", "x", "AIR", 1), "2025-02-10", 104, 0)
+	b.Sow("counted", "2025-01-03", "orache", "x", "AIR", 2).SetOut = b.Day("2025-02-10")
+	b.Count("counted", "2025-01-20", 180)
+	b.Look("counted", "2025-02-09", 20, 15)
+	b.Sow("none", "2025-01-04", "orache", "x", "AIR", 1).SetOut = b.Day("2025-02-10")
+	b.Count("none", "2025-01-20", 0)
+	s := b.Sow("floor", "2025-01-05", "orache", "x", "AIR", 1)
+	s.SetOut, s.PlantsOut = b.Day("2025-02-10"), records.Known(30)
+	b.Sow("guess", "2025-01-06", "orache", "x", "AIR", 1).SetOut = b.Day("2025-02-10")
+	b.Sow("part", "2025-01-25", "orache", "y", "WALL", 1)
+	b.Out("part", "2025-02-08", 90, records.ToField, false)
+	b.Sow("dark", "2025-01-25", "mibuna", "y", "WALL", 1)
+	f := figures(t, b.Book(), "2025-02-12")
+	// Group and crop: 75 + 100 (104 held at the cells) + 200 x 0.9 x 0.75 + 0 = 310 of 500 = 0.62.
+	for _, want := range []struct {
+		batch  string
+		how    How
+		plants float64
+	}{
+		{"out", ByOut, 75}, {"over", ByOut, 100}, {"counted", ByCount, 135}, {"none", ByCount, 0},
+		{"floor", AtLeast, 30}, {"guess", Estimated, 62}, {"part", Estimated, 90},
+	} {
+		got := of(t, f, want.batch)
+		if got.UsableHow != want.how || got.Capped != (want.batch == "over") {
+			t.Errorf("%s: %s, want %s; capped %v", want.batch, got.UsableHow, want.how, got.Capped)
+		}
+		booktest.Known(t, want.batch, got.Usable, want.plants, 1e-12)
+	}
+	booktest.Missing(t, "no rate anywhere", of(t, f, "dark").Usable)
+	u := booktest.Find(t, "usable", f.Usable, func(u Usable) bool { return u.Variety == "x" })
+	if u.Batches != 4 || u.LeftOut != 2 {
+		t.Errorf("usable: %+v", u)
+	}
+	booktest.Known(t, "usable rate", u.Share, 0.62, 1e-12)
+	booktest.Known(t, "the book's", f.BookUsable, 0.62, 1e-12)
+}
+
+// A batch is estimated by its own group, 0.3, where that has a rate, and by its crop,
+// (30 + 90) / 200, where it has none; what is written so far of an ended batch is not
+// more than its cells.
+func TestEstimates(t *testing.T) {
+	b := booktest.New(t)
+	b.Leave(b.Sow("low", "2025-03-01", "orache", "x", "AIR", 1), "2025-04-10", 30, 0)
+	b.Leave(b.Sow("high", "2025-03-01", "orache", "y", "AIR", 1), "2025-04-10", 90, 0)
+	b.Sow("like", "2025-03-01", "orache", "x", "AIR", 1).SetOut = b.Day("2025-04-10")
+	b.Sow("other", "2025-03-01", "orache", "z", "AIR", 1).SetOut = b.Day("2025-04-10")
+	s := b.Sow("over", "2025-03-01", "orache", "z", "AIR", 1)
+	s.SetOut, s.Surplus = b.Day("2025-04-10"), records.Known(130)
+	f := figures(t, b.Book())
+	booktest.Known(t, "by its group", of(t, f, "like").Usable, 30, 1e-12)
+	booktest.Known(t, "by its crop", of(t, f, "other").Usable, 60, 1e-12)
+	booktest.Known(t, "at least", of(t, f, "over").Usable, 100, 0)
+	if over := of(t, f, "over"); over.UsableHow != AtLeast || !over.Capped {
+		t.Errorf("over: %s, capped %v", over.UsableHow, over.Capped)
+	}
+}
+
+// 100 cells, 50 of 100 up, 8 of 10 fit: 40 counted; but 55 went out already.
+func TestCountedIsNotBelowWhatWentOut(t *testing.T) {
+	b := booktest.New(t)
+	for _, code := range []string{"counted", "out"} {
+		b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
+		b.Count(code, "2025-03-20", 50).Cells = records.Known(100)
+		b.Look(code, "2025-04-10", 10, 8)
+	}
+	b.Out("out", "2025-04-12", 55, records.ToField, false)
+	f := figures(t, b.Book())
+	for code, want := range map[string]float64{"counted": 40, "out": 55} {
+		if got := of(t, f, code); got.UsableHow != ByCount {
+			t.Errorf("%s: usable %s", code, got.UsableHow)
+		}
+		booktest.Known(t, code, of(t, f, code).Usable, want, 1e-12)
+	}
+}
+
+// An open batch counted before 14 days is not counted: its crop's rate, 0.75, is
+// taken in place of its own, 0.4 (rules "Counted early", "Usable plants").
+func TestCountedEarlyIsEstimated(t *testing.T) {
+	b := booktest.New(t)
+	b.Leave(b.Sow("out", "2025-01-01", "orache", "x", "AIR", 1), "2025-02-10", 75, 0)
+	for code, counted := range map[string]string{"early": "2025-03-14", "ripe": "2025-03-15"} {
+		b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
+		b.Count(code, counted, 50)
+		b.Look(code, "2025-03-20", 10, 8)
+	}
+	f := figures(t, b.Book())
+	for code, how := range map[string]How{"early": Estimated, "ripe": ByCount} {
+		if got := of(t, f, code); got.UsableHow != how {
+			t.Errorf("%s: %s, want %s", code, got.UsableHow, how)
+		}
+	}
+	booktest.Known(t, "ripe", of(t, f, "ripe").Usable, 40, 1e-12)
+	booktest.Known(t, "early, by its group: 75 + 40 of 200", of(t, f, "early").Usable, 57.5, 1e-12)
+}
+
+// Plants that died are not usable, however many; they clear the batch. Those sold are
+// usable and not in the field.
+func TestDeadPlantsAreNotUsable(t *testing.T) {
+	b := booktest.New(t)
+	b.Sow("one", "2025-03-01", "orache", "x", "AIR", 1)
+	b.Out("one", "2025-04-09", 7, records.Sold, false)
+	b.Out("one", "2025-04-10", 60, records.ToField, false)
+	b.Out("one", "2025-04-12", 25, records.Dead, true)
+	one := of(t, figures(t, b.Book()), "one")
+	if one.UsableHow != ByOut || one.EndHow != batch.Written || one.End != b.Day("2025-04-12") || !one.HasOuts {
+		t.Errorf("usable %s, end %s %v", one.UsableHow, one.EndHow, one.End)
+	}
+	booktest.Known(t, "usable", one.Usable, 67, 0)
+	booktest.Known(t, "to the field", one.FieldOut, 60, 0)
+}
+
+// A batch of unknown cells has what went out and enters no rate; without a figure of
+// plants it has none, whatever the rate of its crop.
+func TestUsableOfUnknownCells(t *testing.T) {
+	b := booktest.New(t)
+	b.Leave(b.Sow("known", "2025-03-01", "orache", "x", "AIR", 1), "2025-04-10", 40, 0)
+	b.Leave(b.Sow("strange", "2025-03-01", "orache", "x", "NOWHERE", 1), "2025-04-10", 170, 5)
+	b.Sow("nothing", "2025-03-01", "orache", "x", "NOWHERE", 1).SetOut = b.Day("2025-04-10")
+	f := figures(t, b.Book())
+	booktest.Known(t, "out", of(t, f, "strange").Usable, 175, 0)
+	booktest.Missing(t, "without a figure", of(t, f, "nothing").Usable)
+	booktest.Known(t, "the book's rate", f.BookUsable, 0.4, 0)
+	if !of(t, f, "strange").Measured() || of(t, f, "strange").EntersUsable() {
+		t.Error("measured, and without cells for a rate")
+	}
+}
+
+// What looks and counts say of an end: a batch that came up with nothing, or was cleared
+// of dead plants only, gave nothing, be it counted early; one of which no plants are
+// written may have given some. The latest date is that of any row.
+func TestTraces(t *testing.T) {
+	b := booktest.New(t)
+	b.Sow("bare", "2025-03-01", "orache", "x", "AIR", 1).ChamberOut = b.Day("2025-03-04")
+	b.Sow("dead", "2025-03-01", "orache", "x", "AIR", 1)
+	b.Out("dead", "2025-04-12", 25, records.Dead, true)
+	b.Sow("early", "2025-03-01", "orache", "x", "AIR", 1)
+	b.Count("early", "2025-03-03", 0)
+	b.Sow("unsure", "2025-03-01", "orache", "x", "AIR", 1).SetOut = b.Day("2025-04-20")
+	b.Count("unsure", "2025-04-01", 50)
+	b.Look("unsure", "2025-04-25", 10, 9)
+	book := b.Book()
+	sown := batch.Sowings(book)
+	got := Traces(sown, germination.Count(sown, book.Counts), Read(sown, book))
+	for i, want := range []struct {
+		code, cleared, last string
+		nothing             bool
+	}{
+		{"bare", "", "2025-03-04", false}, {"dead", "2025-04-12", "2025-04-12", true},
+		{"early", "", "2025-03-03", true}, {"unsure", "", "2025-04-25", false},
+	} {
+		if g := got[i]; sown[i].Code != want.code || g.Nothing != want.nothing || g.Cleared.String() != want.cleared || g.Last.String() != want.last {
+			t.Errorf("%s: %+v", want.code, g)
+		}
+	}
+}
+
+// A row rests on the scatter of its own crop, not of the book: of two crops of eight
+// batches each, one calm (70 and 71 of 100) and one wild (30 and 90), the calm one has
+// the narrower interval and a scatter of 0.
+func TestUsableByTheScatterOfItsCrop(t *testing.T) {
+	b := booktest.New(t)
+	for crop, plants := range map[string][2]int{"calm": {70, 71}, "wild": {30, 90}} {
+		for i := range 8 {
+			b.Leave(b.Sow(fmt.Sprint(crop, i), "2025-03-01", crop, "x", "AIR", 1), "2025-04-10", plants[i%2], 0)
+		}
+	}
+	f := figures(t, b.Book())
+	calm, wild := f.Usable[0], f.Usable[1]
+	booktest.Known(t, "rho of the calm crop", calm.Rho, 0, 0)
+	booktest.Known(t, "degrees of freedom", calm.DF, 7, 0)
+	if book, _ := f.UsableScatter.Of(""); !(wild.Rho.Value > book.Rho && book.Rho > 0 && book.DF == 14) {
+		t.Errorf("rho of the wild crop %v, of the book %+v", wild.Rho, book)
+	}
+	if calm.High.Value-calm.Low.Value >= (wild.High.Value-wild.Low.Value)/2 {
+		t.Errorf("calm %+v, wild %+v", calm.Rate, wild.Rate)
+	}
+}

@@ -1,0 +1,62 @@
+package room
+
+import (
+	"maps"
+	"slices"
+
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/estimate"
+)
+
+// bench is whatever trays take up: the benches, the chambers or the trays of one
+// code; what stood on it, and how much it holds.
+type bench struct {
+	name      string
+	kind      PlaceKind
+	uncounted bool
+	spans     []estimate.Span
+	capacity
+}
+
+// benchesOf returns the benches, the chambers and every tray code sown, with what
+// stood there.
+func benchesOf(b *batch.Batches, standings []batch.Standing) []*bench {
+	benches := &bench{name: BenchName, kind: BenchPlace, capacity: always(b.Settings.BenchPlaces)}
+	chambers := &bench{name: ChamberName, kind: ChamberPlace, capacity: always(b.Settings.ChamberPlaces)}
+	washing := records.Date(b.Settings.TrayTurnaround)
+	codes := map[string]*bench{}
+	for _, s := range standings {
+		start := s.Sown
+		if s.ChamberOut.Known() {
+			start = s.ChamberOut
+			chambers.add(s.Sown, s.ChamberOut, s.Trays)
+		}
+		benches.add(start, s.End, s.Trays*b.Codes.Places(s.Code))
+		if codes[s.Code] == nil {
+			codes[s.Code] = traysOf(s.Code, b.Codes[s.Code])
+		}
+		codes[s.Code].add(s.Sown, s.End+washing, s.Trays)
+	}
+	all := []*bench{benches, chambers}
+	for _, code := range slices.Sorted(maps.Keys(codes)) {
+		all = append(all, codes[code])
+	}
+	return all
+}
+
+// traysOf is the trays of a code; c is nil where trays.csv lacks it.
+func traysOf(code string, c *batch.TrayCode) *bench {
+	at := &bench{name: code, kind: TrayPlace, capacity: always(Num{})}
+	if c != nil {
+		at.capacity, at.uncounted = owned(c), !c.Counted()
+	}
+	return at
+}
+
+// add puts an amount on a bench; what ends no later than it begins takes no room.
+func (at *bench) add(from, to records.Date, amount float64) {
+	if to > from {
+		at.spans = append(at.spans, estimate.Span{Start: int(from), End: int(to), Amount: amount})
+	}
+}

@@ -1,0 +1,34 @@
+package trays
+
+import (
+	"os"
+	"testing"
+
+	"traybook/records"
+	"traybook/report/internal/booktest"
+)
+
+// The trade's worked checks C15, C16 and C17 (own arithmetic) as books, from the
+// logs to the figure: 0.0995 a plant used; 12 uses and, at 3 a year, 4.0 years;
+// 12.63 uses.
+func TestWorkedChecksAsBooks(t *testing.T) {
+	perPlant := func(f told) Num { return f.money.Cost[0].PerTransplant }
+	uses := func(f told) Num { return f.Payback[0].PaybackUses }
+	for _, tt := range []struct {
+		book   string
+		figure func(told) Num
+		want   float64
+		within float64
+	}{
+		{"c15", perPlant, 0.0995, 0.0005},
+		{"c16", uses, 12, 1e-9},
+		{"c16", func(f told) Num { return f.Payback[0].PaybackSeasons }, 4, 1e-9},
+		{"c17", uses, 12 / 0.95, 1e-9},
+	} {
+		book, problems := records.Load(os.DirFS("../../examples/checks/" + tt.book))
+		if len(problems) > 0 {
+			t.Fatal(tt.book, problems)
+		}
+		booktest.Known(t, tt.book, tt.figure(tell(book)), tt.want, tt.within)
+	}
+}

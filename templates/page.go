@@ -1,0 +1,146 @@
+package templates
+
+import (
+	"cmp"
+	"html/template"
+	"path"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"golang.org/x/text/unicode/norm"
+
+	"traybook/report"
+)
+
+// page is the page being written: the site as seen from it.
+type page struct {
+	*site
+	spec  spec
+	root  string          // "" or "../": from the page to the site's folder
+	ids   map[string]bool // taken on the page
+	noted map[string]bool // figures that the note on the page has shown
+	err   error           // what went wrong in making it
+}
+
+// newPage starts a page on which no id is taken yet.
+func newPage(s *site, sp spec) *page {
+	return &page{site: s, spec: sp, root: strings.Repeat("../", strings.Count(sp.path, "/")), ids: map[string]bool{}, noted: map[string]bool{}}
+}
+
+// id returns an id that the page has not used yet: want, or want with a number.
+func (p *page) id(want string) string {
+	id := want
+	for i := 2; p.ids[id]; i++ {
+		id = want + "-" + strconv.Itoa(i)
+	}
+	p.ids[id] = true
+	return id
+}
+
+// href is the address of a file of the site as seen from the page.
+func (p *page) href(target string) string { return p.root + target }
+
+// to links to a page of the site; where it was left out, the words stand alone.
+func (p *page) to(target string, words any) template.HTML {
+	file, _, _ := strings.Cut(target, "#")
+	if file != "" && !p.paths[file] {
+		return markup(words)
+	}
+	if file != "" {
+		target = p.href(target)
+	}
+	return template.HTML(`<a href="`+template.HTMLEscapeString(target)+`">`) + markup(words) + "</a>"
+}
+
+// batch links to the story of a batch.
+func (p *page) batch(code string) template.HTML {
+	at, ok := p.anchors[code]
+	if !ok {
+		return batchCode(code)
+	}
+	return p.to(at, batchCode(code))
+}
+
+// batches links to several batches, in a sentence.
+func (p *page) batches(codes []string) template.HTML {
+	links := make([]template.HTML, len(codes))
+	for i, c := range codes {
+		links[i] = p.batch(c)
+	}
+	return list(links)
+}
+
+// seasonPath is where the review of a season stands.
+func (s *site) seasonPath(season int) string {
+	if season == s.r.Season {
+		return "index.html"
+	}
+	return "season/" + strconv.Itoa(season) + ".html"
+}
+
+// slug turns a name into what may stand in a file name or an anchor: lower-case
+// letters a to z and digits, with hyphens between; accents are taken off.
+func slug(s string) string {
+	var b strings.Builder
+	for _, r := range norm.NFKD.String(strings.ToLower(s)) {
+		switch {
+		case 'a' <= r && r <= 'z' || '0' <= r && r <= '9':
+			b.WriteRune(r)
+		case unicode.Is(unicode.Mn, r):
+		case b.Len() > 0 && !strings.HasSuffix(b.String(), "-"):
+			b.WriteByte('-')
+		}
+	}
+	out := strings.Trim(b.String(), "-")
+	return strings.Trim(out[:min(len(out), 60)], "-")
+}
+
+// slugs gives each key a slug of its own, in the order given.
+type slugs struct{ taken map[string]bool }
+
+// unique is the slug of s, or of otherwise where s has no letter, with a number behind
+// it where it is taken.
+func (u *slugs) unique(s, otherwise string) string {
+	if u.taken == nil {
+		u.taken = map[string]bool{}
+	}
+	base := cmp.Or(slug(s), otherwise)
+	out := base
+	for i := 2; u.taken[out]; i++ {
+		out = base + "-" + strconv.Itoa(i)
+	}
+	u.taken[out] = true
+	return out
+}
+
+// cropPage is a records page: a crop in a season, with its batches in order.
+type cropPage struct {
+	Season  int
+	Crop    string
+	Path    string
+	Batches []*report.Record
+}
+
+// batchAnchors says where the story of each batch stands.
+func batchAnchors(crops []cropPage) map[string]string {
+	at := map[string]string{}
+	for _, page := range crops {
+		var ids slugs
+		for _, b := range page.Batches {
+			at[b.Code] = page.Path + "#" + batchID(&ids, b)
+		}
+	}
+	return at
+}
+
+// batchID is the anchor of a batch on its page of records.
+func batchID(ids *slugs, b *report.Record) string {
+	return "batch-" + ids.unique(b.Code, "x")
+}
+
+// anchor is the part of an address after the number sign.
+func anchor(address string) string {
+	_, id, _ := strings.Cut(path.Base(address), "#")
+	return id
+}
