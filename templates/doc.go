@@ -1,32 +1,46 @@
 // Package templates sets the figures of a report out as pages: a report and its
 // drawn charts go in, HTML and the style sheet come out. It computes no figure,
-// reads no file and knows no clock; it is the only place that rounds, writes
-// units and reads Markdown.
+// reads no file and knows no clock. Package words writes every number; this is the
+// only place that puts sentences together, makes HTML and reads Markdown.
 //
-// In reading order: templates.go (Page, Pages), plan.go (which pages there are),
-// site.go (what every page shares), page.go (links and anchors), words.go
-// (sentences with untrusted names in them), format.go (numbers and units),
-// table.go and figure.go (tables and charts as the partials take them),
-// notes.go (a season's notes), gaps.go (what the records could not tell), then a
+// In reading order: templates.go (File, Pages), plan.go (which pages there are),
+// site.go (what every page shares), page.go (links and anchors), say.go (sentences
+// with untrusted names in them), table.go, cells.go and figure.go (tables and charts
+// as the partials take them), categories.go (the words for money), gaps.go (what the
+// records could not tell), notes.go and notes_render.go (a season's notes), then a
 // file NAME_view.go for each page beside html/NAME.html. Larger pages have parts
-// of their own: trays_gain, trays_next, trays_trial and trays_room; leeway;
-// losses and chambers; lots_trail. decision.go is the answer about trays wherever
-// it stands; sheetfile.go (SheetFile) is the forms to print as one file.
+// of their own: review_figures and answers; costs_table and costs_words; trays_gain,
+// trays_next, trays_trial and trays_room; leeway; losses and chambers; lots_trail;
+// story_end. decision.go is the answer about trays wherever it stands; sheetfile.go
+// (SheetFile) is the forms to print as one file.
 //
-// How to write a page: put a row into chapters (plan.go), write a function that
-// turns the report into a small struct of plain fields (costs_view.go is the
-// pattern), and html/NAME.html, which shows them. It finds:
+// # How to write a page
+//
+// Put a row into chapters (plan.go), write a function that turns the report into a
+// small struct of plain fields (costs_view.go is the pattern), and html/NAME.html,
+// which shows them. It finds:
 //
 //	p.table, t.add, t.under, t.foot    a table; {{template "table" .T}} shows it
+//	addJudged                          rows, those of too few batches below a line
 //	p.figure                           a chart with its table; {{template "figure" .F}}
 //	more                               tables and charts that open on request
 //	p.to, p.batch, p.crop              links that know what pages there are
 //	say, list, join, name              sentences; names in them are isolated
-//	shareText, shareCell, days, ...    format.go and table.go write every number
+//	words.ShareText, shareCell, ...    package words and cells.go write every number
 //
 // What the logs that feed the page (logs in the plan) lack is told at its end by
 // the shell. A figure that notes may ask for goes into namedFigures
 // (notefigures.go).
+//
+// # What notes lack is told first
+//
+// Pages adds no problem to a report: what they show of problems would be stale.
+// Notes reads the season notes before the figures are made, and tells of pictures
+// and of figures by a wrong name. Unfilled tells which figures they ask for in vain;
+// it needs the report, but none of its pages. A build puts both among the problems
+// of the logs, then sets pages and data files.
+//
+// # Untrusted text
 //
 // Names, notes and codes of a book are untrusted: they reach a page through
 // html/template, through say or through the Markdown reader, never otherwise.

@@ -1,10 +1,12 @@
 package templates
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
 	"slices"
 
+	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/rate"
 	"traybook/report/words"
@@ -108,21 +110,9 @@ func (p *page) seasonState(season int) template.HTML {
 
 // judged lists the varieties with a verdict, the farthest from the others first.
 func (p *page) judged(season int, verdict rate.Verdict) []template.HTML {
-	var found []germination.Difference
-	for _, d := range p.r.Germination.Differences {
-		if d.Season == season && d.Verdict == verdict && d.Difference.Known {
-			found = append(found, d)
-		}
-	}
+	found := batch.Filter(p.comparedAs(season, verdict), func(d germination.Difference) bool { return d.Difference.Known })
 	slices.SortStableFunc(found, func(a, b germination.Difference) int {
-		x, y := abs(a.Difference.Value), abs(b.Difference.Value)
-		switch {
-		case x > y:
-			return -1
-		case x < y:
-			return 1
-		}
-		return 0
+		return cmp.Compare(abs(b.Difference.Value), abs(a.Difference.Value))
 	})
 	var out []template.HTML
 	for _, d := range found {

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"errors"
+	"fmt"
 	"io/fs"
 	"net/url"
 	"os"
@@ -54,7 +55,20 @@ func browser(t *testing.T) context.Context {
 	t.Cleanup(cancel)
 	ctx, cancelTime := context.WithTimeout(ctx, 4*time.Minute)
 	t.Cleanup(cancelTime)
+	if err := chromedp.Do(ctx); err != nil {
+		skipOrFail(t, "Chromium does not start: "+err.Error())
+	}
 	return ctx
+}
+
+// tab opens a tab of the browser and watches it.
+func tab(t *testing.T, browser context.Context) (context.Context, *watch) {
+	t.Helper()
+	ctx, cancel := chromedp.NewContext(browser)
+	t.Cleanup(cancel)
+	w := &watch{}
+	w.on(t, ctx)
+	return ctx, w
 }
 
 // watch collects what a page says on the console and asks of the network.
@@ -83,7 +97,7 @@ func (w *watch) on(t *testing.T, ctx context.Context) {
 	_, errLog := chromedp.Call(ctx, log.Enable, cdp.Empty{})
 	_, errRuntime := chromedp.Call(ctx, runtime.Enable, cdp.Empty{})
 	if err := errors.Join(err, errNetwork, errLog, errRuntime); err != nil {
-		skipOrFail(t, "Chromium does not start: "+err.Error())
+		t.Fatal(err)
 	}
 }
 
@@ -120,32 +134,47 @@ const look = `(() => {
 		headings: document.querySelectorAll('h1').length, wide: wide.slice(0, 3)};
 })()`
 
+// tabs is in how many tabs at once pages are opened.
+const tabs = 2
+
 // openAll opens every page of a site once and judges it at each width.
-func openAll(t *testing.T, ctx context.Context, w *watch, site string, widths ...int64) {
+func openAll(t *testing.T, browser context.Context, site string, widths ...int64) {
 	t.Helper()
+	pages := htmlPages(t, site)
 	prefix := "file://" + (&url.URL{Path: site}).EscapedPath() + "/"
-	for _, page := range htmlPages(t, site) {
-		w.take()
-		if err := chromedp.Do(ctx, chromedp.Navigate(prefix+page)); err != nil {
+	for first := range tabs {
+		t.Run(fmt.Sprintf("tab %d", first+1), func(t *testing.T) {
+			t.Parallel()
+			ctx, w := tab(t, browser)
+			for i := first; i < len(pages); i += tabs {
+				open(t, ctx, prefix, pages[i], widths)
+				said, asked := w.take()
+				for _, s := range said {
+					t.Errorf("%s: the browser says %q", pages[i], s)
+				}
+				for _, a := range asked {
+					if !strings.HasPrefix(a, prefix) {
+						t.Errorf("%s: asks for %s", pages[i], a)
+					}
+				}
+			}
+		})
+	}
+}
+
+// open opens a page and judges it at each width.
+func open(t *testing.T, ctx context.Context, prefix, page string, widths []int64) {
+	t.Helper()
+	if err := chromedp.Do(ctx, chromedp.Navigate(prefix+page)); err != nil {
+		t.Fatalf("%s: %v", page, err)
+	}
+	for _, width := range widths {
+		err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 900))
+		f, err2 := chromedp.Run(ctx, chromedp.Evaluate[pageFacts](look))
+		if err := errors.Join(err, err2); err != nil {
 			t.Fatalf("%s: %v", page, err)
 		}
-		for _, width := range widths {
-			err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 900))
-			f, err2 := chromedp.Run(ctx, chromedp.Evaluate[pageFacts](look))
-			if err := errors.Join(err, err2); err != nil {
-				t.Fatalf("%s: %v", page, err)
-			}
-			judge(t, page, width, f)
-		}
-		said, asked := w.take()
-		for _, s := range said {
-			t.Errorf("%s: the browser says %q", page, s)
-		}
-		for _, a := range asked {
-			if !strings.HasPrefix(a, prefix) {
-				t.Errorf("%s: asks for %s", page, a)
-			}
-		}
+		judge(t, page, width, f)
 	}
 }
 
@@ -179,29 +208,25 @@ func htmlPages(t *testing.T, site string) (pages []string) {
 	return pages
 }
 
-// The example's pages in a real browser: nothing on the console, no request
-// beyond the site's folder, no empty chart, nothing wider than the screen.
+// Pages in a real browser: nothing on the console, no request beyond the site's
+// folder, no empty chart, nothing wider than the screen; and hostile names run nothing.
 func TestPagesInChromium(t *testing.T) {
 	ctx := browser(t)
-	w := &watch{}
-	w.on(t, ctx)
-	site := filepath.Join(t.TempDir(), "site")
-	var stdout, stderr strings.Builder
-	code := run([]string{"build", "../../examples/ottermoss", "--today", "2026-05-17", "--out", site}, &stdout, &stderr)
-	if code != done {
-		t.Fatalf("status %d: %s%s", code, stdout.String(), stderr.String())
-	}
-	if strings.Contains(stderr.String(), "no chart runtime") {
-		skipOrFail(t, "no chart runtime: run go generate ./...")
-	}
-	openAll(t, ctx, w, site, 1280, 390)
+	t.Run("example", func(t *testing.T) {
+		b := exampleSite(t)
+		if strings.Contains(b.said, "no chart runtime") {
+			skipOrFail(t, "no chart runtime: run go generate ./...")
+		}
+		openAll(t, ctx, b.site, 1280, 390)
+	})
+	t.Run("hostile names", func(t *testing.T) {
+		openAll(t, ctx, hostileSite(t), 1280)
+	})
 }
 
-// Hostile names in a real browser: they run nothing.
-func TestHostileNamesInChromium(t *testing.T) {
-	ctx := browser(t)
-	w := &watch{}
-	w.on(t, ctx)
+// hostileSite builds a book whose names try to be a script, a picture and a handler.
+func hostileSite(t *testing.T) string {
+	t.Helper()
 	book := t.TempDir()
 	const evil = `</script><script>console.log(1)</script>`
 	rows := "batch,sown,crop,variety,tray,trays,cells\n"
@@ -215,9 +240,9 @@ func TestHostileNamesInChromium(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	var stdout, stderr strings.Builder
-	if code := run([]string{"build", book}, &stdout, &stderr); code != done {
-		t.Fatalf("status %d: %s", code, stderr.String())
+	var said strings.Builder
+	if code := run([]string{"build", book}, &said, &said); code != done {
+		t.Fatalf("status %d: %s", code, said.String())
 	}
-	openAll(t, ctx, w, filepath.Join(book, "site"), 1280)
+	return filepath.Join(book, "site")
 }

@@ -89,6 +89,7 @@ func withProblems(out *voice, l loaded, asJSON bool, err error) error {
 	return err
 }
 
+// folder is where the review goes: --out, else site in the book's own folder.
 func (c *buildCommand) folder() string {
 	if c.Out != "" {
 		return filepath.Clean(c.Out)
@@ -115,6 +116,8 @@ func (c *buildCommand) options() (o report.Options, err error) {
 	return o, err
 }
 
+// today reads --today; 0 where it was not given, for report to take the book's last
+// date.
 func today(s string) (records.Date, error) {
 	if s == "" {
 		return 0, nil
@@ -150,6 +153,8 @@ func site(r *report.Report, charts templates.Charts) ([]siteFile, int, error) {
 	return files, html, nil
 }
 
+// summary says on one line what was made and what was left out. Its status is 1 where
+// rows were left out, although the review is there.
 func (c *buildCommand) summary(out *voice, l loaded, dir string, pages, drawn int) error {
 	_, left, _ := l.rows()
 	out.result("%s, %s, %s left out; open %s", words.Count(pages, "page", "pages"), words.Count(drawn, "chart", "charts"),

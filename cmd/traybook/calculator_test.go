@@ -4,7 +4,6 @@ import (
 	"encoding/csv"
 	"fmt"
 	"html"
-	"io"
 	"math"
 	"os"
 	"path/filepath"
@@ -18,11 +17,7 @@ import (
 // on its front page, by the arithmetic that the method page describes and none of
 // the program's own.
 func TestTrayAnswerByCalculator(t *testing.T) {
-	site := filepath.Join(t.TempDir(), "site")
-	code := run([]string{"build", "../../examples/ottermoss", "--today", "2026-05-17", "--out", site}, io.Discard, io.Discard)
-	if code != done {
-		t.Fatalf("status %d", code)
-	}
+	site := exampleSite(t).site
 	const tray, other = "A128", "S128"
 	p := one(t, site, "payback", tray, other)
 	difference, money := matchedByHand(t, site, tray, other, parse(t, p["cells"]))

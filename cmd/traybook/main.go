@@ -8,6 +8,7 @@ import (
 	"github.com/alecthomas/kong"
 )
 
+// main only takes the process's own arguments and streams: tests call run.
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // The exit statuses.
@@ -20,6 +21,7 @@ const (
 // status is an exit status carried as an error; whatever had to be said has been.
 type status int
 
+// Error makes a status an error; it is never shown.
 func (s status) Error() string { return "exit status" }
 
 type commands struct {
@@ -50,6 +52,7 @@ func guarded(out *voice, do func() int) (code int) {
 	return do()
 }
 
+// parseAndRun finds the command and runs it; bad arguments are answered with where help is.
 func parseAndRun(out *voice, args []string) int {
 	var c commands
 	parser, err := kong.New(&c, kong.Name("traybook"),
@@ -66,6 +69,7 @@ func parseAndRun(out *voice, args []string) int {
 	return exitStatus(out, ctx.Run(out))
 }
 
+// exitStatus says a failure that nobody said yet.
 func exitStatus(out *voice, err error) int {
 	var s status
 	switch {

@@ -10,8 +10,25 @@ import (
 
 var update = flag.Bool("update", false, "rewrite the expected output of the scripts")
 
+// scratch is a folder that lives as long as the tests of this package run.
+var scratch string
+
+// tidy runs the tests with scratch there, and takes it away.
+type tidy struct{ *testing.M }
+
+// Run runs the tests.
+func (m tidy) Run() int {
+	dir, err := os.MkdirTemp("", "traybook-test-")
+	if err != nil {
+		panic(err)
+	}
+	defer os.RemoveAll(dir)
+	scratch = dir
+	return m.M.Run()
+}
+
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){
+	testscript.Main(tidy{m}, map[string]func(){
 		"traybook": func() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) },
 	})
 }

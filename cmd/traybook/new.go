@@ -39,6 +39,8 @@ func (c *newCommand) Run(out *voice) error {
 	return nil
 }
 
+// mustBeEmpty refuses a folder with anything in it: a starter book never mixes with
+// rows of a grower's own.
 func mustBeEmpty(dir string) error {
 	entries, err := os.ReadDir(dir)
 	switch {

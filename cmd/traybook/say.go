@@ -25,9 +25,13 @@ type hint struct {
 	remedy string
 }
 
+// Error is the failure and what to do about it, on one line.
 func (h hint) Error() string { return h.err.Error() + "; " + h.remedy }
+
+// Unwrap lets errors.As find what the system said.
 func (h hint) Unwrap() error { return h.err }
 
+// failure makes a hint: remedy is what to do about it.
 func failure(remedy, format string, a ...any) error {
 	return hint{fmt.Errorf(format, a...), remedy}
 }
@@ -113,6 +117,7 @@ type jsonProblem struct {
 	Remedy   string `json:"remedy,omitempty"`
 }
 
+// problemJSON is a problem as --json writes it: empty fields are left out.
 func problemJSON(p records.Problem) jsonProblem {
 	return jsonProblem{p.File, p.Line, p.Column, p.Cell, p.Severity.String(), p.Check, p.Found, p.Expected, p.Remedy}
 }

@@ -40,6 +40,8 @@ func writeSite(dir string, files []siteFile) error {
 	return nil
 }
 
+// writeAside writes the site into a folder beside dir, so that moving it in is one
+// rename on one file system.
 func writeAside(dir string, files []siteFile) error {
 	parent := filepath.Dir(dir)
 	if err := os.MkdirAll(parent, 0o755); err != nil {
@@ -59,6 +61,7 @@ func writeAside(dir string, files []siteFile) error {
 	return swap(dir, fresh, filepath.Join(aside, "old"))
 }
 
+// markerOf lists the files of a site, so that the next build knows what it may replace.
 func markerOf(files []siteFile) siteFile {
 	names := []string{}
 	for _, f := range files {
@@ -68,6 +71,7 @@ func markerOf(files []siteFile) siteFile {
 	return siteFile{marker, []byte(markerHeader + strings.Join(names, "\n") + "\n")}
 }
 
+// writeAll writes files below dir, with the folders that they need.
 func writeAll(dir string, files []siteFile) error {
 	for _, f := range files {
 		name := filepath.Join(dir, filepath.FromSlash(f.path))
