@@ -15,7 +15,11 @@ func (a *accounts) costRows() {
 		row := &rows[i]
 		a.has[row.Category] = true
 		a.hasSow = a.hasSow || row.sows()
-		a.enter(row.season, row.Category, row.amount, a.allocate(row, days))
+		borne := a.allocate(row, days)
+		a.enter(row.season, row.Category, row.amount, borne)
+		if !borne {
+			a.unborne(row.season, row.Category, row.whyUnborne(), row.amount)
+		}
 	}
 	days.settle()
 }
@@ -59,16 +63,16 @@ func (a *accounts) shared(row *costRow) bool {
 
 // split splits a row by weight; false where no batch has any.
 func split(row *costRow, batches []*Borne, w weight) bool {
-	total := 0.0
+	all := 0.0
 	for _, b := range batches {
-		total += w(b)
+		all += w(b)
 	}
-	if !(total > 0) {
+	if !(all > 0) {
 		return false
 	}
 	for _, b := range batches {
 		if claim := w(b); claim > 0 {
-			b.bear(row, row.amount*(claim/total))
+			b.bear(row, row.amount*(claim/all))
 		}
 	}
 	return true
@@ -76,8 +80,10 @@ func split(row *costRow, batches []*Borne, w weight) bool {
 
 // bear lets a batch bear a part of a row.
 func (b *Borne) bear(row *costRow, amount float64) {
-	b.Parts.bear(row.Category, amount)
+	var part tally
+	part.add(amount)
+	b.sums.bear(row.Category, part)
 	if row.sows() {
-		b.Sowing += amount
+		b.sowing.join(part, 1)
 	}
 }

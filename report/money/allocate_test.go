@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"traybook/records"
+	"traybook/report/batch"
 	"traybook/report/internal/booktest"
 )
 
@@ -108,6 +109,26 @@ func TestSettingOutOfFailures(t *testing.T) {
 		bears(t, start, m, "d", 0)
 		balanced(t, m)
 	}
+}
+
+// Labour of setting out falls on batches that ended in its period, its last day and the
+// book's first one counted; an open batch has plants enough and is not set out yet.
+func TestSettingOutOnTheLastDay(t *testing.T) {
+	for _, usable := range []float64{50, 0} { // by plants, and by tray-days where there is none
+		a := newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, usable)
+		open := newBatch(t, "open", "2025-03-01", "2025-03-11", "S", 1, 100, 70)
+		open.EndHow = batch.Open
+		book := &records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-31", records.Labour, 40, task(records.OutTask), from(t, "2025-03-10"), until(t, "2025-03-11"))}}
+		m := moneyOf(book, a, open)
+		bears(t, "ended", m, "a", 40)
+		bears(t, "open", m, "open", 0)
+		balanced(t, m)
+	}
+	first := newBatch(t, "first", "2025-03-01", "2025-03-01", "S", 1, 100, 10)
+	later := newBatch(t, "later", "2025-03-01", "2025-03-31", "S", 1, 100, 30)
+	m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-31", records.Labour, 40, task(records.OutTask))}}, first, later)
+	bears(t, "set out on the book's first day", m, "first", 10)
+	balanced(t, m)
 }
 
 // Mix goes by volume, 10 : 30; by cells where a volume is unknown (rule "Mix"). A

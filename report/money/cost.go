@@ -1,8 +1,6 @@
 package money
 
 import (
-	"math"
-
 	"traybook/records"
 	"traybook/report/rate"
 )
@@ -17,56 +15,58 @@ func (a *accounts) batchCosts() {
 	for _, b := range a.borne {
 		b.Cost = records.Known(b.Parts.Total())
 		if b.Ended() {
-			b.PerTransplant = rate.Ratio(b.Cost, b.usableLeft())
+			b.PerTransplant = rate.Ratio(b.Cost, b.UsableLeft())
 		}
 	}
 }
 
-// noMoney is what is left of a sum of money by rounding alone, where all of it was
-// carried on (rule "Missing").
-const noMoney = 1e-9
-
-// costSum adds up a group: its usable plants, those of them guessed, and the cost
-// behind them; cost of batches whose cells are known, and that of failed cells.
+// costSum adds up a group.
 type costSum struct {
 	Cost
-	usable, guessed, cost  float64
-	ofCells, ofCellsFailed float64
+	all, behind     partsTally
+	cost, cells     tally   // of batches whose cells are known, and those cells
+	usable, guessed float64 // plants behind the cost of one, and those of them not measured
+	ended, failed   tally   // cost behind it where cells are known, and its part in cells that failed
 }
 
 // add adds a batch. All of them bear money; what a transplant cost rests on those
 // that ended with a figure of usable plants.
 func (s *costSum) add(b *Borne) {
-	s.Parts = s.Parts.plus(b.Parts)
+	s.all.add(b.Parts)
 	s.Batches++
-	if !b.Ended() {
-		s.Open++
-		return
+	if b.CellsSown.Known {
+		s.cost.add(b.Parts.Total())
+		s.cells.add(float64(b.CellsSown.Value))
 	}
-	if usable := b.usableLeft(); usable.Known {
-		s.rest(b, usable.Value)
+	switch {
+	case !b.Ended():
+		s.Open++
+	case b.Usable.Known:
+		s.rest(b)
 	}
 }
 
-// rest lets the cost of a transplant rest on a batch.
-func (s *costSum) rest(b *Borne, usable float64) {
-	cost := b.Parts.Total()
-	s.Behind = s.Behind.plus(b.Parts)
+// rest lets the cost of a transplant rest on a batch. Plants that were potted on are
+// none of its transplants, but their cells did not fail.
+func (s *costSum) rest(b *Borne) {
+	s.behind.add(b.Parts)
 	s.Rests++
-	s.usable += usable
-	s.cost += cost
+	left := b.UsableLeft().Value
+	s.usable += left
 	if !b.Measured() {
-		s.guessed += usable
+		s.guessed += left
 	}
 	if cells := b.CellsSown.Or(0); cells > 0 {
-		s.ofCells += cost
-		s.ofCellsFailed += cost * (1 - usable/float64(cells))
+		cost := b.Parts.Total()
+		s.ended.add(cost)
+		s.failed.add(cost * (1 - b.Usable.Value/float64(cells)))
 	}
 }
 
 // close returns the group's row; without any money in the book, of plants alone.
 func (s *costSum) close(money bool) Cost {
 	c := s.Cost
+	c.Parts, c.Behind = s.all.parts(), s.behind.parts()
 	if s.Rests > 0 {
 		c.Usable = records.Known(s.usable)
 		c.EstimatedShare = rate.Ratio(records.Known(s.guessed), c.Usable)
@@ -75,9 +75,10 @@ func (s *costSum) close(money bool) Cost {
 		return c
 	}
 	c.Total = records.Known(c.Parts.Total())
-	c.PerTransplant = rate.Ratio(records.Known(s.cost), c.Usable)
-	if math.Abs(s.ofCells) > noMoney {
-		c.FailedShare = records.Known(s.ofCellsFailed / s.ofCells)
+	c.PerTransplant = rate.Ratio(records.Known(c.Behind.Total()), c.Usable)
+	c.PerCell = rate.Ratio(records.Known(s.cost.value()), records.Known(s.cells.value()))
+	if cost := s.ended.value(); cost != 0 {
+		c.FailedShare = records.Known(s.failed.value() / cost)
 	}
 	return c
 }

@@ -50,8 +50,41 @@ func TestCostOfUnknownCells(t *testing.T) {
 	}
 }
 
-// What was all carried on leaves no cost, and floating-point dust is no money to have
-// failed: p takes over 0.1 and hands on 0.1 + 0.2.
+// Cells of plants that were potted on did not fail: failed_share takes the usable plants
+// before those moved are taken off, 60 of 100, though 20 are left; the cost that stays,
+// 90 x (1 - 40/60), is for those 20.
+func TestCellsPottedOnDidNotFail(t *testing.T) {
+	p := newBatch(t, "p", "2025-03-01", "2025-03-21", "S", 1, 100, 60)
+	q := newBatch(t, "q", "2025-03-20", "2025-04-20", "T", 0.4, 100, 30)
+	q.From = "p"
+	m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-01", records.Mix, 90, forBatch("p"))}}, p, q)
+	kind := func(k string) Cost {
+		return booktest.Find(t, k, m.Cost, func(c Cost) bool { return c.Kind == k })
+	}
+	booktest.Known(t, "usable left", kind("S").Usable, 20, 0)
+	booktest.Known(t, "failed", kind("S").FailedShare, 0.4, 1e-12)
+	booktest.Known(t, "each of those left", kind("S").PerTransplant, 30.0/20, 1e-12)
+	booktest.Known(t, "failed of the heir", kind("T").FailedShare, 0.25, 1e-12)
+	booktest.Known(t, "failed of both, 30 x 0.4 + 60 x 0.25 of 90", m.Seasons[0].FailedShare, 0.3, 1e-12)
+	balanced(t, m)
+}
+
+// A cell costs what all batches of known cells bear over their cells, open ones too: 30 +
+// 50 of 100 + 40, though 70 more are borne by a batch whose cells nobody knows.
+func TestCostOfACell(t *testing.T) {
+	a := newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 60)
+	b := newBatch(t, "b", "2025-03-01", "2025-03-11", "S", 1, 100, 80)
+	c := newBatch(t, "c", "2025-03-01", "2025-03-11", "S", 0.4, 100, 40)
+	b.CellsSown, c.EndHow = records.Maybe[int]{}, batch.Open
+	m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-02", records.Mix, 30, forBatch("a")),
+		booktest.Row(t, "2025-03-02", records.Mix, 70, forBatch("b")), booktest.Row(t, "2025-03-02", records.Mix, 50, forBatch("c"))}}, a, b, c)
+	booktest.Known(t, "a cell", m.Cost[0].PerCell, 80.0/140, 1e-12)
+	booktest.Missing(t, "a cell, without money", moneyOf(&records.Book{}, a).Cost[0].PerCell)
+	booktest.Missing(t, "a cell, no cells known", moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-02", records.Mix, 70)}}, b).Cost[0].PerCell)
+}
+
+// What was all carried on leaves a cost of exactly 0, though floating point leaves dust,
+// and nothing of it failed: p takes over 0.1 and hands on 0.1 + 0.2 (rule "Missing").
 func TestNothingLeftOfACost(t *testing.T) {
 	o := newBatch(t, "o", "2025-02-01", "2025-03-01", "S", 1, 100, 60)
 	p := newBatch(t, "p", "2025-03-01", "2025-03-21", "T", 1, 100, 60)
@@ -59,12 +92,43 @@ func TestNothingLeftOfACost(t *testing.T) {
 	p.From, q.From = "o", "p"
 	m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-01", records.Other, 0.1, forBatch("o")),
 		booktest.Row(t, "2025-03-01", records.Mix, 0.2, forBatch("p"))}}, o, p, q)
-	left := booktest.Find(t, "p", m.Cost, func(c Cost) bool { return c.Kind == "T" })
-	if left.Total.Value == 0 {
+	if left := of(t, m, "p").Parts; 0.2+left.Carried == 0 {
 		t.Fatal("no dust: other sums are needed")
 	}
-	booktest.Near(t, "total", left.Total.Value, 0, 1e-12)
+	left := booktest.Find(t, "p", m.Cost, func(c Cost) bool { return c.Kind == "T" })
+	booktest.Known(t, "total", left.Total, 0, 0)
+	booktest.Known(t, "a cell", left.PerCell, 0, 0)
+	booktest.Known(t, "the batch", of(t, m, "p").Cost, 0, 0)
 	booktest.Missing(t, "failed of nothing", left.FailedShare)
+	booktest.Near(t, "carried over all", m.Seasons[0].Parts.Carried, 0, 0)
+}
+
+// A refund that undoes two bills leaves exactly 0, in the ledger and of each batch, be
+// they shared by weight, by days, or by plants gone (rule "Missing").
+func TestRefundLeavesNoDust(t *testing.T) {
+	amounts := []float64{0.1, 0.2, -0.3}
+	if amounts[0]+amounts[1]+amounts[2] == 0 {
+		t.Fatal("no dust: other sums are needed")
+	}
+	for _, tt := range []struct {
+		category Category
+		task     records.Task
+	}{{records.Feed, ""}, {records.Water, ""}, {records.Heat, ""}, {records.Labour, records.SowingTask}, {records.Labour, records.OutTask}} {
+		var costs []records.Cost
+		for _, amount := range amounts {
+			costs = append(costs, booktest.Row(t, "2025-03-31", tt.category, amount, task(tt.task), from(t, "2025-03-01")))
+		}
+		m := moneyOf(&records.Book{Costs: costs}, newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 60), newBatch(t, "b", "2025-03-04", "2025-03-31", "S", 1.3, 100, 77))
+		line := ledgerLine(t, m, 2025, tt.category)
+		if line.Ledger != 0 || line.Borne != 0 || line.Unborne != 0 {
+			t.Errorf("%s: %+v", tt.category, line)
+		}
+		for _, b := range m.Borne {
+			if b.Parts != (Parts{}) || b.Sowing != 0 {
+				t.Errorf("%s %s: %s bears %v", tt.category, tt.task, b.Code, b.Parts)
+			}
+		}
+	}
 }
 
 // The same batches by crop, by season, by cells and kind, and by month of their end.
@@ -133,6 +197,19 @@ func TestCostByOtherKeys(t *testing.T) {
 	}
 }
 
+// The first day of a season is in it, the first of the next is not: a batch that ended on
+// 1 January stands in that month only where it was sown then.
+func TestMonthsAtTheTurnOfTheSeason(t *testing.T) {
+	m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-01-01", records.Other, 5)}},
+		newBatch(t, "new", "2025-01-01", "2025-01-01", "S", 1, 100, 1), newBatch(t, "old", "2024-12-01", "2025-01-01", "S", 1, 100, 1))
+	if len(m.Months) != 1 || m.Months[0].Season != 2025 || m.Months[0].First.String() != "2025-01-01" || m.Months[0].Batches != 1 {
+		t.Errorf("%+v", m.Months)
+	}
+	if c, ok := m.Season(2024); !ok || c.Batches != 1 {
+		t.Errorf("the first season: %+v", c)
+	}
+}
+
 // Check C15 of the trade (own arithmetic): 128 cells with seed at 0.03, mix 0.555, a
 // tray of 2.00 over 2 uses, 9 minutes at 20 an hour, room for 2.05: 10.445 a tray,
 // 0.0995 for each of 105 plants used.
@@ -150,14 +227,15 @@ func TestCostOfAPlantUsed(t *testing.T) {
 
 // Every category has a place of its own in Parts; one that is none has no money.
 func TestPartsByCategory(t *testing.T) {
-	var p Parts
-	if len(Categories) != len(p.By) {
-		t.Fatalf("%d categories, %d places", len(Categories), len(p.By))
+	var sums partsTally
+	if len(Categories) != len(sums.by) {
+		t.Fatalf("%d categories, %d places", len(Categories), len(sums.by))
 	}
 	for i, c := range Categories {
-		p.bear(c, float64(i+1))
+		sums.bear(c, tally{float64(i + 1), float64(i + 1)})
 	}
-	p.bear("rent", 99)
+	sums.bear("rent", tally{99, 99})
+	p := sums.parts()
 	for i, c := range Categories {
 		if p.Of(c) != float64(i+1) {
 			t.Errorf("%s: %v", c, p.Of(c))

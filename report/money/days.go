@@ -16,13 +16,13 @@ type dayRates struct {
 	// By day: trays standing, trays sown, usable plants of batches that ended.
 	stood, sown, usable []float64
 	// By day: money for one of each; perTray by category.
-	perTray           map[Category][]float64
-	perSown, perPlant []float64
+	perTray           map[Category][]tally
+	perSown, perPlant []tally
 }
 
 // newDayRates says what stood on each day.
 func newDayRates(a *accounts) *dayRates {
-	h := &dayRates{borne: a.borne, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]float64{}}
+	h := &dayRates{borne: a.borne, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]tally{}}
 	last := records.Date(0)
 	for _, b := range h.borne {
 		if h.first == 0 || b.Sown < h.first {
@@ -30,9 +30,9 @@ func newDayRates(a *accounts) *dayRates {
 		}
 		last = max(last, b.Sown, b.End)
 	}
-	for _, days := range []*[]float64{&h.stood, &h.sown, &h.usable, &h.perSown, &h.perPlant} {
-		*days = make([]float64, max(0, last-h.first+1))
-	}
+	days := max(0, last-h.first+1)
+	h.stood, h.sown, h.usable = make([]float64, days), make([]float64, days), make([]float64, days)
+	h.perSown, h.perPlant = make([]tally, days), make([]tally, days)
 	for _, b := range h.borne {
 		h.enter(b)
 	}
@@ -74,9 +74,9 @@ func (h *dayRates) failed(row *costRow) bool {
 }
 
 // of is the money a tray and day of a category.
-func (h *dayRates) of(c Category) []float64 {
+func (h *dayRates) of(c Category) []tally {
 	if h.perTray[c] == nil {
-		h.perTray[c] = make([]float64, len(h.stood))
+		h.perTray[c] = make([]tally, len(h.stood))
 	}
 	return h.perTray[c]
 }
@@ -94,13 +94,13 @@ func (h *dayRates) within(start, end records.Date) span {
 }
 
 // ratesOf adds an amount, split by what each day holds, as money for one of it.
-func ratesOf(per, holds []float64, days span, amount float64) bool {
-	total := sum(holds[days.from:days.to])
-	if !(total > 0) {
+func ratesOf(per []tally, holds []float64, days span, amount float64) bool {
+	all := sum(holds[days.from:days.to])
+	if !(all > 0) {
 		return false
 	}
 	for d := days.from; d < days.to; d++ {
-		per[d] += amount / total
+		per[d].add(amount / all)
 	}
 	return true
 }
@@ -117,21 +117,28 @@ func sum(xs []float64) float64 {
 func (h *dayRates) settle() {
 	for _, b := range h.borne {
 		for c, per := range h.perTray { // each category goes to a part of its own
-			b.Parts.bear(c, b.Trays*h.overStay(b, per))
+			b.bearDays(c, h.overStay(b, per), b.Trays)
 		}
-		sowing := h.perSown[b.Sown-h.first] * b.Trays
-		b.Sowing += sowing
-		b.Parts.bear(records.Labour, sowing)
+		sowing := h.perSown[b.Sown-h.first]
+		b.bearDays(records.Labour, sowing, b.Trays)
+		b.sowing.join(sowing, b.Trays)
 		if b.Ended() && b.End >= h.first {
-			b.Parts.bear(records.Labour, h.perPlant[b.End-h.first]*b.Usable.Or(0))
+			b.bearDays(records.Labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
 		}
 	}
 }
 
+// bearDays lets a batch bear money of days for each of so many trays or plants.
+func (b *Borne) bearDays(c Category, each tally, times float64) {
+	var all tally
+	all.join(each, times)
+	b.sums.bear(c, all)
+}
+
 // overStay adds up the days that a batch stood.
-func (h *dayRates) overStay(b *Borne, per []float64) float64 {
+func (h *dayRates) overStay(b *Borne, per []tally) tally {
 	if b.End <= b.Sown {
-		return 0
+		return tally{}
 	}
-	return sum(per[b.Sown-h.first : b.End-h.first])
+	return total(per[b.Sown-h.first : b.End-h.first])
 }

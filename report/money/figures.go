@@ -26,6 +26,8 @@ type Borne struct {
 	Cost          Num     // total; missing where the book has no cost at all
 	PlantsMoved   float64 // plants of it that were potted on (taken off usable in cost figures)
 	PerTransplant Num
+	sums          partsTally // Parts while money is shared out
+	sowing        tally      // Sowing likewise
 }
 
 // Figures is what transplants cost, in all tables; each sorted by its key columns.
@@ -37,16 +39,30 @@ type Figures struct {
 	Sizes   []Cost   // by season, cells and kind
 	Months  []Month  // ended batches by season and month of their end
 	Ledger  []LedgerLine
+	Unborne []UnborneSum      // what stands in Ledger as unborne, and why
 	Has     map[Category]bool // categories of which the book has any money
 	HasSow  bool              // it has a row of sowing labour
 	Lives   map[string]Life   // by tray code
+	// MixPerML is the price of a millilitre of mix (rule "Gain a use"); missing where no
+	// batch of the last three finished seasons bears mix and has a volume.
+	MixPerML Num
 }
 
 // Life is the life of a tray code (rule "Life of a tray").
 type Life struct {
-	Uses, Seasons Num
+	Uses, Seasons Num // Seasons is never missing
 	UsesPerSeason Num
-	Assumed       bool // neither lasts nor uses written: 1 season
+	Assumed       bool  // neither lasts nor uses written: 1 season
+	YearsAssumed  bool  // uses written and lasts not: 15 years
+	Shown         Shown // beside it, in words; empty where LifeAt alone made the life
+}
+
+// Shown is what the book itself shows of a tray code's life: Gone of Bought trays are
+// broken or sold, after Uses tray-uses, the trays ever sown of the code.
+type Shown struct {
+	Gone   int
+	Bought records.Maybe[int] // missing where any count of the code is blank
+	Uses   float64
 }
 
 // Cost is what a group's batches bear and what a transplant cost.
@@ -62,6 +78,7 @@ type Cost struct {
 	FailedShare    Num
 	PerTransplant  Num
 	EstimatedShare Num
+	PerCell        Num // over the batches whose cells are known, open ones too
 }
 
 // Month is what a season's batches that ended in a month cost. First is its first day.

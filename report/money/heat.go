@@ -38,38 +38,36 @@ func heatDays(s records.Settings, start, end records.Date) []records.Date {
 	return days
 }
 
-// heat spreads a heating bill by tray-days, each day weighted by how cold it was
-// where the log has every day's outdoor low and high; where that leaves no
-// weight, by tray-days alone, of the heated days, else of the period.
+// heat spreads a heating bill by tray-days of its heated days, each weighted by how
+// cold it was where the log has every such day's outdoor low and high; where that
+// leaves no weight, by tray-days alone. False where nothing stood on those days: an
+// empty house was heated, and no batch of another day has to do with it.
 func (h *dayRates) heat(row *costRow) bool {
 	days := heatDays(h.settings, row.start, row.end)
 	measured := !slices.ContainsFunc(days, func(d records.Date) bool { _, known := h.cold[d]; return !known })
 	if measured && h.heatBy(row, days, func(d records.Date) float64 { return h.cold[d] }) {
 		return true
 	}
-	if h.heatBy(row, days, func(records.Date) float64 { return 1 }) {
-		return true
-	}
-	return ratesOf(h.of(records.Heat), h.stood, h.within(row.start, row.end), row.amount)
+	return h.heatBy(row, days, func(records.Date) float64 { return 1 })
 }
 
 // heatBy spreads it over the days given by trays standing times cold; false where
 // nothing stood on a day with a weight. Days outside the slices held no tray.
 func (h *dayRates) heatBy(row *costRow, days []records.Date, cold func(records.Date) float64) bool {
 	inside := func(d records.Date) bool { return h.first != 0 && d >= h.first && int(d-h.first) < len(h.stood) }
-	total := 0.0
+	all := 0.0
 	for _, d := range days {
 		if inside(d) {
-			total += h.stood[d-h.first] * cold(d)
+			all += h.stood[d-h.first] * cold(d)
 		}
 	}
-	if !(total > 0) {
+	if !(all > 0) {
 		return false
 	}
 	per := h.of(records.Heat)
 	for _, d := range days {
 		if inside(d) {
-			per[d-h.first] += row.amount * cold(d) / total
+			per[d-h.first].add(row.amount * cold(d) / all)
 		}
 	}
 	return true

@@ -55,20 +55,37 @@ func TestFirstAndLastMonthOfHeating(t *testing.T) {
 	}
 }
 
-// Where nothing stood on the heated days of a bill, what stood on its other days bears
-// it; where nothing stood at all, nothing does.
+// A row on whose heated days nothing stood is unborne, whatever stood on its other days;
+// where none of its days is heated all of them count (rule "Heat").
 func TestHeatOfEmptyHeatedDays(t *testing.T) {
-	bill := func(first, last string) *records.Book {
-		return &records.Book{Costs: []records.Cost{booktest.Row(t, last, records.Heat, 100, from(t, first), until(t, last))}}
+	for _, tt := range []struct {
+		name, first, last string
+		borne             float64
+	}{
+		{"April empty, June not", "2025-04-15", "2025-06-15", 0},
+		{"September and October empty", "2025-09-15", "2025-10-15", 0},
+		{"June alone", "2025-06-01", "2025-06-15", 100},
+		{"an empty August", "2025-08-01", "2025-08-15", 0},
+		{"a period that ends before it begins", "2025-06-15", "2025-06-01", 0},
+	} {
+		summer := newBatch(t, "summer", "2025-06-01", "2025-07-01", "S", 1, 100, 50)
+		m := moneyOf(&records.Book{Costs: []records.Cost{booktest.Row(t, tt.last, records.Heat, 100, from(t, tt.first), until(t, tt.last))}}, summer)
+		bears(t, tt.name, m, "summer", tt.borne)
+		booktest.Near(t, tt.name+": unborne", ledgerLine(t, m, 2025, records.Heat).Unborne, 100-tt.borne, 0)
+		balanced(t, m)
 	}
-	summer := newBatch(t, "summer", "2025-06-01", "2025-07-01", "S", 1, 100, 50)
-	m := moneyOf(bill("2025-04-15", "2025-06-15"), summer)
-	bears(t, "nothing stood in April", m, "summer", 100)
-	balanced(t, m)
-	m = moneyOf(bill("2025-09-15", "2025-10-15"), summer)
-	bears(t, "nothing stood", m, "summer", 0)
-	booktest.Near(t, "unborne", ledgerLine(t, m, 2025, records.Heat).Unborne, 100, 0)
-	balanced(t, m)
+}
+
+// Cold days in an empty house have no weight: a batch that stood on warm heated days
+// alone bears the row by its tray-days (rule "Heat": all weights 0).
+func TestHeatOfWarmDaysAlone(t *testing.T) {
+	book := &records.Book{Costs: []records.Cost{booktest.Row(t, "2025-04-03", records.Heat, 100, from(t, "2025-04-01"), until(t, "2025-04-03"))}}
+	for date, mean := range map[string]float64{"2025-04-01": -5, "2025-04-02": 16, "2025-04-03": 20} {
+		book.House = append(book.House, records.HouseReading{Date: booktest.Day(t, date), OutLow: records.Known(mean), OutHigh: records.Known(mean)})
+	}
+	m := moneyOf(book, newBatch(t, "a", "2025-04-02", "2025-04-04", "S", 1, 100, 50), newBatch(t, "b", "2025-04-03", "2025-05-04", "S", 2, 100, 50))
+	bears(t, "two days of 1 tray", m, "a", 50)
+	bears(t, "one day of 2 trays", m, "b", 50)
 }
 
 // The outdoor temperature of a day is the middle of its low and high, and of several

@@ -88,12 +88,20 @@ func balanced(t testing.TB, m *Figures) {
 	for _, l := range m.Ledger {
 		booktest.Near(t, string(l.Category)+" balance", l.Borne+l.Unborne, l.Ledger, 0.005)
 		borne[l.Category] += l.Borne
+		why := 0.0
+		for _, u := range m.Unborne {
+			if u.Season == l.Season && u.Category == l.Category {
+				why += u.Amount
+			}
+		}
+		booktest.Near(t, string(l.Category)+" unborne, told why", why, l.Unborne, 0.005)
 	}
 	for name, table := range map[string][]Cost{"group": m.Cost, "crop": m.Crops, "season": m.Seasons, "size": m.Sizes} {
-		var all Parts
+		var sums partsTally
 		for _, c := range table {
-			all = all.plus(c.Parts)
+			sums.add(c.Parts)
 		}
+		all := sums.parts()
 		for _, c := range Categories {
 			booktest.Near(t, string(c)+" by "+name, all.Of(c), borne[c], 0.005)
 		}

@@ -1,7 +1,6 @@
 package money
 
 import (
-	"fmt"
 	"math/rand/v2"
 	"os"
 	"reflect"
@@ -20,28 +19,6 @@ func figures(book *records.Book) *Figures {
 	counts, seen := germination.Count(sown, book.Counts), plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), batch.LastDate(book))
 	return New(b, plants.New(b, germination.New(b, counts, book), seen), book)
-}
-
-// Of any book: the money balances, no number is none, the batches of the groups add up,
-// and what a transplant cost times the usable plants is what stands behind it.
-func TestMoneyOfAnyBook(t *testing.T) {
-	for seed := range uint64(8) {
-		m := figures(booktest.Farm(t, seed, 3, 40).Book())
-		booktest.Finite(t, m, "figures")
-		balanced(t, m)
-		total := 0
-		for _, c := range m.Cost {
-			if total += c.Batches; c.PerTransplant.Known {
-				booktest.Near(t, fmt.Sprint(c.Group), c.PerTransplant.Value*c.Usable.Value, c.Behind.Total(), 1e-9)
-			}
-			if c.FailedShare.Known && !(0 <= c.FailedShare.Value && c.FailedShare.Value <= 1) {
-				t.Errorf("%v: failed %v", c.Group, c.FailedShare)
-			}
-		}
-		if total != len(m.Borne) {
-			t.Errorf("%d batches of %d", total, len(m.Borne))
-		}
-	}
 }
 
 // The order of rows changes no figure, to the last digit, be they rows of one day and

@@ -9,62 +9,106 @@ import (
 // "Life of a tray").
 const lastSeasons = 3
 
+// Years in use that stand in where none are written: alone, and beside written uses.
+const (
+	yearsUnknown  = 1.0
+	yearsWithUses = 15.0 // common practice, no source
+)
+
+// EndsByAssumedYears reports whether the 15 years taken are what ends the life: beside
+// uses that are sooner spent they move nothing.
+func (l Life) EndsByAssumedYears() bool {
+	return l.YearsAssumed && l.Seasons.Value >= yearsWithUses
+}
+
+// sownTrays is the trays sown of each code, by season and in all.
+type sownTrays struct {
+	in  map[codeSeason]float64
+	all map[string]float64
+}
+
+type codeSeason struct {
+	code   string
+	season int
+}
+
+func sownTraysOf(b *batch.Batches) sownTrays {
+	sown := sownTrays{map[codeSeason]float64{}, map[string]float64{}}
+	for _, one := range b.List {
+		sown.in[codeSeason{one.Tray, one.Season}] += one.Trays
+		sown.all[one.Tray] += one.Trays
+	}
+	return sown
+}
+
 // livesOf returns the life of every tray code at its uses a season.
 func livesOf(b *batch.Batches) map[string]Life {
-	lives := map[string]Life{}
-	for code, uses := range usesPerSeason(b) {
-		lives[code] = LifeAt(b.Codes[code], uses)
+	sown, lives := sownTraysOf(b), map[string]Life{}
+	for code, c := range b.Codes {
+		life := LifeAt(c, usesPerSeason(b, c, sown))
+		life.Shown = shownOf(c, sown.all[code])
+		lives[code] = life
 	}
 	return lives
 }
 
-// usesPerSeason returns, by code, trays sown over trays owned: the mean of the yearly
-// ratios over those of the last three finished seasons in which the code was owned;
-// unknown where it is 0 or none was owned.
-func usesPerSeason(b *batch.Batches) map[string]Num {
-	type use struct {
-		season int
-		code   string
-	}
-	sown := map[use]float64{}
-	for _, one := range b.List {
-		sown[use{one.Season, one.Tray}] += one.Trays
-	}
-	seasons := b.FinishedSeasons(lastSeasons)
-	uses := map[string]Num{}
-	for code, c := range b.Codes {
-		ratios, n := 0.0, 0
-		for _, s := range seasons {
-			if owned := c.OwnedIn(b.Settings.SeasonDays(s)); owned > 0 {
-				ratios += sown[use{s, code}] / float64(owned)
-				n++
-			}
-		}
-		uses[code] = Num{}
-		if n > 0 && ratios > 0 {
-			uses[code] = records.Known(ratios / float64(n))
+// usesPerSeason is the mean of the yearly ratios over those of the last three finished
+// seasons in which the code was owned; where that is 0 or there is none, the ratio of
+// the season at hand, else unknown.
+func usesPerSeason(b *batch.Batches, c *batch.TrayCode, sown sownTrays) Num {
+	total, n := 0.0, 0
+	for _, season := range b.FinishedSeasons(lastSeasons) {
+		if uses := usesIn(b, c, sown, season); uses.Known {
+			total, n = total+uses.Value, n+1
 		}
 	}
-	return uses
+	if total > 0 {
+		return records.Known(total / float64(n))
+	}
+	hand, _ := b.AtHand() // without a sowing nothing was used in it
+	if uses := usesIn(b, c, sown, hand); uses.Value > 0 {
+		return uses
+	}
+	return Num{}
+}
+
+// usesIn is trays sown over trays owned in a season; missing where none was owned or
+// nobody knows how many.
+func usesIn(b *batch.Batches, c *batch.TrayCode, sown sownTrays, season int) Num {
+	owned := c.OwnedIn(b.Settings.SeasonDays(season))
+	if owned.Or(0) == 0 {
+		return Num{}
+	}
+	return records.Known(sown.in[codeSeason{c.Code, season}] / float64(owned.Value))
+}
+
+// shownOf says what the book shows of a code's life.
+func shownOf(c *batch.TrayCode, uses float64) Shown {
+	shown := Shown{Gone: c.Gone(), Uses: uses}
+	if bought, known := c.Bought(); known {
+		shown.Bought = records.Known(bought)
+	}
+	return shown
 }
 
 // LifeAt returns the life of a code's trays at so many uses a season, above 0 where
-// known: whichever of years and uses comes first ends it; where neither is written it
-// is one season, marked (rule "Life of a tray").
+// known: whichever of years and uses comes first ends it. Years that are not written are
+// taken, marked: 15 beside uses, else one season (rule "Life of a tray").
 func LifeAt(code *batch.TrayCode, uses Num) Life {
 	l := Life{UsesPerSeason: uses, Uses: code.Uses, Seasons: code.Lasts}
-	if !code.Uses.Known && !code.Lasts.Known {
-		l.Assumed, l.Seasons = true, records.Known(1.0)
+	if !code.Lasts.Known {
+		years := yearsUnknown
+		if code.Uses.Known {
+			years = yearsWithUses
+		}
+		l.Seasons, l.Assumed, l.YearsAssumed = records.Known(years), !code.Uses.Known, code.Uses.Known
 	}
 	if !uses.Known {
 		return l
 	}
-	years := l.Seasons
-	if years.Known {
-		l.Uses = smaller(l.Uses, years.Value*uses.Value)
-	}
+	l.Uses = smaller(code.Uses, l.Seasons.Value*uses.Value)
 	if code.Uses.Known {
-		l.Seasons = smaller(years, code.Uses.Value/uses.Value)
+		l.Seasons = smaller(l.Seasons, code.Uses.Value/uses.Value)
 	}
 	return l
 }

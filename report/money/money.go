@@ -13,12 +13,13 @@ func New(b *batch.Batches, p *plants.Figures, book *records.Book) *Figures {
 	a.costRows()
 	a.lots()
 	a.trayCharges()
+	a.firstBorne()
 	a.pottingOn()
 	a.batchCosts()
 	return &Figures{
-		Borne: a.borne, Ledger: a.ledger(), Has: a.has, HasSow: a.hasSow, Lives: a.lives,
+		Borne: a.borne, Ledger: a.ledger(), Unborne: a.unborneSums(), Has: a.has, HasSow: a.hasSow, Lives: a.lives,
 		Cost: a.table(byGroup), Crops: a.table(byCrop), Seasons: a.table(bySeason), Sizes: a.table(bySize),
-		Months: a.months(),
+		Months: a.months(), MixPerML: a.mixPerML(),
 	}
 }
 
@@ -31,7 +32,8 @@ type accounts struct {
 	byCode   map[string]*Borne
 	bySeason map[int][]*Borne
 	lives    map[string]Life
-	lines    map[ledgerKey]*LedgerLine
+	lines    map[ledgerKey]*ledgerSum
+	idle     map[unborneKey]*tally
 	has      map[Category]bool
 	hasSow   bool
 }
@@ -40,7 +42,7 @@ func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accou
 	a := &accounts{
 		all: b, book: book, lives: livesOf(b),
 		byCode: map[string]*Borne{}, bySeason: map[int][]*Borne{},
-		lines: map[ledgerKey]*LedgerLine{}, has: map[Category]bool{},
+		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{},
 	}
 	for _, one := range p.Plants {
 		borne := &Borne{Plants: one}
@@ -49,4 +51,11 @@ func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accou
 		a.bySeason[one.Season] = append(a.bySeason[one.Season], borne)
 	}
 	return a
+}
+
+// firstBorne closes what each batch bears of its own, before cost is handed on.
+func (a *accounts) firstBorne() {
+	for _, b := range a.borne {
+		b.Parts, b.Sowing = b.sums.parts(), b.sowing.value()
+	}
 }

@@ -17,31 +17,43 @@ func (p Parts) Of(c Category) float64 {
 	return 0
 }
 
-// bear adds money of a category.
-func (p *Parts) bear(c Category, amount float64) {
-	if i := slices.Index(Categories, c); i >= 0 {
-		p.By[i] += amount
-	}
-}
-
-// first is what was first borne: all columns, in their order, without what potting on
-// carried.
-func (p Parts) first() float64 {
-	total := 0.0
+// Total is the sum of all columns, in their order, and of the carried cost: exactly 0
+// where all was handed on.
+func (p Parts) Total() float64 {
+	var all tally
 	for _, amount := range p.By {
-		total += amount
+		all.add(amount)
 	}
-	return total
+	all.add(p.Carried)
+	return all.value()
 }
 
-// Total is the sum of all parts, carried cost included.
-func (p Parts) Total() float64 { return p.first() + p.Carried }
+// partsTally is parts while they are added up.
+type partsTally struct {
+	by      [10]tally
+	carried tally
+}
 
-// plus adds parts to parts.
-func (p Parts) plus(q Parts) Parts {
-	for i, amount := range q.By {
-		p.By[i] += amount
+// bear adds money of a category.
+func (t *partsTally) bear(c Category, amount tally) {
+	if i := slices.Index(Categories, c); i >= 0 {
+		t.by[i].join(amount, 1)
 	}
-	p.Carried += q.Carried
+}
+
+// add adds parts to parts.
+func (t *partsTally) add(p Parts) {
+	for i, amount := range p.By {
+		t.by[i].add(amount)
+	}
+	t.carried.add(p.Carried)
+}
+
+// parts is what was added up.
+func (t *partsTally) parts() Parts {
+	p := Parts{Carried: t.carried.value()}
+	for i, amount := range t.by {
+		p.By[i] = amount.value()
+	}
 	return p
 }

@@ -55,18 +55,24 @@ func handOn(from *Borne, heirs []*Borne, potted Num) {
 	if usable := from.Usable.Or(0); usable > 0 {
 		share = min(1, from.PlantsMoved/usable)
 	}
-	given, total := share*from.Parts.Total(), sum(claims)
-	if !(total > 0) {
+	given, all := share*from.Parts.Total(), sum(claims)
+	if !(all > 0) {
 		return
 	}
-	from.Parts.Carried -= given
+	from.carry(-given)
 	for i, heir := range heirs {
-		heir.Parts.Carried += given * (claims[i] / total)
+		heir.carry(given * (claims[i] / all))
 	}
 }
 
-// usableLeft is a batch's usable plants without those potted on.
-func (b *Borne) usableLeft() Num {
+// carry lets a batch take cost over, or, below 0, hand it on.
+func (b *Borne) carry(amount float64) {
+	b.sums.carried.add(amount)
+	b.Parts.Carried = b.sums.carried.value()
+}
+
+// UsableLeft is a batch's usable plants without those potted on (rule "Potting on").
+func (b *Borne) UsableLeft() Num {
 	if !b.Usable.Known {
 		return Num{}
 	}

@@ -8,19 +8,21 @@ import (
 )
 
 // Potting on, by hand (rule "Potting on"). Plugs p cost 90, 100 usable, 80 potted on to
-// q (60 cells) and r (20): share 0.8, 72 given, 54 and 18. q costs 10 itself; its
-// 64 go on whole to s, since nothing is known of its usable plants.
+// q and r, 15 to the field: share 0.8, 72 given, split by their cells 90 and 30: 54 and
+// 18. q costs 10 itself; its 64 go on whole to s, since nothing is known of its usable
+// plants.
 func TestPottingOn(t *testing.T) {
 	p := newBatch(t, "p", "2025-03-01", "2025-03-21", "S", 1, 100, 100)
-	q := newBatch(t, "q", "2025-03-20", "2025-04-20", "S", 0.6, 100, 0)
-	r := newBatch(t, "r", "2025-03-20", "2025-04-20", "S", 0.2, 100, 20)
+	q := newBatch(t, "q", "2025-03-20", "2025-04-20", "S", 0.9, 100, 0)
+	r := newBatch(t, "r", "2025-03-20", "2025-04-20", "S", 0.3, 100, 20)
 	s := newBatch(t, "s", "2025-04-20", "2025-05-20", "S", 0.6, 100, 50)
 	q.From, r.From, s.From = "p", "p", "q"
 	q.Usable, q.UsableHow = Num{}, ""
 	book := &records.Book{
 		Costs: []records.Cost{booktest.Row(t, "2025-03-01", records.Other, 90, forBatch("p")), booktest.Row(t, "2025-03-21", records.Mix, 10, forBatch("q"))},
 		Outs: []records.Out{{Batch: "p", Date: booktest.Day(t, "2025-03-20"), Plants: 50, To: records.ToPottedOn},
-			{Batch: "p", Date: booktest.Day(t, "2025-03-20"), Plants: 30, To: records.ToPottedOn}},
+			{Batch: "p", Date: booktest.Day(t, "2025-03-20"), Plants: 30, To: records.ToPottedOn},
+			{Batch: "p", Date: booktest.Day(t, "2025-03-20"), Plants: 15, To: records.ToField}},
 	}
 	m := moneyOf(book, p, q, r, s)
 	for _, tt := range []struct {

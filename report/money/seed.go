@@ -16,7 +16,7 @@ func (a *accounts) lots() {
 			continue
 		}
 		amount := price * bySeeds(b)
-		b.Parts.bear(records.Seed, amount)
+		b.bear(&costRow{Cost: records.Cost{Category: records.Seed}}, amount)
 		a.enter(b.Season, records.Seed, amount, true)
 	}
 }

@@ -22,6 +22,9 @@ func TestSeedOfALot(t *testing.T) {
 		m := moneyOf(book, a, b)
 		bears(t, "lot", m, "a", want)
 		bears(t, "lot", m, "b", 3*want)
+		if !m.Has[records.Seed] {
+			t.Error("a priced lot is money for seed, be there no row of it")
+		}
 		booktest.Near(t, "ledger 2025", ledgerLine(t, m, 2025, records.Seed).Ledger, want, 1e-12)
 		balanced(t, m)
 	}

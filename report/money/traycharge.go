@@ -39,25 +39,25 @@ func (a *accounts) trayChargesOf(c *batch.TrayCode) {
 	for season := range a.all.Through() {
 		trays, charge := left.in(season), 0.0
 		for i, row := range c.Rows {
-			charge += row.Price.Or(0) * float64(trays[i]) * a.yearlyPart(a.lives[c.Code].Seasons, row.Bought, season)
+			charge += row.Price.Or(0) * float64(trays[i]) * a.yearlyPart(a.lives[c.Code].Seasons.Value, row.Bought, season)
 		}
 		if charge == 0 {
 			continue
 		}
 		row := &costRow{Cost: records.Cost{Category: TrayCharge}, amount: charge}
 		sown := batch.Filter(a.bySeason[season], func(b *Borne) bool { return b.Tray == c.Code })
-		a.enter(season, TrayCharge, charge, split(row, sown, byTrays))
+		borne := split(row, sown, byTrays)
+		a.enter(season, TrayCharge, charge, borne)
+		if !borne {
+			a.unborne(season, TrayCharge, IdleTrays, charge)
+		}
 	}
 }
 
-// yearlyPart is the part of a purchase's price that a season bears: capital recovery
-// for the whole seasons of its life, then for the part of a season left; each season
-// where no date is written. 0 where the life, in seasons, is unknown.
-func (a *accounts) yearlyPart(life Num, bought records.Date, season int) float64 {
-	if !life.Known {
-		return 0
-	}
-	n := life.Value
+// yearlyPart is the part of a purchase's price that a season bears, of a life of n
+// seasons, above 0: capital recovery for the whole seasons, then for the part of a
+// season left; each season where no date is written.
+func (a *accounts) yearlyPart(n float64, bought records.Date, season int) float64 {
 	yearly := estimate.CapitalRecovery(a.all.Settings.DiscountRate, n)
 	if !bought.Known() {
 		return yearly

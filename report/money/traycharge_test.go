@@ -91,14 +91,14 @@ func TestIdleTraysAreUnborne(t *testing.T) {
 	balanced(t, m)
 }
 
-// A charge needs a price, a count and a life in seasons: uses alone give none while the
-// code was never sown, and then the price is in no ledger.
-func TestNoChargeWithoutALife(t *testing.T) {
+// A charge needs a price and a count; years that are not written are no reason for none.
+// Uses alone of a code never sown: 4 trays of 10 over 15 years, which lie idle.
+func TestNoChargeWithoutPriceOrCount(t *testing.T) {
 	a := newBatch(t, "a", "2025-03-01", "2025-03-11", "T", 1, 100, 50)
 	idle := bought(t, "S", "", 4, 10, 0)
 	idle.Uses = records.Known(5.0)
 	m := moneyOf(&records.Book{Trays: []records.Purchase{idle}}, a)
-	booktest.Near(t, "charge", ledgerLine(t, m, 2025, TrayCharge).Ledger, 0, 0)
+	booktest.Near(t, "charge", ledgerLine(t, m, 2025, TrayCharge).Unborne, 40.0/15, 1e-12)
 	uncounted := bought(t, "S", "", 0, 10, 5)
 	uncounted.Count = records.Maybe[int]{}
 	if m := moneyOf(&records.Book{Trays: []records.Purchase{uncounted}}, a); m.Has[TrayCharge] {
@@ -108,6 +108,20 @@ func TestNoChargeWithoutALife(t *testing.T) {
 	if m := moneyOf(&records.Book{Trays: []records.Purchase{idle}}, a); m.Has[TrayCharge] || len(m.Ledger) > 0 {
 		t.Errorf("a charge without a price: %+v", m.Ledger)
 	}
+}
+
+// A code first sown in the running season has a charge, though no finished season says
+// how often it is used: 4 trays of 10, sown 6 times, are 1.5 uses a season, so that 3
+// uses last 2 seasons: 20 a season, borne (rule "Tray charge").
+func TestChargeOfANewCode(t *testing.T) {
+	row := bought(t, "S", "2025-02-01", 4, 10, 0)
+	row.Uses = records.Known(3.0)
+	m := moneyOf(&records.Book{Trays: []records.Purchase{row}}, seasonsSown(t, map[int]float64{2025: 6})...)
+	of := charges(m)
+	booktest.Near(t, "2025", of[2025].Borne, 20, 1e-12)
+	booktest.Near(t, "before it was bought", of[2024].Ledger, 0, 0)
+	bears(t, "all of it", m, "b2025", 20)
+	balanced(t, m)
 }
 
 // Capital recovery through the whole path: the purchase of 1000 over 12 seasons at

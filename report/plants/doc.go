@@ -8,14 +8,16 @@
 //
 // A look is a row of scores.csv. Its usable share = usable / looked where both are
 // written; else plants at or above the setting usable_from / plants scored, a blank
-// score beside written ones holding no plant. Looks of a batch on one day are added.
-// A row with only score, an overall mark, is no look: it is shown and counted, and
-// enters no share.
+// score beside written ones holding no plant. Both forms in one row are an error (package
+// records). Looks of a batch on one day are added. A row with only score, an overall
+// mark, is no look: it is shown and counted, and enters no share.
 //
 // The quality of a batch is that of its latest look. Quality stands by season, crop,
 // variety, cells and kind, for batches from seed, with an interval by the crop's
 // scatter of quality between those batches; a group without a look has no row. The
-// plants at each score are added up over the latest looks that were scored so.
+// plants at each score are added up over the latest looks that were scored so. A crop of
+// a season, and a season as a whole, are pooled likewise, the season by the scatter of the
+// book.
 //
 // Sources: none. What is fit to set out is the farm's own judgement, and the words for
 // the scores are its own.
@@ -27,12 +29,18 @@
 // 15). All days of looks count, not the latest alone; those of a batch in one band are
 // added. By crop and kind, and by kind for all crops together (crop empty), over all
 // batches, from seed or not, and all seasons: usable share with its interval by the
-// scatter of quality of the crop (all crops: of the book). Below 3 batches there is
-// no share; the batches and plants looked at are told all the same.
+// scatter of quality of the crop (all crops: of the book). A band of fewer than 3
+// batches has no share and is not known; its batches and plants looked at are told all
+// the same.
 //
-// In words: plants were still fit up to the last band with a share of 0.80 or more
-// that stands before the first one with a share below; a band without a share is
-// passed over. Where the first share is below, fewer were fit at any time.
+// In words, of the known bands of a crop and kind in their order:
+//
+//	until   the last one still at 0.80 or above before the first one below
+//	every   none is below: fit in every band looked at
+//	never   the first is below: fewer than four in five were fit at any time
+//
+// What comes after the first band below says nothing more. No band known: the records
+// cannot tell. (What misses 0.80 by less than 1e-9 is 0.80: rule "Missing".)
 //
 // Sources: none for the bands and the 0.80; common practice.
 //
@@ -45,19 +53,25 @@
 //	counted    cells sown x its own emergence x its own usable share (rule "Looks"),
 //	           not below what is written so far; 0 where its emergence is 0, looks or
 //	           not; not where it is open and counted early
-//	at least   of an ended batch with any such figure written (plants_out or surplus
-//	           alone; out rows without last = yes): the plants written so far
+//	at least   of an ended batch of which plants gone are written (plants_out, or a row
+//	           of out.csv that is not dead): the plants written so far. Surplus alone
+//	           is no figure of plants gone, and dead ones were not usable
 //	estimated  cells sown x the usable rate of its group, else of its crop over all
 //	           seasons, not below what is written so far
 //
-// and none where neither group nor crop has a rate, or cells are unknown. Never more
-// than the cells sown: more is cut to those, and said. Only out and counted are
-// measured.
+// and none where neither group nor crop has a rate. A batch of unknown cells can have
+// out and at least alone. Written so far = plants_out and surplus, or the rows of
+// out.csv that are not dead. Never more than the cells sown: more is cut to those, and
+// said. Only out and counted are measured: what enters rates, comparisons of trays and
+// years, and how much to sow; each says how many batches it left out.
 //
 // Usable rate = usable plants / cells sown, over measured batches of known cells,
 // above 0; by season, crop, variety, cells and kind, from seed or not, with an
-// interval by the crop's scatter of usable plants. Each group says how many batches
-// were left out of it. The book's usable rate is that over all such batches.
+// interval by the crop's scatter of usable plants. The book's usable rate is that over
+// all such batches.
 //
 // Sources: none; own arithmetic, each figure from the farm's own records.
+//
+// In reading order: read.go (Read, Traces), looks.go and outs.go (the logs), plants.go
+// (New), quality.go, leeway.go and fit.go (its words), usable.go.
 package plants

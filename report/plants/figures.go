@@ -27,8 +27,8 @@ type Seen struct {
 	Looks        []records.Score // its rows of scores.csv, by date, marks included
 	PlantsLooked Num             // plants looked at in its latest look (rule "Looks")
 	PlantsFit    Num             // of them fit to set out
-	WrittenOut   float64         // plants written as gone out or left over so far, not dead
-	OutWritten   bool            // any such figure is written, be it 0
+	WrittenOut   float64         // plants written as gone or left over so far, not dead
+	OutWritten   bool            // plants gone are written, be it 0: plants_out or an out row not of dead ones
 	FieldOut     Num             // plants out to the field, where written
 	HasOuts      bool            // it has rows in out.csv
 	Cleared      records.Date    // the date of its out row with last = yes
@@ -52,9 +52,14 @@ type Figures struct {
 	UsableScatter  rate.Scatter
 	QualityScatter rate.Scatter
 	Quality        []Quality
+	QualityCrops   []Quality         // by season and crop, all its varieties and trays together
+	QualitySeasons map[int]rate.Rate // of a season, all crops together
 	Leeway         []Leeway
+	Fits           []Fit // the words of Leeway, by crop and kind
 	Usable         []Usable
-	BookUsable     Num // the book's usable rate over measured batches with cells
+	UsableCrops    []Usable          // as QualityCrops
+	UsableSeasons  map[int]rate.Rate // as QualitySeasons
+	BookUsable     Num               // the book's usable rate over measured batches with cells
 }
 
 // Quality is the usable share of the latest looks of a group.

@@ -1,8 +1,10 @@
 package plants
 
 import (
+	"math"
 	"os"
 	"reflect"
+	"slices"
 	"testing"
 
 	"traybook/records"
@@ -19,10 +21,60 @@ func (f *Figures) rates() []rate.Rate {
 	for _, l := range f.Leeway {
 		all = append(all, l.Rate)
 	}
-	for _, u := range f.Usable {
+	for _, u := range slices.Concat(f.Usable, f.UsableCrops) {
 		all = append(all, u.Rate)
 	}
+	for _, q := range f.QualityCrops {
+		all = append(all, q.Rate)
+	}
+	for _, seasons := range []map[int]rate.Rate{f.QualitySeasons, f.UsableSeasons} {
+		for _, r := range seasons {
+			all = append(all, r)
+		}
+	}
 	return all
+}
+
+// Of any book: the groups of a season, its crops, and the season itself hold the same
+// batches and plants.
+func TestSeasonsAddUp(t *testing.T) {
+	for seed := range uint64(4) {
+		f := figures(t, booktest.Farm(t, seed, 3, 40).Book())
+		for season := 2020; season <= 2022; season++ {
+			quality := [][]rate.Rate{ratesIn(f.Quality, season, qualityRate), ratesIn(f.QualityCrops, season, qualityRate), {f.QualitySeasons[season]}}
+			usable := [][]rate.Rate{ratesIn(f.Usable, season, usableRate), ratesIn(f.UsableCrops, season, usableRate), {f.UsableSeasons[season]}}
+			for _, levels := range [][][]rate.Rate{quality, usable} {
+				want := total(levels[2])
+				for _, level := range levels[:2] {
+					got := total(level)
+					if got.Batches != want.Batches || got.N != want.N || math.Abs(got.X-want.X) > 1e-9 || want.Batches == 0 {
+						t.Errorf("seed %d, season %d: %+v, want %+v", seed, season, got, want)
+					}
+				}
+			}
+		}
+	}
+}
+
+func qualityRate(q Quality) (int, rate.Rate) { return q.Season, q.Rate }
+func usableRate(u Usable) (int, rate.Rate)   { return u.Season, u.Rate }
+
+// ratesIn are the rates of a season.
+func ratesIn[T any](table []T, season int, of func(T) (int, rate.Rate)) (all []rate.Rate) {
+	for _, row := range table {
+		if in, r := of(row); in == season {
+			all = append(all, r)
+		}
+	}
+	return all
+}
+
+// total adds rates up.
+func total(rates []rate.Rate) (sum rate.Rate) {
+	for _, r := range rates {
+		sum.Batches, sum.X, sum.N = sum.Batches+r.Batches, sum.X+r.X, sum.N+r.N
+	}
+	return sum
 }
 
 // Of any book: 0 <= low <= rate <= high <= 1, no more usable plants than cells, and the

@@ -12,15 +12,6 @@ import (
 // the first holds all that was looked at in time.
 var LeewayBands = []int{0, 1, 4, 8, 15}
 
-// LateWords names the bands by their first days.
-var LateWords = map[int]string{
-	0:  "up to the planned day",
-	1:  "1 to 3 days late",
-	4:  "4 to 7 days late",
-	8:  "8 to 14 days late",
-	15: "15 days late or more",
-}
-
 // BandOf returns the place in LeewayBands of a number of days past planned, which may
 // be below 0: the last band that has begun by then.
 func BandOf(late int) int {
@@ -87,25 +78,4 @@ func (p *Plants) byBand() []estimate.Count {
 		counts[i].N += d.looked
 	}
 	return counts
-}
-
-// StillFit is the usable share from which on a band counts as still fit.
-const StillFit = 0.80
-
-// LastFit returns the place of the last band of days past planned in which at least
-// StillFit of the plants are fit to set out, -1 where none is. The bands are those of
-// one crop (or all) and kind, in order; one known to lie below ends the search, one
-// with too few looks does not.
-func LastFit(bands []Leeway) int {
-	last := -1
-	for i, l := range bands {
-		if !l.Share.Known {
-			continue
-		}
-		if l.Share.Value < StillFit {
-			break
-		}
-		last = i
-	}
-	return last
 }

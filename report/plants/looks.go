@@ -83,3 +83,21 @@ func (s *Seen) marks() int {
 	}
 	return marks
 }
+
+// LookDay is a batch's looks of one day, added up: plants looked at, fit, and at each
+// score where they were scored so.
+type LookDay struct {
+	Date        records.Date
+	Looked, Fit float64
+	Scores      [5]float64
+	Scored      bool
+}
+
+// LookDays are the batch's looks by day (rule "Looks").
+func (s *Seen) LookDays() []LookDay {
+	out := make([]LookDay, len(s.days))
+	for i, d := range s.days {
+		out[i] = LookDay{d.date, d.looked, d.fit, d.scores, d.scored}
+	}
+	return out
+}

@@ -20,16 +20,16 @@ func (s *Seen) readOuts(sown *batch.Sowing, rows []records.Out) {
 }
 
 // readSetOut takes plants_out and surplus of the sowing: all that became of the batch
-// where both are written.
+// where both are written. Surplus alone says nothing of the plants gone.
 func (s *Seen) readSetOut(sown *batch.Sowing) {
-	s.OutWritten = sown.PlantsOut.Known || sown.Surplus.Known
+	s.OutWritten = sown.PlantsOut.Known
 	s.WrittenOut = float64(sown.PlantsOut.Or(0) + sown.Surplus.Or(0))
 	s.FieldOut = Num{Value: float64(sown.PlantsOut.Value), Known: sown.PlantsOut.Known}
 	s.allOut = sown.PlantsOut.Known && sown.Surplus.Known
 }
 
 // addOut takes a row of out.csv. Dead plants are not usable; a batch with no other
-// row has nothing written yet, unless it is cleared.
+// row has no plants gone written yet, unless it is cleared.
 func (s *Seen) addOut(o records.Out) {
 	s.lastWritten = max(s.lastWritten, o.Date)
 	if o.Last {

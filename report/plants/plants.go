@@ -4,6 +4,7 @@ import (
 	"traybook/report/batch"
 	"traybook/report/estimate"
 	"traybook/report/germination"
+	"traybook/report/rate"
 )
 
 // New computes the figures of quality and of usable plants. seen stands in the order
@@ -14,8 +15,10 @@ func New(b *batch.Batches, g *germination.Figures, seen []Seen) *Figures {
 		all[i] = plantsOf(c, seen[i])
 	}
 	f := &Figures{Plants: all, UsableScatter: scatterUsable(all, b.Settings.Confidence)}
-	f.Quality, f.Leeway, f.QualityScatter = looksOf(all, b.Settings.Confidence)
-	f.Usable = f.usable()
+	f.looks(b.Settings.Confidence)
+	f.Fits = fitsOf(f.Leeway)
+	f.Usable, f.UsableCrops = f.usable((*Plants).Group), f.usable(cropGroup)
+	f.UsableSeasons = seasonsOf(batch.Filter(all, (*Plants).EntersUsable), usableCount, f.UsableScatter)
 	f.BookUsable = bookUsable(all)
 	f.estimateUsable()
 	return f
@@ -31,6 +34,21 @@ func plantsOf(c *germination.Counted, seen Seen) *Plants {
 
 // cropOf is the crop of a group, by which scatter is told apart.
 func cropOf(g batch.Group) string { return g.Crop }
+
+// cropGroup puts all varieties and trays of a crop in a season together. Its interval
+// still rests on the crop's own scatter (rule "Scatter").
+func cropGroup(p *Plants) batch.Group { return batch.Group{Season: p.Season, Crop: p.Crop} }
+
+// seasonsOf is the rate of each season, all crops together, with an interval by the
+// scatter of the whole book (rule "Scatter").
+func seasonsOf(in []*Plants, count func(*Plants) estimate.Count, scatter rate.Scatter) map[int]rate.Rate {
+	seasons, of := batch.GroupBy(in, func(p *Plants) int { return p.Season })
+	rates := map[int]rate.Rate{}
+	for _, season := range seasons {
+		rates[season] = scatter.Rate("", rate.Counts(of[season], count))
+	}
+	return rates
+}
 
 // What each measure counts of a batch (rule "Scatter").
 func usableCount(p *Plants) estimate.Count {

@@ -8,31 +8,34 @@ import (
 	"traybook/report/rate"
 )
 
-// looksOf computes the tables that rest on looks, and the scatter of quality in which
+// looks computes the tables that rest on looks, and the scatter of quality in which
 // they stand; level is that of the intervals.
 // Scatter between batches is measured over those from seed, as their groups are.
-func looksOf(all []*Plants, level float64) ([]Quality, []Leeway, rate.Scatter) {
-	looked := batch.Filter(all, func(p *Plants) bool { return p.PlantsLooked.Known })
+func (f *Figures) looks(level float64) {
+	looked := batch.Filter(f.Plants, func(p *Plants) bool { return p.PlantsLooked.Known })
 	seeds := batch.Filter(looked, func(p *Plants) bool { return p.FromSeed })
-	scatter := rate.ScatterOf(seeds, (*Plants).Group, cropOf, qualityCount, level)
-	return qualityOf(seeds, marksOf(all), scatter), leewayOf(looked, scatter), scatter
+	f.QualityScatter = rate.ScatterOf(seeds, (*Plants).Group, cropOf, qualityCount, level)
+	f.Quality, f.QualityCrops = f.qualityBy(seeds, (*Plants).Group), f.qualityBy(seeds, cropGroup)
+	f.QualitySeasons = seasonsOf(seeds, qualityCount, f.QualityScatter)
+	f.Leeway = leewayOf(looked, f.QualityScatter)
 }
 
-// marksOf counts, by group, the looks with only an overall mark of batches from seed.
-func marksOf(all []*Plants) map[batch.Group]int {
+// marksBy counts, by group, the looks with only an overall mark of batches from seed.
+func marksBy(all []*Plants, group func(*Plants) batch.Group) map[batch.Group]int {
 	marks := map[batch.Group]int{}
 	for _, p := range all {
 		if p.FromSeed {
-			marks[p.Group()] += p.marks()
+			marks[group(p)] += p.marks()
 		}
 	}
 	return marks
 }
 
-// qualityOf returns a row for every group from seed with a look.
-func qualityOf(looked []*Plants, marks map[batch.Group]int, scatter rate.Scatter) []Quality {
-	keys, groups := batch.GroupBy(looked, (*Plants).Group)
+// qualityBy returns a row for every group from seed with a look.
+func (f *Figures) qualityBy(looked []*Plants, group func(*Plants) batch.Group) []Quality {
+	keys, groups := batch.GroupBy(looked, group)
 	slices.SortFunc(keys, batch.Order)
+	marks, scatter := marksBy(f.Plants, group), f.QualityScatter
 	var table []Quality
 	for _, g := range keys {
 		q := Quality{Group: g, Marks: marks[g], Rate: scatter.Rate(g.Crop, rate.Counts(groups[g], qualityCount))}

@@ -22,8 +22,8 @@ func scatterUsable(all []*Plants, level float64) rate.Scatter {
 }
 
 // usable returns the usable rate of every group, with the batches left out of it.
-func (f *Figures) usable() []Usable {
-	keys, groups := batch.GroupBy(f.Plants, (*Plants).Group)
+func (f *Figures) usable(group func(*Plants) batch.Group) []Usable {
+	keys, groups := batch.GroupBy(f.Plants, group)
 	slices.SortFunc(keys, batch.Order)
 	var table []Usable
 	for _, g := range keys {

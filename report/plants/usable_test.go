@@ -52,22 +52,63 @@ func TestUsablePlants(t *testing.T) {
 }
 
 // A batch is estimated by its own group, 0.3, where that has a rate, and by its crop,
-// (30 + 90) / 200, where it has none; what is written so far of an ended batch is not
-// more than its cells.
+// (30 + 90) / 200, where it has none.
 func TestEstimates(t *testing.T) {
 	b := booktest.New(t)
 	b.Leave(b.Sow("low", "2025-03-01", "orache", "x", "AIR", 1), "2025-04-10", 30, 0)
 	b.Leave(b.Sow("high", "2025-03-01", "orache", "y", "AIR", 1), "2025-04-10", 90, 0)
 	b.Sow("like", "2025-03-01", "orache", "x", "AIR", 1).SetOut = b.Day("2025-04-10")
 	b.Sow("other", "2025-03-01", "orache", "z", "AIR", 1).SetOut = b.Day("2025-04-10")
-	s := b.Sow("over", "2025-03-01", "orache", "z", "AIR", 1)
-	s.SetOut, s.Surplus = b.Day("2025-04-10"), records.Known(130)
 	f := figures(t, b.Book())
 	booktest.Known(t, "by its group", of(t, f, "like").Usable, 30, 1e-12)
 	booktest.Known(t, "by its crop", of(t, f, "other").Usable, 60, 1e-12)
-	booktest.Known(t, "at least", of(t, f, "over").Usable, 100, 0)
-	if over := of(t, f, "over"); over.UsableHow != AtLeast || !over.Capped {
-		t.Errorf("over: %s, capped %v", over.UsableHow, over.Capped)
+}
+
+// At least: the plants written of an ended batch with plants_out or a row of out.csv.
+// Neither surplus alone nor dead plants alone say how many went; they leave the crop's
+// rate, 0.6, above what is written (rule "Usable plants").
+func TestAtLeast(t *testing.T) {
+	none := records.Maybe[int]{}
+	for _, tt := range []struct {
+		name         string
+		tray         string
+		out, surplus records.Maybe[int]
+		to           records.Destination // of a row of 25 plants; empty: no row
+		ended        bool
+		how          How
+		want         float64
+	}{
+		{"plants_out", "AIR", records.Known(40), none, "", true, AtLeast, 40},
+		{"plants_out 0", "AIR", records.Known(0), none, "", true, AtLeast, 0},
+		{"just its cells", "AIR", records.Known(100), none, "", true, AtLeast, 100},
+		{"more than its cells", "AIR", records.Known(130), none, "", true, AtLeast, 100},
+		{"still open", "AIR", records.Known(40), none, "", false, Estimated, 60},
+		{"surplus alone", "AIR", none, records.Known(7), "", true, Estimated, 60},
+		{"much surplus alone", "AIR", none, records.Known(80), "", true, Estimated, 80},
+		{"surplus beyond its cells", "AIR", none, records.Known(130), "", true, Estimated, 100},
+		{"a row to the field", "AIR", none, none, records.ToField, true, AtLeast, 25},
+		{"a row to surplus", "AIR", none, none, records.ToSurplus, true, AtLeast, 25},
+		{"a row of dead plants", "AIR", none, none, records.Dead, true, Estimated, 60},
+		{"no cells, plants_out", "NOWHERE", records.Known(40), none, "", true, AtLeast, 40},
+		{"no cells, a row", "NOWHERE", none, none, records.Sold, true, AtLeast, 25},
+		{"no cells, surplus alone", "NOWHERE", none, records.Known(7), "", true, "", 0},
+	} {
+		b := booktest.New(t)
+		b.Leave(b.Sow("known", "2025-03-01", "orache", "x", "AIR", 1), "2025-04-10", 60, 0)
+		s := b.Sow("one", "2025-03-10", "orache", "y", tt.tray, 1)
+		if s.PlantsOut, s.Surplus = tt.out, tt.surplus; tt.ended {
+			s.SetOut = b.Day("2025-04-10")
+		}
+		if tt.to != "" {
+			b.Out("one", "2025-04-09", 25, tt.to, false)
+		}
+		one := of(t, figures(t, b.Book()), "one")
+		if one.UsableHow != tt.how || one.Usable.Known != (tt.how != "") || one.Usable.Value != tt.want {
+			t.Errorf("%s: %v, %s", tt.name, one.Usable, one.UsableHow)
+		}
+		if one.Capped != (tt.out.Or(0)+tt.surplus.Or(0) > 100) {
+			t.Errorf("%s: capped %v", tt.name, one.Capped)
+		}
 	}
 }
 
@@ -170,9 +211,10 @@ func TestTraces(t *testing.T) {
 	}
 }
 
-// A row rests on the scatter of its own crop, not of the book: of two crops of eight
-// batches each, one calm (70 and 71 of 100) and one wild (30 and 90), the calm one has
-// the narrower interval and a scatter of 0.
+// A row rests on the scatter of its own crop, drawn to the book's by the prior of three
+// (rule "Scatter"). Eight batches each, calm (70 and 71 of 100) and wild (30 and 90):
+// X2 is 0.0962 and 300, G 693 and m 99 for either, so the book's rho is (300.0962 - 14) /
+// 1386 = 0.206419, and the crops' are (X2 - 7 + 3 x 99 x 0.206419) / (693 + 3 x 99).
 func TestUsableByTheScatterOfItsCrop(t *testing.T) {
 	b := booktest.New(t)
 	for crop, plants := range map[string][2]int{"calm": {70, 71}, "wild": {30, 90}} {
@@ -182,10 +224,13 @@ func TestUsableByTheScatterOfItsCrop(t *testing.T) {
 	}
 	f := figures(t, b.Book())
 	calm, wild := f.Usable[0], f.Usable[1]
-	booktest.Known(t, "rho of the calm crop", calm.Rho, 0, 0)
-	booktest.Known(t, "degrees of freedom", calm.DF, 7, 0)
-	if book, _ := f.UsableScatter.Of(""); !(wild.Rho.Value > book.Rho && book.Rho > 0 && book.DF == 14) {
-		t.Errorf("rho of the wild crop %v, of the book %+v", wild.Rho, book)
+	booktest.Known(t, "rho of the calm crop", calm.Rho, 0.054952, 1e-6)
+	booktest.Known(t, "rho of the wild crop", wild.Rho, 0.357885, 1e-6)
+	booktest.Known(t, "degrees of freedom, and three", calm.DF, 10, 0)
+	book, ok := f.UsableScatter.Of("")
+	booktest.Near(t, "rho of the book", book.Rho, 0.206419, 1e-6)
+	if book.DF != 14 || !ok {
+		t.Errorf("the book's %+v", book)
 	}
 	if calm.High.Value-calm.Low.Value >= (wild.High.Value-wild.Low.Value)/2 {
 		t.Errorf("calm %+v, wild %+v", calm.Rate, wild.Rate)
