@@ -48,8 +48,13 @@ func benchesOf(b *batch.Batches, standings []batch.Standing) []*bench {
 // traysOf is the trays of a code; c is nil where trays.csv lacks it.
 func traysOf(code string, c *batch.TrayCode) *bench {
 	at := &bench{name: code, kind: TrayPlace, capacity: always(Num{})}
-	if c != nil {
-		at.capacity, at.uncounted = owned(c), !c.Counted()
+	if c == nil {
+		return at
+	}
+	if _, counted := c.Bought(); counted {
+		at.capacity = owned(c)
+	} else {
+		at.uncounted = true
 	}
 	return at
 }

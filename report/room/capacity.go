@@ -27,15 +27,17 @@ func always(places Num) capacity {
 	}
 }
 
-// owned holds the trays owned of a code.
+// owned holds the trays owned of a code of which every count is written.
 func owned(c *batch.TrayCode) capacity {
-	known := func(trays int) Num { return records.Known(float64(trays)) }
 	return capacity{
-		on:     func(d records.Date) Num { return known(c.OwnedOn(d)) },
-		most:   func(first, after records.Date) Num { return known(c.OwnedIn(first, after)) },
+		on:     func(d records.Date) Num { return asNum(c.OwnedOn(d)) },
+		most:   func(first, after records.Date) Num { return asNum(c.OwnedIn(first, after)) },
 		levels: func() []estimate.Span { return ownedSpans(c) },
 	}
 }
+
+// asNum is a whole number as a figure.
+func asNum(n records.Maybe[int]) Num { return Num{Value: float64(n.Value), Known: n.Known} }
 
 // ownedSpans is the trays owned as spans below 0, from each purchase to the next.
 func ownedSpans(c *batch.TrayCode) []estimate.Span {
@@ -50,7 +52,7 @@ func ownedSpans(c *batch.TrayCode) []estimate.Span {
 		if i+1 < len(days) {
 			end = int(days[i+1])
 		}
-		spans = append(spans, estimate.Span{Start: int(d), End: end, Amount: -float64(c.OwnedOn(d))})
+		spans = append(spans, estimate.Span{Start: int(d), End: end, Amount: -asNum(c.OwnedOn(d)).Value})
 	}
 	return spans
 }

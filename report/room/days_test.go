@@ -29,8 +29,11 @@ func anyBook(rt *rapid.T, t testing.TB) *booktest.Book {
 		end := sown + records.Date(rapid.IntRange(0, 40).Draw(rt, "days"))
 		tray := rapid.SampledFrom([]string{"H", "T"}).Draw(rt, "tray")
 		s := sow(b, fmt.Sprint("b", i), sown.String(), end.String(), tray, float64(rapid.IntRange(1, 12).Draw(rt, "quarters"))/4)
-		if rapid.Bool().Draw(rt, "chamber") {
+		switch rapid.SampledFrom([]string{"no", "written", "assumed"}).Draw(rt, "chamber") {
+		case "written":
 			s.ChamberOut = sown + records.Date(rapid.IntRange(0, 5).Draw(rt, "in"))
+		case "assumed":
+			s.Chamber = "box"
 		}
 	}
 	return b
@@ -75,9 +78,9 @@ func standing(all *batch.Batches, place string, d records.Date) float64 {
 		from, to := b.Sown, b.End
 		switch {
 		case place == ChamberName:
-			to = b.ChamberOut
-		case place == BenchName && b.ChamberOut.Known():
-			from = b.ChamberOut
+			to = min(b.ChamberUntil, b.End)
+		case place == BenchName && b.ChamberUntil.Known():
+			from = min(b.ChamberUntil, b.End)
 		case place != BenchName && place != b.Tray:
 			continue
 		case place == b.Tray:

@@ -43,7 +43,7 @@ type Load struct {
 	DaysOver   records.Maybe[int]
 	GrowthLeft Num  // capacity/peak - 1
 	BindsFirst bool // of the season's places, the one with the least growth left
-	Uncounted  bool // a tray code of which no count is written: 0 owned, binds nothing
+	Uncounted  bool // a tray code of which a count is blank: how many are owned is unknown
 }
 
 // InUse is the load of a place from a day until its next row.

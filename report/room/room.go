@@ -2,6 +2,7 @@ package room
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"traybook/records"
@@ -48,7 +49,7 @@ func loads(benches []*bench, season int, first, after records.Date) []Load {
 		}
 		load.Season = season
 		all = append(all, load)
-		if load.binds() && (tightest < 0 || load.GrowthLeft.Value < all[tightest].GrowthLeft.Value) {
+		if load.GrowthLeft.Known && (tightest < 0 || load.GrowthLeft.Value < all[tightest].GrowthLeft.Value) {
 			tightest = len(all) - 1
 		}
 	}
@@ -58,12 +59,8 @@ func loads(benches []*bench, season int, first, after records.Date) []Load {
 	return all
 }
 
-// binds reports whether the load may bind: one of which no tray was counted says
-// nothing of how many there are.
-func (l Load) binds() bool { return l.GrowthLeft.Known && !l.Uncounted }
-
-// noise is what added parts of trays may exceed a whole number by: no tenth of a tray
-// has an exact float64.
+// noise is what added parts of trays may miss a whole number by: no tenth of a tray has an
+// exact float64.
 const noise = 1e-9
 
 // load is the load of a bench from first until the day before after; a peak of 0
@@ -72,7 +69,7 @@ func (at *bench) load(first, after records.Date) Load {
 	load := Load{Place: at.name, Kind: at.kind, Uncounted: at.uncounted, Capacity: at.most(first, after)}
 	spans := within(at.spans, first, after)
 	peak, day, some := estimate.Peak(estimate.Occupancy(spans))
-	if !some || peak <= 0 {
+	if !some {
 		return load
 	}
 	load.Peak, load.PeakDate = peak, records.Date(day)
@@ -81,8 +78,16 @@ func (at *bench) load(first, after records.Date) Load {
 	}
 	over := estimate.Occupancy(append(spans, within(at.levels(), first, after)...))
 	load.DaysOver = records.Known(estimate.DaysOver(over, noise, int(after)))
-	load.GrowthLeft = records.Known(load.Capacity.Value/peak - 1)
+	load.GrowthLeft = records.Known(growthLeft(load.Capacity.Value, load.Peak))
 	return load
+}
+
+// growthLeft is by what share all could grow; what differs by noise alone is full.
+func growthLeft(capacity, peak float64) float64 {
+	if math.Abs(capacity-peak) < noise*peak {
+		return 0
+	}
+	return capacity/peak - 1
 }
 
 // within cuts spans to the days from first until the day before after.

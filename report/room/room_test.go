@@ -89,10 +89,12 @@ func TestRoomByHand(t *testing.T) {
 	})
 }
 
-// A code of which no count is written is owned as none, which says nothing: it is
-// marked, and another binds first, however much room it has left.
+// A code of which a count is blank is owned nobody knows how often: no capacity, days
+// over or room to grow. It is marked, and another binds first, however much room it has
+// left.
 func TestUncountedCodeNeverBindsFirst(t *testing.T) {
 	b := book(t)
+	b.Tray("H", "x", 100).Count = records.Known(2)
 	b.Tray("H", "x", 100)
 	b.Tray("T", "y", 100).Count = records.Known(9)
 	sow(b, "a", "2025-03-01", "2025-03-20", "H", 3)
@@ -100,15 +102,47 @@ func TestUncountedCodeNeverBindsFirst(t *testing.T) {
 	f := of(b)
 	same(t, "load", loadsInWords(f), []string{
 		"2025 bench ? peak 6 on 2025-03-01",
-		"2025 H 0 peak 3 on 2025-03-01, 22 days over, -1.000",
+		"2025 H ? peak 3 on 2025-03-01",
 		"2025 T 9 peak 3 on 2025-03-01, 0 days over, 2.000",
 	})
 	same(t, "binds first", first(f), []string{"T"})
-	if h := f.Load[1]; !h.Uncounted || f.Load[2].Uncounted {
-		t.Errorf("marked: H %v, T %v", h.Uncounted, f.Load[2].Uncounted)
+	if h := f.Load[1]; !h.Uncounted || h.DaysOver.Known || h.GrowthLeft.Known || f.Load[2].Uncounted {
+		t.Errorf("marked: %+v, T %v", h, f.Load[2].Uncounted)
 	}
-	b.Trays[1].Count = records.Maybe[int]{}
+	b.Trays[2].Count = records.Maybe[int]{}
 	same(t, "nothing counted", first(of(b)), nil)
+}
+
+// All trays of a code are gone: none is owned, and whatever stood is too much. Over the
+// season the most owned on any day counts: 4, until they broke on the 10th.
+func TestAllTraysGone(t *testing.T) {
+	b := book(t)
+	b.Tray("H", "x", 100).Count = records.Known(4)
+	gone := b.Tray("H", "x", 100)
+	gone.Count, gone.Bought = records.Known(-4), b.Day("2025-03-10")
+	sow(b, "a", "2025-03-01", "2025-03-20", "H", 2)
+	same(t, "load", loadsInWords(of(b))[1:], []string{"2025 H 4 peak 2 on 2025-03-01, 13 days over, 1.000"})
+}
+
+// A batch with a chamber and no chamber_out leaves it after its crop's median written
+// stay, here 4 days (rule "Chamber stays"): then it takes the bench. An open one stands
+// in the chamber up to today.
+func TestAssumedChamberStays(t *testing.T) {
+	b := book(t)
+	sow(b, "written", "2025-03-01", "2025-03-20", "T", 1).ChamberOut = b.Day("2025-03-05")
+	sow(b, "assumed", "2025-03-10", "2025-03-30", "T", 2).Chamber = "box"
+	sow(b, "open", "2025-03-29", "", "T", 4).Chamber = "box"
+	var chamber []string
+	for _, u := range of(b).InUse {
+		if u.Place == ChamberName {
+			chamber = append(chamber, fmt.Sprintf("%v %v", u.Date, u.Trays))
+		}
+	}
+	same(t, "chamber", chamber, []string{"2025-03-01 1", "2025-03-05 0", "2025-03-10 2", "2025-03-14 0", "2025-03-29 4", "2025-03-30 0"})
+	b.Settings.ChamberPlaces = records.Known(5.0)
+	if got := fmt.Sprint(Today(batches(b))); got != "[{chamber 1}]" {
+		t.Errorf("left today, the 30th: %s, want 1 of 5: the open batch is taken to stay until the 2nd", got)
+	}
 }
 
 // A span is cut where a season ends, each season has its own peak, and one in which
@@ -139,6 +173,25 @@ func TestTenthsOfATrayAreNoExcess(t *testing.T) {
 	f := of(b)
 	if h := f.Load[1]; h.Place != "H" || h.DaysOver != records.Known(0) {
 		t.Errorf("%+v", h)
+	}
+}
+
+// The peak's day is the first that reached it: 0.1 + 0.2 of a tray in float64 lies a hair
+// above 0.3, and three tenths fill a place of 0.3 with nothing left.
+func TestPeakIsTheFirstDayButForNoise(t *testing.T) {
+	b := book(t)
+	b.Settings.BenchPlaces = records.Known(0.3)
+	sow(b, "a", "2025-03-01", "2025-03-05", "T", 0.3)
+	sow(b, "b", "2025-03-10", "2025-03-15", "T", 0.1)
+	sow(b, "c", "2025-03-10", "2025-03-15", "T", 0.2)
+	bench := of(b).Load[0]
+	if bench.PeakDate != b.Day("2025-03-01") {
+		t.Errorf("%+v", bench)
+	}
+	b.Sowings = b.Sowings[1:]
+	bench = of(b).Load[0]
+	if bench.DaysOver != records.Known(0) || bench.GrowthLeft != records.Known(0.0) {
+		t.Errorf("%+v", bench)
 	}
 }
 

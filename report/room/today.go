@@ -6,13 +6,14 @@ import (
 )
 
 // Today returns what is left today of the benches and of the chambers (rule "Room"),
-// of those whose places the book gives.
+// of those whose places the book gives. A batch in a chamber today counts there, however
+// long it is yet taken to stay (rule "Chamber stays").
 func Today(b *batch.Batches) []Left {
 	var benches, chambers float64
 	for _, of := range b.List {
 		switch {
 		case !standsOn(of, b.Today):
-		case of.ChamberOut > b.Today:
+		case of.ChamberUntil > b.Today:
 			chambers += of.Trays
 		default:
 			benches += of.Trays * b.Codes.Places(of.Tray)

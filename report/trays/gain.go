@@ -6,61 +6,80 @@ import (
 	"traybook/report/rate"
 )
 
-// gains is what one use of the dearer tray gains over the other, in money: its three
-// parts, the middle and its two ends. The ends are missing where one match alone has
-// a value.
-type gains struct{ tray, plants, minutes, mid, low, high Num }
+// gained is what the plants of a use are worth over the other's, in money: the mean
+// over the matches with a value, and its ends.
+type gained struct{ mid, low, high float64 }
 
-// gain computes a use's gain (rule "Gain a use") over the plants gained at each match,
-// in money: it is missing where there is none, or the other's life in uses is unknown.
-func (pr *pair) gain(otherUses Num, money []float64) gains {
-	extra, minutes := pr.extraMinutes()
-	mean, ends := meanOf(money, pr.settings.Confidence)
-	g := gains{tray: rate.Ratio(pr.other.Price, otherUses), plants: mean, minutes: minutes}
-	if !g.tray.Known || !mean.Known {
-		return g
-	}
-	rest := g.tray.Value - extra
-	g.mid = records.Known(rest + mean.Value)
-	if ends != nil {
-		g.low, g.high = records.Known(rest+ends.Low), records.Known(rest+ends.High)
-	}
-	return g
+// gainedOf is the mean of money and its interval; not ok for fewer than two.
+func gainedOf(money []float64, confidence float64) (g gained, ok bool) {
+	mean, ok := estimate.PairedMean(money, confidence)
+	return gained{mean.Mean, mean.CI.Low, mean.CI.High}, ok
 }
 
-// meanOf is the mean and, of two or more, its interval.
-func meanOf(xs []float64, confidence float64) (Num, *estimate.Interval) {
-	if len(xs) == 0 {
-		return Num{}, nil
-	}
-	if paired, ok := estimate.PairedMean(xs, confidence); ok {
-		return records.Known(paired.Mean), &paired.CI
-	}
-	total := 0.0
-	for _, x := range xs {
-		total += x
-	}
-	return records.Known(total / float64(len(xs))), nil
+// stake is all that a use gains or costs beside the life of the other and the price of
+// the tray.
+type stake struct {
+	*pair
+	plants       gained
+	minutes, mix float64 // money a use beyond the other's; 0 where left out
 }
 
-// extraMinutes is the money that a use of the tray takes in labour beyond the
-// other's, and the same as a part of gain; 0 and missing where either code's
-// minutes or the wage is not written.
-func (pr *pair) extraMinutes() (extra float64, part Num) {
-	wage := pr.settings.Wage
-	if !wage.Known || !pr.tray.Minutes.Known || !pr.other.Minutes.Known {
-		return 0, Num{}
-	}
-	extra = (pr.tray.Minutes.Value - pr.other.Minutes.Value) * wage.Value / 60
-	return extra, records.Known(-extra)
+// gain is what a use gains where the other lasts so many uses (rule "Gain a use"), in
+// money, at one end of what the plants are worth or in the middle.
+func (s stake) gain(plants, otherUses float64) float64 {
+	return sum(s.other.Price.Value/otherUses, plants, -s.minutes, -s.mix)
 }
 
-// worthToday is -price + gain x uses a season x the annuity of the life in seasons
-// (rule "The average tray").
-func (pr *pair) worthToday(gain, uses, seasons Num) Num {
-	price := pr.tray.Price
-	if !price.Known || !gain.Known || !uses.Known || !seasons.Known {
+// stakeOf makes the stake of a pair at the value that each match is given; not ok
+// where fewer than two have one.
+func (pr *pair) stakeOf(back *Payback, valueAt func(Match) Num) (s stake, ok bool) {
+	s = stake{pair: pr, minutes: -back.GainMinutes.Or(0), mix: back.MixAUse.Or(0)}
+	s.plants, ok = gainedOf(pr.inMoney(valueAt), pr.settings.Confidence)
+	return s, ok
+}
+
+// extras fills what a use costs beyond the other's in labour and mix, each left out
+// where a part of it is not written. perML is the price of a millilitre of mix.
+func (pr *pair) extras(back *Payback, perML Num) {
+	back.GainMinutes = negative(times(minus(pr.tray.Minutes, pr.other.Minutes), perMinute(pr.settings.Wage)))
+	back.MixAUse = times(times(minus(pr.tray.CellML, pr.other.CellML), records.Known(float64(pr.tray.Cells))), perML)
+	back.GainMix = negative(back.MixAUse)
+	back.MinutesLeftOut, back.MixLeftOut = !back.GainMinutes.Known, !back.MixAUse.Known
+}
+
+// perMinute turns a wage an hour into money a minute.
+func perMinute(wage Num) Num { return rate.Ratio(wage, records.Known(60.0)) }
+
+// minus and times are missing where either number is; so is the negative of none. A
+// negative of 0 is 0, not the -0 of floating point.
+func minus(a, b Num) Num {
+	if !a.Known || !b.Known {
 		return Num{}
 	}
-	return records.Known(-price.Value + gain.Value*uses.Value*estimate.Annuity(pr.settings.DiscountRate, seasons.Value))
+	return records.Known(a.Value - b.Value)
+}
+
+func times(a, b Num) Num {
+	if !a.Known || !b.Known {
+		return Num{}
+	}
+	return records.Known(a.Value * b.Value)
+}
+
+func negative(a Num) Num { return minus(records.Known(0.0), a) }
+
+// gains fills the gain of a use and its parts (rule "Gain a use"); none where fewer
+// than two matches have a value, or the other's life in uses is unknown.
+func (pr *pair) gains(back *Payback) {
+	back.GainTray = rate.Ratio(back.OtherPrice, back.OtherLife.Uses)
+	s, ok := pr.stakeOf(back, written)
+	if !ok {
+		return
+	}
+	back.GainPlants = records.Known(s.plants.mid)
+	if life := back.OtherLife.Uses; life.Known {
+		back.Gain = records.Known(s.gain(s.plants.mid, life.Value))
+		back.GainLow = records.Known(s.gain(s.plants.low, life.Value))
+		back.GainHigh = records.Known(s.gain(s.plants.high, life.Value))
+	}
 }

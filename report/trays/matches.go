@@ -40,9 +40,10 @@ func (pr *pair) match(batches []*money.Borne, values map[string]Num) {
 	}
 }
 
-// compares reports whether a batch tells anything of the pair.
+// compares reports whether a batch tells anything of the pair: from seed, for only then
+// do seed, lot and day say what stood side by side.
 func (pr *pair) compares(b *money.Borne) bool {
-	return (b.Tray == pr.tray.Code || b.Tray == pr.other.Code) && b.EntersUsable()
+	return (b.Tray == pr.tray.Code || b.Tray == pr.other.Code) && b.FromSeed && b.EntersUsable()
 }
 
 // sownOrder is by day sown, then batch.

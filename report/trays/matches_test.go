@@ -40,7 +40,8 @@ func TestPairs(t *testing.T) {
 }
 
 // A match takes what is sown up to seven days after its first sowing, of one crop,
-// variety, lot and number of seeds a cell; batches whose usable is a guess are not in it.
+// variety, lot and number of seeds a cell; batches whose usable is a guess, or that were
+// not sown from seed, are not in it.
 func TestMatchesTakeSevenDays(t *testing.T) {
 	b := newPairBook().book(t)
 	sow(b, "h1", "2025-03-01", "HEAVY", 1, 80)
@@ -49,6 +50,8 @@ func TestMatchesTakeSevenDays(t *testing.T) {
 	sow(b, "t2", "2025-03-09", "THIN", 1, 10).PlantsOut = records.Maybe[int]{} // estimated
 	sow(b, "t3", "2025-03-01", "THIN", 1, 10).SeedsPerCell = 2
 	sow(b, "t4", "2025-03-01", "THIN", 1, 10).Lot = "L9"
+	sow(b, "t5", "2025-03-01", "THIN", 1, 10).Start = records.FromPlug
+	sow(b, "t6", "2025-03-01", "THIN", 1, 10).From = "t1"
 	f := tell(b.Book())
 	if len(f.Matches) != 1 || fmt.Sprint(f.Matches[0].Batches) != "[h1 t1]" {
 		t.Fatalf("%+v", f.Matches)

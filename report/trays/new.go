@@ -10,17 +10,22 @@ import (
 // reads.
 func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	f := &Figures{PlantValue: plantValues(b.Settings.TransplantValue, m)}
-	standings := b.Standings(1, nil)
-	for _, pr := range pairsOf(b) {
+	standings, pairs := b.Standings(1, nil), pairsOf(b)
+	for _, pr := range pairs {
 		pr.match(m.Borne, f.PlantValue)
-		back := pr.payback(m.Lives)
-		replay := pr.replay(standings)
-		next, buy := pr.nextTrays(&back, replay, pr.tray.OwnedOn(b.Today))
-		back.Buy, back.Uses = buy, replay.uses
+	}
+	tells := trialOf(p, pairs)
+	for _, pr := range pairs {
+		back := pr.payback(m)
+		replay := pr.replay(b, standings)
+		next, d := pr.decide(&back, replay, b)
+		back.Buy, back.Uses, back.NotCompared = d.Buy, replay.uses, replay.notCompared
 		f.Payback = append(f.Payback, back)
+		f.Decisions = append(f.Decisions, d)
+		f.BuyIf = append(f.BuyIf, pr.buyIf(&back)...)
 		f.Matches = append(f.Matches, pr.matches...)
 		f.NextTray = append(f.NextTray, next...)
-		f.Trial = append(f.Trial, pr.trials(p)...)
+		f.Trial = append(f.Trial, tells.sizes(pr)...)
 	}
 	return f
 }
@@ -28,15 +33,15 @@ func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 // Next is the next trays and how many to buy if the batches had stood so: with more
 // trays, or in other codes. What a use gains and what is owned stay as the records
 // show.
-func Next(f *Figures, b *batch.Batches, standings []batch.Standing) ([]NextTray, []PairBuy) {
+func Next(f *Figures, b *batch.Batches, standings []batch.Standing) ([]NextTray, []Decision) {
 	var next []NextTray
-	var buys []PairBuy
+	var decisions []Decision
 	for i := range f.Payback {
 		back := &f.Payback[i]
 		pr := &pair{tray: b.Codes[back.Tray], other: b.Codes[back.Other], settings: b.Settings}
-		trays, buy := pr.nextTrays(back, pr.replay(standings), pr.tray.OwnedOn(b.Today))
-		next = append(next, trays...)
-		buys = append(buys, PairBuy{Tray: back.Tray, Other: back.Other, Buy: buy})
+		pr.matches = batch.Filter(f.Matches, func(m Match) bool { return m.Tray == back.Tray && m.Other == back.Other })
+		trays, d := pr.decide(back, pr.replay(b, standings), b)
+		next, decisions = append(next, trays...), append(decisions, d)
 	}
-	return next, buys
+	return next, decisions
 }

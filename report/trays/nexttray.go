@@ -1,60 +1,70 @@
 package trays
 
 import (
+	"cmp"
+	"slices"
+
 	"traybook/records"
-	"traybook/report/money"
+	"traybook/report/batch"
 	"traybook/report/rate"
 )
 
-// nextTrays returns the use of each tray beyond those owned and what it would be
-// worth, and how many more to buy: nil where that cannot be told (rules "The next
-// tray", "How many to buy").
-func (pr *pair) nextTrays(back *Payback, r replayed, owned int) ([]NextTray, *Buy) {
-	var next []NextTray
-	for i := owned; i < len(r.uses); i++ {
-		uses := r.uses[i]
-		next = append(next, NextTray{Tray: back.Tray, Other: back.Other, Nth: i + 1, Owned: owned, Uses: uses,
-			WorthToday:     pr.worthOfNth(back.Gain, uses),
-			PaybackSeasons: rate.Ratio(back.PaybackUses, records.Known(uses))})
+// decide returns the use of each tray beyond those owned and what it would be worth,
+// and how many more to buy (rules "The next tray", "How many to buy"). It sorts the
+// uses of the trays beyond those owned, most first.
+func (pr *pair) decide(back *Payback, r replayed, b *batch.Batches) ([]NextTray, Decision) {
+	d := Decision{Tray: back.Tray, Other: back.Other, Owned: pr.tray.OwnedOn(b.Today), Why: whyNoGain(back)}
+	if !d.Owned.Known {
+		d.Why = NoOwned
+		return nil, d
 	}
+	beyond := r.beyond(d.Owned.Value)
+	next := pr.nextTrays(back, d.Owned.Value, beyond)
 	if !back.Gain.Known {
-		return next, nil
+		return next, d
 	}
-	n := pr.buyUpTo(back.Gain, owned, r.uses)
-	setPays(next, n, func(t *NextTray) *records.Maybe[bool] { return &t.Pays })
-	if !back.GainLow.Known {
-		return next, nil
-	}
-	low, high := pr.buyUpTo(back.GainLow, owned, r.uses), pr.buyUpTo(back.GainHigh, owned, r.uses)
-	setPays(next, low, func(t *NextTray) *records.Maybe[bool] { return &t.PaysLow })
-	setPays(next, high, func(t *NextTray) *records.Maybe[bool] { return &t.PaysHigh })
-	return next, &Buy{Owned: owned, N: n - owned, Low: low - owned, High: high - owned, PeakInUse: len(r.uses), Seasons: r.seasons}
+	d.Buy = pr.buy(back, beyond)
+	d.Buy.Owned, d.Buy.PeakInUse, d.Buy.Seasons = d.Owned.Value, len(r.uses), r.seasons
+	d.Buy.mark(next)
+	return next, d
 }
 
-// worthOfNth is the worth today of a tray held so many times a season, with the
-// life it then has (rule "Life in a pair").
-func (pr *pair) worthOfNth(gain Num, uses float64) Num {
-	often := records.Known(uses)
-	return pr.worthToday(gain, often, money.LifeAt(pr.tray, often).Seasons)
+// beyond is the uses of the trays beyond those owned, sorted in place, most first.
+func (r replayed) beyond(owned int) []float64 {
+	beyond := r.uses[min(owned, len(r.uses)):]
+	slices.SortFunc(beyond, func(a, b float64) int { return cmp.Compare(b, a) })
+	return beyond
 }
 
-// buyUpTo is the number of the tray at which the running sum of worth today of
-// those beyond the owned is greatest and above 0; owned where none is. uses are
-// those of trays 1, 2, ... a season.
-func (pr *pair) buyUpTo(gain Num, owned int, uses []float64) int {
-	best, most, running := owned, 0.0, 0.0
-	for i := owned; i < len(uses); i++ {
-		running += pr.worthOfNth(gain, uses[i]).Value
-		if running > most {
-			best, most = i+1, running
+// nextTrays are the trays beyond those owned; without a gain their uses alone.
+func (pr *pair) nextTrays(back *Payback, owned int, beyond []float64) []NextTray {
+	var next []NextTray
+	for i, uses := range beyond {
+		n := NextTray{Tray: back.Tray, Other: back.Other, Nth: owned + i + 1, Owned: owned, Uses: uses,
+			PaybackSeasons: rate.Ratio(back.PaybackUses, records.Known(uses))}
+		if back.Gain.Known {
+			n.WorthToday = records.Known(pr.worthOfNext(back.Gain.Value, uses))
 		}
+		next = append(next, n)
 	}
-	return best
+	return next
 }
 
-// setPays marks the trays: yes up to number n.
-func setPays(next []NextTray, n int, pays func(*NextTray) *records.Maybe[bool]) {
+// termAt is the term of a tray that is used so often a season (rule "Life in a pair").
+func (pr *pair) termAt(uses float64) term {
+	return term{uses, lifeAt(pr.tray, records.Known(uses)).Uses.Value}
+}
+
+// worthOfNext is the worth today of a tray held so many times a season.
+func (pr *pair) worthOfNext(gain, uses float64) float64 {
+	return pr.worth(gain, pr.termAt(uses))
+}
+
+// mark says which trays pay: each of the three numbers, up to its own end.
+func (b *Buy) mark(next []NextTray) {
 	for i := range next {
-		*pays(&next[i]) = records.Known(next[i].Nth <= n)
+		further := i + 1
+		next[i].Pays = records.Known(further <= b.N)
+		next[i].PaysLow, next[i].PaysHigh = records.Known(further <= b.Low), records.Known(further <= b.High)
 	}
 }

@@ -15,7 +15,7 @@ import (
 func TestNextTrayByHand(t *testing.T) {
 	pb := newPairBook(1, 2, 4, 0, 3, 2)
 	f := pb.tell(t)
-	if len(f.NextTray) != 0 || f.Payback[0].Buy.N != 0 || fmt.Sprint(f.Payback[0].Uses) != "[6 6]" {
+	if len(f.NextTray) != 0 || f.Decisions[0].Buy.N != 0 || fmt.Sprint(f.Payback[0].Uses) != "[6 6]" {
 		t.Fatalf("2 are wanted, 2 owned: %+v", f.Payback[0].Buy)
 	}
 	pb.trays = 2
@@ -30,27 +30,8 @@ func TestNextTrayByHand(t *testing.T) {
 		booktest.Known(t, "worth", n.WorthToday, 24, 1e-9)
 		booktest.Known(t, "payback in seasons", n.PaybackSeasons, 10.0/6, 1e-9)
 	}
-	if buy := f.Payback[0].Buy; buy.N != 2 || buy.Low != 2 || buy.High != 2 || buy.PeakInUse != 4 || fmt.Sprint(buy.Seasons) != "[2025]" {
-		t.Errorf("%+v", buy)
-	}
-}
-
-// Each end of the gain buys for itself: at 37 a tray only the high end pays, at 35 the
-// middle, too, at 31 all.
-func TestBuyAtTheEnds(t *testing.T) {
-	for price, want := range map[float64][3]int{37: {0, 0, 1}, 35: {0, 1, 1}, 31: {1, 1, 1}} {
-		pb := newPairBook(1, 2, 4, 0, 3, 2) // gain 1.2, from 1.05 to 1.35
-		pb.heavy.Price, pb.heavy.Count = records.Known(price), records.Known(1)
-		f := pb.tell(t)
-		buy, n := f.Payback[0].Buy, f.NextTray[0]
-		if got := [3]int{buy.Low, buy.N, buy.High}; got != want || buy.Owned != 1 {
-			t.Errorf("price %v: buy %v, want %v", price, got, want)
-		}
-		for i, pays := range []records.Maybe[bool]{n.PaysLow, n.Pays, n.PaysHigh} {
-			if pays != records.Known(want[i] == 1) {
-				t.Errorf("price %v: the second tray: %+v", price, n)
-			}
-		}
+	if d := f.Decisions[0]; d.Owned != records.Known(2) || d.Buy.N != 2 || d.Buy.PeakInUse != 4 || fmt.Sprint(d.Buy.Seasons) != "[2025]" {
+		t.Errorf("%+v", d.Buy)
 	}
 }
 
@@ -63,29 +44,8 @@ func TestOwnedToday(t *testing.T) {
 		row.Bought, row.Count = b.Day(bought), records.Known(3+i)
 		b.Trays = append(b.Trays, row)
 	}
-	if buy := tell(b.Book()).Payback[0].Buy; buy.Owned != 5 {
-		t.Errorf("owned %d, want 2 and 3", buy.Owned)
-	}
-}
-
-// A tray that is not worth its price does not stop the count where further ones make
-// up for it: the running sum decides, not each tray alone. Buying stops where the sum is
-// greatest.
-func TestRunningSumDecides(t *testing.T) {
-	pr := &pair{tray: &batch.TrayCode{Price: records.Known(10.0), Lasts: records.Known(5.0)}}
-	gain := records.Known(1.0) // a tray used u times a season is worth 5 u - 10
-	for want, uses := range map[int][]float64{
-		0: {1, 1, 1},
-		1: {3, 2, 2}, // the second is worth just its price
-		2: {3, 2.5, 1, 2},
-		4: {3, 1, 3, 2.5},
-	} {
-		if got := pr.buyUpTo(gain, 0, uses); got != want {
-			t.Errorf("uses %v: buy %d, want %d", uses, got, want)
-		}
-	}
-	if got := pr.buyUpTo(gain, 6, []float64{9, 9}); got != 6 {
-		t.Errorf("more owned than ever used: up to %d, want none beyond 6", got)
+	if d := tell(b.Book()).Decisions[0]; d.Owned != records.Known(5) {
+		t.Errorf("owned %+v, want 2 and 3", d.Owned)
 	}
 }
 
@@ -94,8 +54,11 @@ func TestNextTrayWithoutAGain(t *testing.T) {
 	pb := newPairBook(1, 2, 3)
 	pb.heavy.Count = records.Known(1)
 	f := pb.tell(t)
-	if n := f.NextTray[0]; n.Uses != 3 || n.WorthToday.Known || n.Pays.Known || f.Payback[0].Buy != nil {
+	if n := f.NextTray[0]; n.Uses != 3 || n.WorthToday.Known || n.PaybackSeasons.Known || n.Pays.Known {
 		t.Errorf("%+v", n)
+	}
+	if d := f.Decisions[0]; d.Owned != records.Known(1) || d.Buy != nil || d.Why != FewMatches || len(f.BuyIf) != 0 {
+		t.Errorf("%+v", d)
 	}
 }
 
@@ -130,7 +93,7 @@ func TestHeldUntilTheLastIsOut(t *testing.T) {
 	b := newPairBook().book(t)
 	sow(b, "a", "2025-03-01", "HEAVY", 0.5, 50).SetOut = b.Day("2025-03-20")
 	sow(b, "b", "2025-03-01", "HEAVY", 0.5, 50)
-	sow(b, "c", "2025-03-15", "THIN", 1, 50)
+	sow(b, "c", "2025-03-15", "HEAVY", 1, 50)
 	if got := fmt.Sprint(tell(b.Book()).Payback[0].Uses); got != "[1 1]" {
 		t.Errorf("uses %s: the first tray is held until the 20th", got)
 	}
@@ -142,7 +105,7 @@ func TestTurnaroundHoldsATray(t *testing.T) {
 		b := newPairBook().book(t)
 		b.Settings.TrayTurnaround = turnaround
 		for i, sown := range []string{"2025-03-01", "2025-03-11", "2025-03-21"} { // out nine days later
-			sow(b, fmt.Sprint(i), sown, []string{"HEAVY", "THIN"}[i%2], 1, 50)
+			sow(b, fmt.Sprint(i), sown, "HEAVY", 1, 50)
 		}
 		if got := fmt.Sprint(tell(b.Book()).Payback[0].Uses); got != want {
 			t.Errorf("%d days of washing: uses %s, want %s", turnaround, got, want)
@@ -150,20 +113,67 @@ func TestTurnaroundHoldsATray(t *testing.T) {
 	}
 }
 
-// The last three seasons in which either code was sown count, and each for as much.
-func TestLastThreeSeasonsAreReplayed(t *testing.T) {
+// The last three finished seasons are gone through, each for as much: one without a
+// sowing in either code counts as no use, one that still runs not at all.
+func TestLastThreeFinishedSeasons(t *testing.T) {
 	b := newPairBook().book(t)
-	for i, sown := range []string{"2020-03-01", "2021-03-01", "2022-03-01", "2024-03-01", "2024-04-01"} {
-		sow(b, fmt.Sprint(i), sown, "HEAVY", []float64{9, 1, 1, 1, 2}[i], 50)
+	for i, sown := range []string{"2020-03-01", "2021-03-01", "2022-03-01", "2022-04-01"} {
+		sow(b, fmt.Sprint(i), sown, "HEAVY", []float64{9, 1, 1, 2}[i], 50)
 	}
-	sow(b, "else", "2025-03-01", "AIR", 4, 50)
-	pr := pairsOf(tell(b.Book()).batches)[0]
-	r := pr.replay(tell(b.Book()).batches.Standings(1, nil))
-	if fmt.Sprint(r.seasons) != "[2021 2022 2024]" || len(r.uses) != 2 {
+	sow(b, "old", "2020-03-01", "THIN", 7, 50)
+	sow(b, "thin", "2022-05-01", "THIN", 2, 50)
+	sow(b, "else", "2023-03-01", "AIR", 4, 50)
+	sow(b, "now", "2024-03-01", "HEAVY", 5, 50)
+	open := b.Sow("open", "2024-03-20", "leek", "Arvo", "AIR", 1)
+	told := tell(b.Book())
+	if told.batches.Of(open.Code).Ended() {
+		t.Fatal("2024 is over")
+	}
+	r := pairsOf(told.batches)[0].replay(told.batches, told.batches.Standings(1, nil))
+	if fmt.Sprint(r.seasons) != "[2021 2022 2023]" || len(r.uses) != 2 {
 		t.Fatalf("%+v", r)
 	}
-	booktest.Near(t, "tray 1: 1 + 1 + 2 of three seasons", r.uses[0], 4.0/3, 1e-12)
+	booktest.Near(t, "tray 1: 1 + 2 + 0 of three seasons", r.uses[0], 1, 1e-12)
 	booktest.Near(t, "tray 2: once", r.uses[1], 1.0/3, 1e-12)
+	if got := fmt.Sprint(r.notCompared); got != "[{leek 2}]" {
+		t.Errorf("not compared in those seasons: %s", got)
+	}
+}
+
+// Of crops that have no match only what stood in the tray itself draws on its row; what
+// stood in the other is told and left out.
+func TestCropsNeverComparedAreTold(t *testing.T) {
+	pb := newPairBook(1, 2, 4, 0, 3, 2)
+	pb.heavy.Count = records.Known(0)
+	b := pb.book(t)
+	for i, crop := range []string{"orache", "mibuna", "orache"} {
+		sow(b, fmt.Sprint("other", i), "2025-02-03", "THIN", 1.5, 50).Crop = crop
+	}
+	sow(b, "heavy", "2025-03-10", "HEAVY", 1, 50).Crop = "mibuna"
+	f := tell(b.Book())
+	if got := fmt.Sprint(f.Payback[0].NotCompared); got != "[{mibuna 1.5} {orache 3}]" {
+		t.Errorf("not compared: %s", got)
+	}
+	if got := fmt.Sprint(f.Payback[0].Uses); got != "[7 6]" {
+		t.Errorf("uses %s: 6 dates with one of each, and one more of HEAVY", got)
+	}
+}
+
+// The trays beyond those owned are sorted by their uses: a low number is not always
+// used most. Tray 1 is held for long, tray 2 comes and goes.
+func TestFurtherTraysAreSorted(t *testing.T) {
+	b := newPairBook().book(t)
+	sow(b, "long", "2025-03-01", "HEAVY", 1, 50).SetOut = b.Day("2025-06-01")
+	for i, sown := range []string{"2025-03-02", "2025-03-12", "2025-03-22"} {
+		sow(b, fmt.Sprint(i), sown, "HEAVY", 1, 50)
+	}
+	for owned, want := range map[int]string{0: "[3 1]", 1: "[1 3]", 5: "[1 3]"} {
+		b.Trays[0].Count = records.Known(owned)
+		f := tell(b.Book())
+		if got := fmt.Sprint(f.Payback[0].Uses); got != want || len(f.NextTray) != max(0, 2-owned) {
+			t.Errorf("%d owned: uses %s, want %s; %+v", owned, got, want, f.NextTray)
+		}
+	}
 }
 
 // "If" the farm grew by half and sowed THIN in place of HEAVY: 3 trays at once each
@@ -175,7 +185,7 @@ func TestNextIfTheFarmGrew(t *testing.T) {
 		t.Fatalf("%+v", next)
 	}
 	booktest.Known(t, "worth: 30 uses at 1.2, less 12", next[0].WorthToday, 24, 1e-9)
-	if len(buys) != 1 || buys[0].Tray != "HEAVY" || buys[0].Other != "THIN" || buys[0].N != 1 || buys[0].Owned != 2 {
+	if len(buys) != 1 || buys[0].Tray != "HEAVY" || buys[0].Other != "THIN" || buys[0].Buy.N != 1 || buys[0].Owned != records.Known(2) {
 		t.Errorf("%+v", buys)
 	}
 	as, _ := Next(f.Figures, f.batches, f.batches.Standings(1, nil))

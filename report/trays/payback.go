@@ -7,18 +7,17 @@ import (
 	"traybook/report/rate"
 )
 
-// payback computes a pair's figures (rule "The average tray"): price, life and minutes
-// always, the others where there are matches enough. lives are those of rule "Life in a
-// pair", by code.
-func (pr *pair) payback(lives map[string]money.Life) Payback {
+// payback computes a pair's figures (rule "The average tray"): price, life, minutes and
+// mix always, the others where there are matches enough.
+func (pr *pair) payback(m *money.Figures) Payback {
 	tray, other := pr.tray, pr.other
 	back := Payback{Tray: tray.Code, Other: other.Code, Cells: tray.Cells, Matches: len(pr.matches), Dates: pr.firstDates(),
-		Price: tray.Price, OtherPrice: other.Price, Life: lives[tray.Code], OtherLife: lives[other.Code],
-		Minutes: tray.Minutes, OtherMinutes: other.Minutes, UsesPerSeason: lives[tray.Code].UsesPerSeason, Why: pr.enough()}
-	_, minutes := pr.extraMinutes()
-	back.MinutesLeftOut = !minutes.Known
+		Price: tray.Price, OtherPrice: other.Price, Minutes: tray.Minutes, OtherMinutes: other.Minutes, Why: pr.enough()}
+	pr.lives(&back, m.Lives)
+	pr.extras(&back, m.MixPerML)
 	if back.Why == "" {
 		pr.fromMatches(&back)
+		back.AtPlugPrice = pr.atPlugPrice(&back, m.Borne)
 	}
 	return back
 }
@@ -28,28 +27,41 @@ func (pr *pair) fromMatches(back *Payback) {
 	paired, _ := estimate.PairedMean(pr.differences(), pr.settings.Confidence)
 	back.Difference, back.DifferenceLow, back.DifferenceHigh = records.Known(paired.Mean), records.Known(paired.CI.Low), records.Known(paired.CI.High)
 	back.Value, back.Valued = pr.meanValue()
-	g := pr.gain(back.OtherLife.Uses, pr.inMoney(Num{}))
-	back.GainTray, back.GainPlants, back.GainMinutes = g.tray, g.plants, g.minutes
-	back.Gain, back.GainLow, back.GainHigh = g.mid, g.low, g.high
-	back.PaybackUses = rate.Ratio(back.Price, g.mid)
+	pr.gains(back)
+	back.PaybackUses = rate.Ratio(back.Price, back.Gain)
 	back.PaybackSeasons = rate.Ratio(back.PaybackUses, back.UsesPerSeason)
-	back.WorthToday = pr.worthToday(g.mid, back.UsesPerSeason, back.Life.Seasons)
-	back.Verdict = paysVerdict(back.Price, back.Life.Uses, g)
+	back.WorthToday = pr.averageWorth(back, back.Gain)
+	back.Verdict = pr.verdict(back, back.Gain, back.GainLow, back.GainHigh)
 	back.Why = whyNot(back)
-	pr.flips(back)
-	back.AtPlugPrice = pr.atPlugPrice(back)
+	back.BreakEvenPlants = pr.breakEven(back)
 }
 
-// atPlugPrice is the answer with a bought-in transplant's price as the value of
-// all matches; nil where none is written.
-func (pr *pair) atPlugPrice(back *Payback) *PlugPrice {
-	value := pr.settings.PlugPrice
-	if !value.Known {
-		return nil
+// averageAnnuity is what 1 a use of the average tray is worth today: its uses a season
+// over its life, or where those are unknown its life in uses without interest.
+func (pr *pair) averageAnnuity(back *Payback) Num {
+	life, uses := back.Life.Uses, back.UsesPerSeason
+	if !life.Known || !uses.Known {
+		return life
 	}
-	g := pr.gain(back.OtherLife.Uses, pr.inMoney(value))
-	return &PlugPrice{Value: value, Gain: g.mid, GainLow: g.low, GainHigh: g.high,
-		PaybackUses: rate.Ratio(back.Price, g.mid),
-		WorthToday:  pr.worthToday(g.mid, back.UsesPerSeason, back.Life.Seasons),
-		Verdict:     paysVerdict(back.Price, back.Life.Uses, g)}
+	return records.Known(term{uses.Value, life.Value}.annuity(pr.settings.DiscountRate))
+}
+
+// averageWorth is the worth today of the average tray at a gain a use.
+func (pr *pair) averageWorth(back *Payback, gain Num) Num {
+	earned := times(gain, pr.averageAnnuity(back))
+	if !earned.Known {
+		return Num{}
+	}
+	return records.Known(sum(earned.Value, -back.Price.Value))
+}
+
+// breakEven is the plants a use at which the average tray is worth just its price
+// (rule "Break-even"); missing where a life in uses is, or a plant is worth nothing.
+func (pr *pair) breakEven(back *Payback) Num {
+	perUse := rate.Ratio(back.Price, pr.averageAnnuity(back))
+	if !perUse.Known || !back.GainTray.Known {
+		return Num{}
+	}
+	dearer := sum(perUse.Value, -back.GainTray.Value, -back.GainMinutes.Or(0), back.MixAUse.Or(0))
+	return rate.Ratio(records.Known(dearer), back.Value)
 }

@@ -26,9 +26,20 @@ func TestPaybackByHand(t *testing.T) {
 	back = pb.back(t)
 	booktest.Known(t, "gain: 1.00 + 0.20 - 0.25", back.Gain, 0.95, 1e-12)
 	booktest.Known(t, "uses", back.PaybackUses, 12/0.95, 1e-9)
-	booktest.Near(t, "the three parts", back.GainTray.Value+back.GainPlants.Value+back.GainMinutes.Value, back.Gain.Value, 1e-12)
-	if back.MinutesLeftOut || back.Why != "" {
+	booktest.Near(t, "the parts", back.GainTray.Value+back.GainPlants.Value+back.GainMinutes.Value, back.Gain.Value, 1e-12)
+	if back.MinutesLeftOut || !back.MixLeftOut || back.Why != "" {
 		t.Errorf("left out: %+v", back)
+	}
+}
+
+// A use that gains nothing never pays a tray back.
+func TestNoPaybackWithoutAGain(t *testing.T) {
+	back := newPairBook(-10, -10, -10, -10).back(t) // 1.00 saved, 1.00 lost
+	booktest.Known(t, "gain", back.Gain, 0, 0)
+	booktest.Missing(t, "payback", back.PaybackUses)
+	booktest.Known(t, "worth today", back.WorthToday, -12, 0)
+	if back.Verdict != PaysNever {
+		t.Errorf("%q", back.Verdict)
 	}
 }
 
@@ -38,80 +49,62 @@ func TestWorthToday(t *testing.T) {
 	pb := newPairBook(2, 2, 2, 2, 2, 2)
 	pb.discount, pb.heavy.Uses = records.Known(0.05), records.Known(36.0)
 	booktest.Known(t, "worth", pb.back(t).WorthToday, -12+3.6*8.863251636, 1e-6)
+	pb.heavy.Count = uncounted // nobody knows how often one is used: no season, no interest
+	back := pb.back(t)
+	booktest.Missing(t, "uses a season", back.UsesPerSeason)
+	booktest.Known(t, "worth of 36 uses", back.WorthToday, -12+1.2*36, 1e-9)
 }
 
-// The verdict by price <= gain x life at the low end, the middle and the high end.
+// The verdict by worth today at the low end, the middle and the high end. A gain of 1.2 a
+// use, from 1.05 to 1.35, over 10 seasons of 3 uses is worth 36, at 5 % no more than
+// 1.2 x 3 x 7.721735 = 27.80: interest turns verdicts.
 func TestVerdicts(t *testing.T) {
-	gains := []float64{1, 2, 4, 0, 3, 2} // gain a use 1.2, from 1.05 to 1.35
-	for price, want := range map[float64]PaysVerdict{17: PaysLow, 19: PaysLow, 31: PaysLow, 35: PaysMiddle, 37: PaysHigh, 50: PaysNever} {
-		pb := newPairBook(gains...)
-		pb.heavy.Price = records.Known(price)
-		back := pb.back(t)
-		if back.Verdict != want {
-			t.Errorf("price %v: %q, want %q", price, back.Verdict, want)
-		}
-		if half := back.HalfLifePays; !half.Known || half.Value != (price <= 18) {
-			t.Errorf("price %v, half life: %v", price, half)
+	for _, tt := range []struct {
+		interest, price float64
+		want            PaysVerdict
+	}{
+		{0, 17, PaysLow}, {0, 31, PaysLow}, {0, 35, PaysMiddle}, {0, 37, PaysHigh}, {0, 50, PaysNever},
+		{0.05, 24, PaysLow}, {0.05, 26, PaysMiddle}, {0.05, 30, PaysHigh}, {0.05, 32, PaysNever},
+	} {
+		pb := newPairBook(1, 2, 4, 0, 3, 2)
+		pb.heavy.Price, pb.discount = records.Known(tt.price), records.Known(tt.interest)
+		if got := pb.back(t).Verdict; got != tt.want {
+			t.Errorf("price %v at %v: %q, want %q", tt.price, tt.interest, got, tt.want)
 		}
 	}
 }
 
-// A tray that gains just its price in its life pays.
+// A tray that is worth just its price pays, be the sum off by the noise of floating
+// point: 0.1 x 30 uses against 3.
 func TestJustItsPricePays(t *testing.T) {
-	pb := newPairBook(0, 0, 0, 0) // 1 a use, 30 uses
-	pb.heavy.Price = records.Known(30.0)
-	if back := pb.back(t); back.Verdict != PaysLow {
+	pb := newPairBook(0, 0, 0, 0)
+	pb.heavy.Price, pb.thin.Price = records.Known(3.0), records.Known(0.2)
+	back := pb.back(t)
+	booktest.Known(t, "worth today", back.WorthToday, 0, 0)
+	if back.Verdict != PaysLow {
 		t.Errorf("%q", back.Verdict)
 	}
 }
 
-// The answer at plug_price values every match at it.
-func TestPlugPrice(t *testing.T) {
-	pb := newPairBook(2, 2, 2, 2)
-	if at := pb.back(t).AtPlugPrice; at != nil {
-		t.Errorf("a plug price that nobody wrote: %+v", at)
+// Break-even: with just so many more plants a use the tray is worth its price today.
+func TestBreakEven(t *testing.T) {
+	even := func(pb pairBook) pairBook {
+		pb.wage, pb.heavy.Minutes, pb.thin.Minutes = records.Known(15.0), records.Known(4.0), records.Known(1.0)
+		pb.thin.Uses, pb.discount = records.Known(8.0), records.Known(0.05)
+		pb.usable, pb.trays, pb.value = 20, 100, records.Known(0.25)
+		pb.heavy.Count, pb.thin.Count = records.Known(200), records.Known(600)
+		return pb
 	}
-	pb.plug = records.Known(0.5)
-	at := pb.back(t).AtPlugPrice
-	booktest.Known(t, "gain 1 + 2 x 0.5", at.Gain, 2, 1e-12)
-	booktest.Known(t, "uses", at.PaybackUses, 6, 1e-12)
-	booktest.Known(t, "worth of 2 uses a season over 15", at.WorthToday, -12+2*2*15, 1e-9)
-	if at.Verdict != PaysLow {
-		t.Errorf("%q", at.Verdict)
-	}
-}
+	plants := even(newPairBook(1, 2, 4, 0, 3, 2)).back(t).BreakEvenPlants
+	// 12 / (3 x 7.721735) - 2 / 8 + 3 x 15 / 60 = 1.018025, at 0.25 a plant
+	booktest.Known(t, "plants", plants, 4*(12/(3*7.72173493)-0.25+0.75), 1e-7)
+	just := even(newPairBook(plants.Value, plants.Value, plants.Value, plants.Value, plants.Value, plants.Value)).back(t)
+	booktest.Known(t, "worth today", just.WorthToday, 0, 0.05) // of plants in whole numbers, 100 trays to a batch
+	booktest.Known(t, "difference x cells", just.Difference, plants.Value/100, 1e-4)
 
-// What flips the answer, each alone, brings the price to gain x life (rule "What would
-// flip it"); at no discount the tray is then worth 0 today.
-func TestFlipsBreakEven(t *testing.T) {
-	base := newPairBook(1, 2, 4, 0, 3, 2)
-	base.wage, base.heavy.Minutes, base.thin.Minutes = records.Known(15.0), records.Known(4.0), records.Known(1.0)
-	base.thin.Uses, base.value = records.Known(8.0), records.Known(1.0)
-	back := base.back(t)
-	for name, flip := range map[string]func(*pairBook){
-		"value": func(pb *pairBook) { pb.value = back.FlipValue },
-		"price": func(pb *pairBook) { pb.heavy.Price = back.FlipPrice },
-		"life":  func(pb *pairBook) { pb.heavy.Uses = back.PaybackUses },
-	} {
-		pb := base
-		flip(&pb)
-		at := pb.back(t)
-		booktest.Near(t, name, at.Gain.Value*at.Life.Uses.Value, at.Price.Value, 1e-9)
-		booktest.Known(t, name+": worth today", at.WorthToday, 0, 1e-9)
-	}
-	// On one scale with the difference x cells (rule "Break-even").
-	even := base
-	even.value = back.FlipValue
-	booktest.Known(t, "break-even plants", even.back(t).BreakEvenPlants, back.Difference.Value*100, 1e-9)
-}
-
-// What cannot flip the answer is not told: no value of a plant above 0 brings a tray
-// level that is cheaper a use and gives more, and none does where plants gained are 0.
-func TestNothingFlips(t *testing.T) {
-	cheaper := newPairBook(1, 2, 1, 2)
-	cheaper.heavy.Uses = records.Known(300.0)
-	booktest.Missing(t, "value, cheaper and better", cheaper.back(t).FlipValue)
-	booktest.Missing(t, "value, no plants gained", newPairBook(1, -1, 2, -2).back(t).FlipValue)
-	worse := newPairBook(-20, -21, -22, -23) // 2.15 lost a use, 1.00 saved
-	booktest.Missing(t, "price, nothing gained", worse.back(t).FlipPrice)
+	unknown := newPairBook(1, 2, 4, 0, 3, 2)
+	unknown.heavy.Count = uncounted
+	booktest.Known(t, "uses a season unknown: 12 / 30 - 2 / 2", unknown.back(t).BreakEvenPlants, (0.4-1)/0.1, 1e-9)
+	unknown.value = records.Known(0.0)
+	booktest.Missing(t, "plants worth nothing", unknown.back(t).BreakEvenPlants)
 }

@@ -18,9 +18,12 @@ func TestWhatCannotBeTold(t *testing.T) {
 		why    Reason
 	}{
 		{"three matches", func(pb *pairBook) { pb.gains = six[:3] }, FewMatches},
-		{"other's life unknown: never used enough to tell", func(pb *pairBook) {
-			pb.thin.Uses, pb.thin.Lasts, pb.thin.Count = Num{}, records.Known(3.0), records.Maybe[int]{}
+		{"other's life unknown: of neither is known how often it is used", func(pb *pairBook) {
+			pb.thin.Uses, pb.thin.Lasts, pb.thin.Count, pb.heavy.Count = Num{}, records.Known(3.0), uncounted, uncounted
 		}, NoOtherLife},
+		{"other never counted, but it does the work of the tray", func(pb *pairBook) {
+			pb.thin.Uses, pb.thin.Lasts, pb.thin.Count = Num{}, records.Known(3.0), uncounted
+		}, ""},
 		{"life 0 stands for not written", func(pb *pairBook) { pb.thin.Uses = records.Known(0.0) }, ""},
 		{"price 0", func(pb *pairBook) { pb.thin.Price = records.Known(0.0) }, ""},
 		{"both at 0", func(pb *pairBook) { pb.thin.Price, pb.heavy.Price = records.Known(0.0), records.Known(0.0) }, ""},
@@ -51,10 +54,10 @@ func TestTooFewMatchesTellNothing(t *testing.T) {
 	pb.plug = records.Known(1.0)
 	back := pb.back(t)
 	for what, figure := range map[string]Num{"difference": back.Difference, "value": back.Value, "gain": back.Gain, "payback": back.PaybackUses,
-		"worth": back.WorthToday, "break-even": back.BreakEvenPlants, "flip price": back.FlipPrice} {
+		"worth": back.WorthToday, "break-even": back.BreakEvenPlants} {
 		booktest.Missing(t, what, figure)
 	}
-	if back.Verdict != "" || back.AtPlugPrice != nil || back.HalfLifePays.Known || back.Buy != nil {
+	if back.Verdict != "" || back.AtPlugPrice != nil || back.Buy != nil {
 		t.Errorf("%+v", back)
 	}
 	booktest.Known(t, "price", back.Price, 12, 0)
@@ -85,34 +88,38 @@ func TestFewDates(t *testing.T) {
 	}
 }
 
-// One match with a value: a middle without a range, so no verdict and no number to
-// buy, but which trays pay in the middle.
+// One match with a value tells no range, so no gain: no verdict and no number to buy.
 func TestOneMatchWithAValue(t *testing.T) {
 	pb := newPairBook(1, 2, 3, 1)
-	pb.value, pb.heavy.Count = Num{}, records.Known(1)
+	pb.value, pb.plug, pb.heavy.Count = Num{}, records.Known(1.0), records.Known(1)
 	b := pb.book(t)
 	b.Costs = []records.Cost{booktest.Row(t, "2025-01-02", records.Mix, 8, func(c *records.Cost) { c.Batch = "HEAVY0" })}
 	for i := range b.Sowings {
-		if s := &b.Sowings[i]; s.Code != "HEAVY0" && s.Code != "THIN0" {
-			s.Crop, s.Start = "chard", records.FromPlug // its batches give no value of a plant
+		s := &b.Sowings[i]
+		s.Wanted = records.Known(99)
+		if s.Code != "HEAVY0" && s.Code != "THIN0" {
+			s.Crop, s.PlantsOut = "chard", records.Known(0) // no usable plant of the crop: no value
 		}
 	}
 	f := tell(b.Book())
 	back := f.Payback[0]
 	booktest.Known(t, "value: 8 / (81 + 80)", back.Value, 8.0/161, 1e-12)
-	booktest.Known(t, "gain: 1 + 1 x value", back.Gain, 1+8.0/161, 1e-12)
-	if back.Why != FewValues || back.Valued != 1 || back.GainLow.Known || back.Verdict != "" || back.Buy != nil {
+	if back.Why != FewValues || back.Valued != 1 || back.Gain.Known || back.GainLow.Known || back.Verdict != "" || back.AtPlugPrice != nil {
 		t.Errorf("one value: %+v", back)
 	}
-	if n := f.NextTray[0]; !n.Pays.Value || n.PaysLow.Known || n.PaysHigh.Known {
+	if d := f.Decisions[0]; d.Buy != nil || d.Why != FewValues || len(f.BuyIf) != 0 {
+		t.Errorf("%+v", d)
+	}
+	if n := f.NextTray[0]; n.Uses != 4 || n.WorthToday.Known || n.Pays.Known {
 		t.Errorf("%+v", n)
 	}
 }
 
-// A tray whose own life cannot be told has a gain and no verdict.
+// A tray whose own life cannot be told has a gain and no verdict, on the average; it is
+// not known either how many are owned.
 func TestLifeOfTheTrayUnknown(t *testing.T) {
 	pb := newPairBook(1, 2, 3, 1)
-	pb.heavy.Uses, pb.heavy.Lasts, pb.heavy.Count = Num{}, records.Known(3.0), records.Maybe[int]{}
+	pb.heavy.Uses, pb.heavy.Lasts, pb.heavy.Count = Num{}, records.Known(3.0), uncounted
 	if back := pb.back(t); back.Why != NoLife || !back.Gain.Known || back.Verdict != "" || back.WorthToday.Known {
 		t.Errorf("no life: %+v", back)
 	}

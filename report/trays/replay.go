@@ -10,21 +10,25 @@ import (
 	"traybook/report/estimate"
 )
 
-// lastSeasons is the number of seasons that are replayed (rule "The next tray").
+// lastSeasons is the number of finished seasons that are gone through again (rule "The
+// next tray").
 const lastSeasons = 3
 
-// replayed is the uses of trays 1, 2, ... of a pair, a season.
+// replayed is the uses of trays 1, 2, ... of a pair, a season, over the seasons gone
+// through, and what was left out of them.
 type replayed struct {
-	seasons []int
-	uses    []float64
+	seasons     []int
+	uses        []float64
+	notCompared []NotCompared
 }
 
-// replay hands trays of a pair's two codes, numbered on one row and anew each
-// season, to the needs of the last seasons in which either was sown.
-func (pr *pair) replay(standings []batch.Standing) replayed {
-	_, needs := batch.GroupBy(pr.dayNeeds(standings), func(n dayNeed) int { return n.season })
-	seasons := slices.Sorted(maps.Keys(needs))
-	r := replayed{seasons: seasons[max(0, len(seasons)-lastSeasons):]}
+// replay hands trays of a pair's two codes, numbered on one row and anew each season,
+// to the needs of the last finished seasons.
+func (pr *pair) replay(b *batch.Batches, standings []batch.Standing) replayed {
+	r := replayed{seasons: b.FinishedSeasons(lastSeasons)}
+	within := batch.Filter(standings, func(s batch.Standing) bool { return slices.Contains(r.seasons, s.Season) })
+	r.notCompared = notCompared(batch.Filter(within, pr.unlike))
+	_, needs := batch.GroupBy(pr.dayNeeds(batch.Filter(within, pr.draws)), func(n dayNeed) int { return n.season })
 	for _, season := range r.seasons {
 		for i, held := range estimate.Replay(eachTray(needs[season])) {
 			if i == len(r.uses) {
@@ -34,6 +38,35 @@ func (pr *pair) replay(standings []batch.Standing) replayed {
 		}
 	}
 	return r
+}
+
+// draws reports whether a sowing draws on the pair's row of trays: any in the tray, and
+// those in the other of crops that were compared.
+func (pr *pair) draws(s batch.Standing) bool {
+	return s.Code == pr.tray.Code || s.Code == pr.other.Code && pr.compared(s.Crop)
+}
+
+// unlike reports whether a sowing stood in the other, of a crop that was never compared.
+func (pr *pair) unlike(s batch.Standing) bool {
+	return s.Code == pr.other.Code && !pr.compared(s.Crop)
+}
+
+// compared reports whether a crop has a match.
+func (pr *pair) compared(crop string) bool {
+	return slices.ContainsFunc(pr.matches, func(m Match) bool { return m.Crop == crop })
+}
+
+// notCompared adds up the trays of sowings by crop.
+func notCompared(sowings []batch.Standing) []NotCompared {
+	trays := map[string]float64{}
+	for _, s := range sowings {
+		trays[s.Crop] += s.Trays
+	}
+	var crops []NotCompared
+	for _, crop := range slices.Sorted(maps.Keys(trays)) {
+		crops = append(crops, NotCompared{crop, trays[crop]})
+	}
+	return crops
 }
 
 // dayNeed is the trays of one code sown on one day.
@@ -46,13 +79,12 @@ type dayNeed struct {
 
 // dayNeeds adds up what was sown on one day in one code, held until the latest
 // of them is out and its tray washed, by day and code.
-func (pr *pair) dayNeeds(standings []batch.Standing) []dayNeed {
+func (pr *pair) dayNeeds(sowings []batch.Standing) []dayNeed {
 	type trayDay struct {
 		sown records.Date
 		code string
 	}
-	of := batch.Filter(standings, func(s batch.Standing) bool { return s.Code == pr.tray.Code || s.Code == pr.other.Code })
-	_, together := batch.GroupBy(of, func(s batch.Standing) trayDay { return trayDay{s.Sown, s.Code} })
+	_, together := batch.GroupBy(sowings, func(s batch.Standing) trayDay { return trayDay{s.Sown, s.Code} })
 	needs := make([]dayNeed, 0, len(together))
 	for day, stood := range together {
 		n := dayNeed{season: stood[0].Season, sown: day.sown, code: day.code}

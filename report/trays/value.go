@@ -28,6 +28,32 @@ func plantValues(written Num, m *money.Figures) map[string]Num {
 	return values
 }
 
+// Worth says what one more plant is taken to be worth (rule "If").
+type Worth string
+
+// The values of a plant, by bytes.
+const (
+	BoughtIn Worth = "bought in" // plug_price where it fills a gap
+	Figured  Worth = "figured"   // rule "Value of a plant"
+	Half     Worth = "half"      // half of that, of each match
+)
+
+// written is the value of a plant of a match as it stands.
+func written(m Match) Num { return m.Value }
+
+// half is half of it.
+func half(m Match) Num { return times(m.Value, records.Known(0.5)) }
+
+// oneValue gives every match that has a value the same one.
+func oneValue(v Num) func(Match) Num {
+	return func(m Match) Num {
+		if !m.Value.Known {
+			return Num{}
+		}
+		return v
+	}
+}
+
 // meanValue is the mean over the matches with a value, and their number.
 func (pr *pair) meanValue() (Num, int) {
 	total, n := 0.0, 0
@@ -40,16 +66,11 @@ func (pr *pair) meanValue() (Num, int) {
 	return rate.Ratio(records.Known(total), records.Known(float64(n))), n
 }
 
-// inMoney returns d x cells x value of the matches: at their own values, leaving
-// out matches without one, or at a value given for all.
-func (pr *pair) inMoney(value Num) []float64 {
+// inMoney returns difference x cells x value of the matches with a value.
+func (pr *pair) inMoney(valueAt func(Match) Num) []float64 {
 	var gained []float64
 	for _, m := range pr.matches {
-		v := m.Value
-		if value.Known {
-			v = value
-		}
-		if v.Known {
+		if v := valueAt(m); v.Known {
 			gained = append(gained, m.Difference*float64(pr.tray.Cells)*v.Value)
 		}
 	}

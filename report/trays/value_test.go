@@ -66,3 +66,74 @@ func TestNoValueOfAPlant(t *testing.T) {
 		t.Errorf("no value: %+v", back)
 	}
 }
+
+// Bought in, an extra plant is worth plug_price where it fills a gap. 5 more in 100 cells
+// are to be had in THIN's batches of 100 cells: of two that lacked 3 and 12 plants they
+// fill 3 and 5, of one with enough none: 8 of 15. Batches that stand still, were never
+// asked for, or stood in HEAVY tell nothing of it.
+func TestValueOfAPlantBoughtIn(t *testing.T) {
+	pb := newPairBook(5, 5, 5, 5)
+	pb.plug = records.Known(0.3)
+	b := pb.book(t)
+	wanted := map[string]int{"THIN0": 83, "THIN1": 92, "THIN2": 70, "HEAVY0": 999}
+	for i := range b.Sowings {
+		if n, asked := wanted[b.Sowings[i].Code]; asked {
+			b.Sowings[i].Wanted = records.Known(n)
+		}
+	}
+	b.Sow("open", "2025-01-20", "mibuna", "Wild", "THIN", 1).Wanted = records.Known(99)
+	b.Count("open", "2025-02-09", 60)
+	b.Look("open", "2025-02-09", 20, 15)
+	f := tell(b.Book())
+	if open := f.money.Borne[len(f.money.Borne)-1]; open.Code != "open" || open.Ended() || !open.EntersUsable() {
+		t.Fatalf("%+v", open)
+	}
+	at := f.Payback[0].AtPlugPrice
+	if at == nil || at.Batches != 3 {
+		t.Fatalf("%+v", at)
+	}
+	booktest.Near(t, "gap", at.Gap, 8.0/15, 1e-12)
+	booktest.Known(t, "value", at.Value, 0.3*8/15, 1e-12)
+	booktest.Known(t, "gain 1 + 5 x 0.16", at.Gain, 1.8, 1e-9)
+	booktest.Known(t, "ends of five plants each", at.GainLow, 1.8, 1e-9)
+	booktest.Known(t, "payback", at.PaybackUses, 12/1.8, 1e-9)
+	booktest.Known(t, "worth of 30 uses", at.WorthToday, 1.8*30-12, 1e-9)
+	if at.Verdict != PaysLow {
+		t.Errorf("%q", at.Verdict)
+	}
+}
+
+// Where no plug_price is written, the tray gives no more plants, or no batch of the other
+// says what was wanted, the answer for plants bought in is not shown; with enough of
+// everything it is, at no value.
+func TestBoughtInNotShown(t *testing.T) {
+	for _, tt := range []struct {
+		name         string
+		plug         Num
+		gain, wanted float64
+		shown        bool
+	}{
+		{"no plug_price", Num{}, 5, 90, false},
+		{"fewer plants", records.Known(0.3), -5, 90, false},
+		{"no more plants", records.Known(0.3), 0, 90, false},
+		{"nothing wanted", records.Known(0.3), 5, -1, false},
+		{"shown", records.Known(0.3), 5, 90, true},
+		{"enough of all", records.Known(0.3), 5, 80, true},
+	} {
+		pb := newPairBook(tt.gain, tt.gain, tt.gain, tt.gain)
+		pb.plug = tt.plug
+		b := pb.book(t)
+		for i := range b.Sowings {
+			b.Sowings[i].Wanted = records.Maybe[int]{Value: int(tt.wanted), Known: tt.wanted >= 0}
+		}
+		f := tell(b.Book())
+		at := f.Payback[0].AtPlugPrice
+		if (at != nil) != tt.shown {
+			t.Errorf("%s: %+v", tt.name, at)
+		}
+		if tt.name == "enough of all" {
+			booktest.Known(t, "value", at.Value, 0, 0)
+			booktest.Known(t, "gain", at.Gain, 1, 1e-12)
+		}
+	}
+}

@@ -12,34 +12,25 @@ const (
 	PaysNever  PaysVerdict = "pays not at all"
 )
 
-// TwinPaysMiddle and TwinPaysLow are what chance alone says of a tray that is
-// the twin of the other in all but name and costs just what it saves: the shares
-// of books in which it is said to pay in the middle or better, and even at the
-// low end of a 95 % interval. Both were met in 1,000 simulated books of eight
-// matched sowings (0.50 and 0.03).
-const (
-	TwinPaysMiddle = 0.5
-	TwinPaysLow    = 0.025
-)
-
-// paysVerdict compares the price with what a life gains at the low end, in the
-// middle and at the high end (rule "The average tray"); empty where one is missing.
-func paysVerdict(price, uses Num, g gains) PaysVerdict {
-	if !price.Known || !uses.Known || !g.low.Known {
-		return ""
-	}
+// verdict asks at the low end, in the middle and at the high end of the gain whether
+// the average tray is worth its price today; empty where that is unknown.
+func (pr *pair) verdict(back *Payback, mid, low, high Num) PaysVerdict {
 	for _, at := range []struct {
 		gain    Num
 		verdict PaysVerdict
-	}{{g.low, PaysLow}, {g.mid, PaysMiddle}, {g.high, PaysHigh}} {
-		if price.Value <= at.gain.Value*uses.Value {
+	}{{low, PaysLow}, {mid, PaysMiddle}, {high, PaysHigh}} {
+		switch worth := pr.averageWorth(back, at.gain); {
+		case !worth.Known:
+			return ""
+		case worth.Value >= 0:
 			return at.verdict
 		}
 	}
 	return PaysNever
 }
 
-// Reason says why a pair has no gain, or no verdict; the pages put it in words.
+// Reason says why a pair has no gain, no verdict, or no number to buy; the pages put it
+// in words.
 type Reason string
 
 // The reasons, in the order in which they are looked for.
@@ -48,9 +39,10 @@ const (
 	FewMatches  Reason = "too few matched sowings"    // fewer than EnoughMatches
 	FewDates    Reason = "too few sowing dates"       // on fewer than EnoughDates
 	NoValue     Reason = "value of a plant unknown"   // no transplant_value and no cost for any of its crops
-	NoOtherLife Reason = "life of the other unknown"  // its uses not written, and it was not used
-	NoLife      Reason = "life of the tray unknown"   // its uses not written, and it was not used
-	FewValues   Reason = "too few matches with value" // one: a middle without a range
+	FewValues   Reason = "too few matches with value" // one: nothing that a range could be told of
+	NoOtherLife Reason = "life of the other unknown"  // its uses not written, and neither code was used
+	NoLife      Reason = "life of the tray unknown"   // its uses not written, and it was not used: no verdict
+	NoOwned     Reason = "trays owned unknown"        // a count of the tray is blank: no number to buy
 )
 
 // EnoughMatches and EnoughDates are the fewest matches, on so many first dates, that
@@ -78,12 +70,20 @@ func whyNot(back *Payback) Reason {
 	switch {
 	case back.Valued == 0:
 		return NoValue
+	case back.Valued == 1:
+		return FewValues
 	case !back.OtherLife.Uses.Known:
 		return NoOtherLife
 	case !back.Life.Uses.Known:
 		return NoLife
-	case !back.GainLow.Known:
-		return FewValues
 	}
 	return ""
+}
+
+// whyNoGain names the gap behind a missing gain; empty where there is one.
+func whyNoGain(back *Payback) Reason {
+	if back.Gain.Known {
+		return ""
+	}
+	return back.Why
 }
