@@ -2,7 +2,6 @@ package report
 
 import (
 	"fmt"
-	"reflect"
 	"testing"
 
 	"traybook/records"
@@ -94,28 +93,5 @@ func TestSowingsOnly(t *testing.T) {
 	}
 	for _, what := range []string{"tray codes", "germination counts", "looks at quality", "costs", "seed lots", "date set out", "plants out"} {
 		booktest.Find(t, what, r.Missing, func(m Missing) bool { return m.What == what })
-	}
-}
-
-// A cell that is missing is told once, with the batches that it touches.
-func TestGapsOfBatches(t *testing.T) {
-	b := booktest.New(t)
-	b.Lot("L", "orache", 0.9)
-	alike(b, 2, 90)
-	b.Sowings[0].Lot, b.Sowings[1].Lot = "L", "lost label"
-	b.Leave(&b.Sowings[0], "2025-04-10", 80, 0)
-	b.Leave(&b.Sowings[1], "2025-04-10", 80, 0)
-	b.Sowings[1].Surplus = records.Maybe[int]{}
-	b.Sow("c", "2025-03-05", "orache", "x", "GONE", 1)
-	b.Look("a0", "2025-04-09", 20, 20)
-	b.Costs = append(b.Costs, records.Cost{Date: booktest.Day(t, "2025-04-10"), Category: records.Labour, Hours: records.Known(3.0)})
-	r := reportOf(b, "2025-07-10")
-	for what, batches := range map[string][]string{
-		"usable plants left over": {"a1"}, "row of the seed lot": {"a1"}, "seed lot": {"c"}, "tray code": {"c"}, "date set out": {"c"},
-		"count": {"c"}, "planned date": {"a0"}, "look at quality": {"a1", "c"}, "wage": nil, "price of a seed lot: L": nil,
-	} {
-		if m := booktest.Find(t, what, r.Missing, func(m Missing) bool { return m.What == what }); !reflect.DeepEqual(m.Batches, batches) {
-			t.Errorf("%s: %v, want %v", what, m.Batches, batches)
-		}
 	}
 }

@@ -13,7 +13,7 @@ type If struct {
 	Room     []room.Load
 	InUse    []room.InUse
 	NextTray []trays.NextTray
-	Buys     []trays.PairBuy
+	Buys     []trays.Decision
 }
 
 // ifOf is the room and the next trays "if" every batch had its trays times

@@ -22,7 +22,7 @@ func TestGrowAndSwitch(t *testing.T) {
 		t.Errorf("%+v", r.If.NextTray)
 	}
 	// What a use gains stays as the records show.
-	if buy := r.If.Buys[0]; len(r.If.Buys) != 1 || buy.Tray != "HEAVY" || buy.Buy == nil || buy.Owned != r.Trays.Payback[0].Buy.Owned {
+	if buy := r.If.Buys[0]; len(r.If.Buys) != 1 || buy.Tray != "HEAVY" || buy.Buy == nil || buy.Owned != r.Trays.Decisions[0].Owned {
 		t.Errorf("%+v", r.If.Buys)
 	}
 	booktest.Finite(t, r.If, "if")

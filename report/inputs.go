@@ -8,8 +8,10 @@ import (
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/germination"
+	"traybook/report/money"
 	"traybook/report/plants"
 	"traybook/report/rate"
+	"traybook/report/sowing"
 	"traybook/report/trays"
 )
 
@@ -18,10 +20,18 @@ const computed = "computed"
 
 // inputsOf lists the settings and what was computed from the book before any
 // figure: what two people must agree on to get the same digits.
-func inputsOf(book *records.Book, b *batch.Batches, season int, g *germination.Figures, p *plants.Figures, t *trays.Figures) []records.Input {
+func inputsOf(book *records.Book, b *batch.Batches, season int, g *germination.Figures, p *plants.Figures, m *money.Figures, t *trays.Figures, s *sowing.Figures) []records.Input {
 	return slices.Concat(book.Settings.Inputs, bookInputs(b, season),
 		scatterInputs("emergence", g.Scatter), scatterInputs("usable", p.UsableScatter), scatterInputs("quality", p.QualityScatter),
-		cropInputs(b, g.MedianT50, t.PlantValue), ownedInputs(b))
+		scatterInputs("sowing", s.Scatter), cropInputs(b, g.MedianT50, t.PlantValue), mixInputs(m.MixPerML), ownedInputs(b))
+}
+
+// mixInputs is the price of a millilitre of mix, where known (rule "Gain a use").
+func mixInputs(perML Num) []records.Input {
+	if !perML.Known {
+		return nil
+	}
+	return []records.Input{input("mix_per_ml", decimal(perML.Value))}
 }
 
 // bookInputs are today, the seasons and how much there is of the book.
@@ -71,7 +81,7 @@ func ownedInputs(b *batch.Batches) []records.Input {
 	var list []records.Input
 	for _, code := range b.Codes.Sorted() {
 		if c := b.Codes[code]; c.Counted() {
-			list = append(list, input("trays_owned "+code, strconv.Itoa(c.OwnedOn(b.Today))))
+			list = append(list, input("trays_owned "+code, strconv.Itoa(c.OwnedOn(b.Today).Value)))
 		}
 	}
 	return list

@@ -71,7 +71,8 @@ func TestLawsOfAnyBook(t *testing.T) {
 func figures(r *Report) map[string]any {
 	return map[string]any{"inputs": r.Inputs, "batches": r.Records, "emergence": r.Germination.Emergence, "differences": r.Germination.Differences, "lots": r.Germination.Lots,
 		"timing": r.Germination.Timing, "losses": r.Germination.Losses, "weeks": r.Germination.Weeks, "chambers": r.Germination.Chambers, "quality": r.Plants.Quality, "leeway": r.Plants.Leeway,
-		"usable": r.Plants.Usable, "room": r.Room.Load, "in use": r.Room.InUse, "week": r.Week, "missing": r.Missing, "matches": r.Trays.Matches}
+		"usable": r.Plants.Usable, "room": r.Room.Load, "in use": r.Room.InUse, "week": r.Week, "missing": r.Missing, "matches": r.Trays.Matches,
+		"years": r.Years, "sowing": r.Sowing}
 }
 
 // The order of rows changes no figure, to the last digit.

@@ -1,64 +1,102 @@
 package report
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/germination"
+	"traybook/report/money"
+	"traybook/report/trays"
 )
 
-// Missing is something the records cannot tell: what is missing, how many batches
-// it touches, what that costs the review, and what to write down.
+// Missing is something the records cannot tell: what is missing, what it touches, what
+// that costs the review, and what to write down, where.
 type Missing struct {
 	What    string   // in a grower's words: "date set out"
-	Batches []string // codes of the batches it touches, sorted; may be empty
+	Season  int      // the season whose figures it touches; 0: all of them
+	Batches []string // codes of the batches it touches, sorted; none of a log that is not there
+	Touched int      // how many batches it takes something from
+	Weight  float64  // by which gaps are sorted: Touched times how much of their figures it takes
 	Costs   string   // what the gap takes away
 	Remedy  string   // which column of which log to fill
+	Places  []Place  // where; none where nothing can be mended afterwards
+	Minutes int      // to write all of it down, an estimate; 0 where there is no place
 }
 
-// gap is one kind of Missing without what it touches.
-type gap struct{ what, costs, remedy string }
-
-// of returns the gap as it touches these batches.
-func (g gap) of(batches ...string) Missing {
-	return Missing{What: g.what, Batches: batches, Costs: g.costs, Remedy: g.remedy}
+// Place is a cell to fill: of a row that is there its line in the file and, where the log
+// has the column, the spreadsheet's name of the cell; else of a row to add.
+type Place struct {
+	File, Column string
+	Line         int    // 0: a row to add
+	Cell         string // empty: a row, or a column, to add
+	Of           string // the batch, lot, tray code or setting that it is about; empty: a whole log
 }
 
-// naming returns the gap with the codes that it touches in its words; nothing where
-// there are none.
-func (g gap) naming(codes []string) []Missing {
-	if len(codes) == 0 {
-		return nil
-	}
-	return []Missing{{What: g.what + ": " + strings.Join(codes, ", "), Costs: g.costs, Remedy: g.remedy}}
+// How long it takes to write things down, minutes each; estimates of ours. What is
+// written in a diary is typed, what stands on a bill is looked for first.
+const (
+	typing  = 1 // a cell
+	adding  = 2 // a row
+	looking = 3 // for a bill, a packet or a shelf to count
+	asking  = 5 // for a setting
+)
+
+// How much of a batch's figures a gap takes, by which the costliest comes first; choices of
+// ours.
+const (
+	whole  = 1.0 // a figure that much rests on: what came up, what was usable, what it cost
+	part   = 0.5 // such a figure is guessed, or lacks a part
+	detail = 0.1 // something that stands beside the figures
+	none   = 0.0 // no figure of a batch
+)
+
+// gap is one kind of Missing without what it touches: where it is to be written, how many
+// minutes a place takes, and how much it takes from each batch.
+type gap struct {
+	what, costs, remedy string
+	log, column         string
+	minutes             int
+	weight              float64
 }
 
-// missingOf lists what the records cannot tell: whole logs, then rows and cells that
-// the logs lack, each with the batches it touches. Of a book without a sowing there
-// is nothing to tell. Gaps of the trays' own prices and lives are trayGapsOf's.
-func missingOf(book *records.Book, b *batch.Batches, all []*Record, g *germination.Figures) []Missing {
-	if len(all) == 0 {
-		return nil
+// missing returns the gap as it touches so many batches.
+func (g gap) missing(season, touched int, batches []string, places []Place) Missing {
+	return Missing{What: g.what, Season: season, Batches: batches, Touched: touched, Weight: float64(touched) * g.weight, Costs: g.costs, Remedy: g.remedy,
+		Places: places, Minutes: g.minutes * len(places)}
+}
+
+// naming returns the gap with the codes that it is about in its words.
+func (g gap) naming(codes []string) gap {
+	g.what += ": " + strings.Join(codes, ", ")
+	return g
+}
+
+// place is the gap's column in a row of its log.
+func (g gap) place(book *records.Book, row records.Pos, of string) Place {
+	at := book.Where(row, g.log, g.column)
+	return Place{File: cmp.Or(at.File, g.log), Column: g.column, Line: at.Line, Cell: at.Cell, Of: of}
+}
+
+// newRow is a row to add to the gap's log.
+func (g gap) newRow(of string) Place { return Place{File: g.log, Column: g.column, Of: of} }
+
+// missingOf lists what the records cannot tell, the costliest first: of the trays, whole logs, rows and cells of batches, seed lots, settings. Of a book without a
+// sowing there is nothing to tell but of its trays.
+func missingOf(book *records.Book, b *batch.Batches, m *money.Figures, g *germination.Figures, t *trays.Figures) []Missing {
+	list := trayGapsOf(book, b, m, t)
+	if len(m.Borne) > 0 {
+		list = slices.Concat(list, logsMissing(book, m.Borne), batchesMissing(book, b.Today, m.Borne, g), lotsMissing(book, b, g), settingsMissing(book, m.Borne))
 	}
-	var list []Missing
-	for _, l := range logGaps {
-		if !has(book, l.log) {
-			list = append(list, l.of())
-		}
-	}
-	list = append(list, batchesMissing(book, b.Today, all, g)...)
-	for _, l := range lotGaps {
-		touched := batch.Filter(g.Lots, l.lack)
-		list = append(list, l.naming(codesOf(touched, func(l germination.Lot) string { return l.Code }))...)
-	}
-	for _, s := range settingGaps {
-		if s.lack(book) {
-			list = append(list, s.of())
-		}
-	}
+	slices.SortStableFunc(list, func(a, b Missing) int { return cmp.Compare(b.Weight, a.Weight) })
 	return list
+}
+
+// MissingIn returns what touches a season: its own gaps and those of all seasons.
+func (r *Report) MissingIn(season int) []Missing {
+	return batch.Filter(r.Missing, func(m Missing) bool { return m.Season == 0 || m.Season == season })
 }
 
 // codesOf lists the code of each.
@@ -70,61 +108,12 @@ func codesOf[T any](list []T, code func(T) string) []string {
 	return codes
 }
 
+// codeOf is a batch's code.
+func codeOf(b *Record) string { return b.Code }
+
 // has reports whether the book has a log, or any row of it.
 func has(book *records.Book, log string) bool {
 	rows := map[string]int{"counts.csv": len(book.Counts), "scores.csv": len(book.Scores), "trays.csv": len(book.Trays), "lots.csv": len(book.Lots),
 		"costs.csv": len(book.Costs), "chamber.csv": len(book.Chamber), "house.csv": len(book.House), "out.csv": len(book.Outs)}
 	return book.Has(log) || rows[log] > 0
-}
-
-// logGaps are the logs that a book may lack.
-var logGaps = []struct {
-	log string
-	gap
-}{
-	{"trays.csv", gap{"tray codes", "no cells of a tray, so no usable rates, no room and no answer to whether trays pay",
-		"a row for each tray code in trays.csv: tray, kind, cells"}},
-	{"counts.csv", gap{"germination counts", "nothing about what came up, by variety, lot or week",
-		"a row for each count in counts.csv: batch, date, emerged"}},
-	{"scores.csv", gap{"looks at quality", "nothing about how good the plants were and how long they stayed fit",
-		"a row for each look in scores.csv: batch, date, looked, usable"}},
-	{"costs.csv", gap{"costs", "no cost of a transplant beyond priced trays and lots",
-		"a row for each bill or stretch of work in costs.csv: date, category, amount or hours"}},
-	{"lots.csv", gap{"seed lots", "no seed cost of a batch, no emergence against the packet, no trail of a lot",
-		"a row for each packet in lots.csv, and its code under lot in sowings.csv"}},
-	{"chamber.csv", gap{"chamber readings", "no temperature beside what came up", "a row for each reading in chamber.csv: time, temp"}},
-	{"house.csv", gap{"house readings", "heat is shared by tray-days alone, not by the weather",
-		"a row for each day in house.csv: date, out_low, out_high"}},
-}
-
-// lotGaps are the cells that lots may lack.
-var lotGaps = []struct {
-	lack func(germination.Lot) bool
-	gap
-}{
-	{func(l germination.Lot) bool { return !l.Price.Known && len(l.Sown) > 0 },
-		gap{"price of a seed lot", "the seed of its batches bears a part of the shared seed bills, if any", "price in lots.csv"}},
-	{func(l germination.Lot) bool { return !l.SeedsBought.Known && l.Price.Known },
-		gap{"seeds in a lot", "its whole price falls on the seed sown so far, as if none were left", "seeds, or grams and seeds_per_gram, in lots.csv"}},
-	{func(l germination.Lot) bool { return l.SeedsGuessed },
-		gap{"seeds per gram of a lot", "the middle of what is usual for the crop stands in", "seeds_per_gram in lots.csv"}},
-	{func(l germination.Lot) bool { return !l.Label.Known && l.Counted > 0 && !l.Cluster },
-		gap{"germination on the packet", "no check of the lot against its packet", "germ_label in lots.csv"}},
-}
-
-// settingGaps are the settings that book.csv may lack where they would tell something.
-var settingGaps = []struct {
-	lack func(*records.Book) bool
-	gap
-}{
-	{func(book *records.Book) bool {
-		return !book.Settings.Wage.Known && slices.ContainsFunc(book.Costs, func(c records.Cost) bool { return c.Hours.Known })
-	},
-		gap{"wage", "hours of labour are shown, not priced: a transplant seems cheaper than it was", "wage in book.csv"}},
-	{func(book *records.Book) bool { return !book.Settings.BenchPlaces.Known },
-		gap{"places on the benches", "it cannot be told whether the benches are full", "bench_places in book.csv"}},
-	{func(book *records.Book) bool {
-		return !book.Settings.ChamberPlaces.Known && slices.ContainsFunc(book.Sowings, func(s records.Sowing) bool { return s.ChamberOut.Known() })
-	},
-		gap{"places in the chambers", "it cannot be told whether the chambers are full", "chamber_places in book.csv"}},
 }

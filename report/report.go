@@ -9,7 +9,9 @@ import (
 	"traybook/report/money"
 	"traybook/report/plants"
 	"traybook/report/room"
+	"traybook/report/sowing"
 	"traybook/report/trays"
+	"traybook/report/years"
 )
 
 // Num is a figure that may be missing (rule "Missing").
@@ -33,6 +35,8 @@ type Report struct {
 	Money       *money.Figures
 	Trays       *trays.Figures
 	Room        *room.Figures
+	Years       *years.Figures
+	Sowing      *sowing.Figures
 
 	Week    []WeekLine
 	If      *If // the "if" of Options.Grow and Options.Switch, else nil
@@ -73,14 +77,15 @@ func New(book *records.Book, problems []records.Problem, o Options) (*Report, er
 	p := plants.New(b, g, seen)
 	m := money.New(b, p, book)
 	t := trays.New(b, p, m)
-	season := o.season(b.Seasons)
+	season, sow := o.season(b.Seasons), sowing.New(b, p, book.Wishes)
 	return &Report{
 		Book: book, Problems: problems, Options: o, Batches: b, Records: m.Borne, Season: season,
-		Germination: g, Plants: p, Money: m, Trays: t,
+		Germination: g, Plants: p, Money: m, Trays: t, Sowing: sow,
 		Room:    room.New(b, b.Standings(1, nil)),
-		Inputs:  inputsOf(book, b, season, g, p, t),
-		Week:    weekOf(b, m.Borne, g, p),
+		Years:   years.New(b, g, p, m, book.House, book.Costs),
+		Inputs:  inputsOf(book, b, season, g, p, m, t, sow),
+		Week:    weekOf(b, m.Borne, g, p, sow),
 		If:      ifOf(o, b, t),
-		Missing: append(trayGapsOf(b.Codes, m, t), missingOf(book, b, m.Borne, g)...),
+		Missing: missingOf(book, b, m, g, t),
 	}, nil
 }

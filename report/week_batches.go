@@ -7,36 +7,47 @@ import (
 	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/plants"
+	"traybook/report/sowing"
 )
 
-// usualEmergence is after how many days a sowing is due for a count where its crop
-// has no T50 yet (rule "Work due").
-const usualEmergence = 7
+// After how many days a sowing is due for a count where its crop has no T50 yet, and
+// after how many its last count came late enough (rules "Work due", "Counted early").
+const (
+	usualEmergence = 7
+	usualLastCount = 14
+)
 
-// lookout is what the open batches are held against.
+// lookout is what the batches are held against.
 type lookout struct {
-	today records.Date
-	stays batch.Stays
-	t50   map[string]Num      // by crop, days
-	low   map[batch.Group]Num // low end of the usable rate
+	batches  *batch.Batches
+	today    records.Date
+	t50      map[string]Num // by crop, days
+	plants   *plants.Figures
+	short    shortage
+	replaced map[string]bool // batches that another re-sows
 }
 
-func newLookout(b *batch.Batches, g *germination.Figures, p *plants.Figures) lookout {
-	low := map[batch.Group]Num{}
-	for _, u := range p.Usable {
-		low[u.Group] = u.Low
+func newLookout(b *batch.Batches, all []*Record, g *germination.Figures, p *plants.Figures, s *sowing.Figures) lookout {
+	l := lookout{batches: b, today: b.Today, t50: g.MedianT50, plants: p, short: shortageOf(all, s), replaced: map[string]bool{}}
+	for _, b := range all {
+		l.replaced[b.Replaces] = true
 	}
-	return lookout{today: b.Today, stays: b.Stays, t50: g.MedianT50, low: low}
+	return l
 }
 
-// lines is what is due or wrong of every batch that stands open today.
+// lines is what is due or wrong of every batch sown by today, and what came of those of a
+// year ago.
 func (l lookout) lines(all []*Record) []WeekLine {
 	var lines []WeekLine
 	for _, b := range all {
-		if b.EndHow != batch.Open || b.Sown > l.today {
+		if b.Sown > l.today {
 			continue
 		}
-		for _, look := range []func(*Record) (WeekLine, bool){l.toCount, l.late, l.short} {
+		looks := []func(*Record) (WeekLine, bool){l.fell, l.earlier}
+		if b.EndHow == batch.Open {
+			looks = append(looks, l.toCount, l.again, l.late, l.likelyShort, l.sownTooFew)
+		}
+		for _, look := range looks {
 			if line, told := look(b); told {
 				line.Batch, line.Subject = b, b.Code
 				lines = append(lines, line)
@@ -56,24 +67,69 @@ func (l lookout) toCount(b *Record) (WeekLine, bool) {
 		Date: b.Sown + records.Date(math.Floor(days)) + 1}, b.FromSeed && !b.Counts.Written && age > days
 }
 
+// again: a batch from seed of which the last count came early, once it is old enough.
+func (l lookout) again(b *Record) (WeekLine, bool) {
+	days := float64(usualLastCount)
+	if t50 := l.t50[b.Crop]; t50.Known {
+		days = 2 * t50.Value
+	}
+	due := b.Sown + records.Date(math.Ceil(days-noise))
+	return WeekLine{What: ToCount, Again: true, Note: "again", TypicalDays: records.Known(days), Value: records.Known(float64(l.today - b.Sown)),
+		Date: due}, b.FromSeed && b.Early && due <= l.today
+}
+
 // late: past the planned day. On that day itself it is not late yet.
 func (l lookout) late(b *Record) (WeekLine, bool) {
-	return WeekLine{What: Late, Date: b.Planned, Value: records.Known(float64(l.today - b.Planned))},
+	days := int(l.today - b.Planned)
+	return WeekLine{What: Late, Date: b.Planned, Value: records.Known(float64(days)), Leeway: l.leeway(b, days)},
 		b.Planned.Known() && b.Planned < l.today
 }
 
-// short: the cells sown at the low end of the group's usable rate give fewer plants
-// than are wanted. A re-sowing needs the crop's median stay (rule "Short").
-func (l lookout) short(b *Record) (WeekLine, bool) {
-	low := l.low[b.Group()]
-	if !b.Wanted.Known || !b.CellsSown.Known || !low.Known {
-		return WeekLine{}, false
+// leeway is how many plants of a batch's own crop and kind of tray were fit so many days
+// past planned; nil where too few batches were looked at then.
+func (l lookout) leeway(b *Record, days int) *plants.Leeway {
+	band := plants.LeewayBands[plants.BandOf(days)]
+	for i := range l.plants.Leeway {
+		if of := &l.plants.Leeway[i]; of.Crop == b.Crop && of.Kind == b.Kind && of.DaysLate == band && of.Share.Known {
+			return of
+		}
 	}
-	wanted, expected := float64(b.Wanted.Value), float64(b.CellsSown.Value)*low.Value
-	line := WeekLine{What: Short, Expected: records.Known(expected), Value: records.Known(wanted - expected)}
-	if b.Planned.Known() {
-		line.Date = b.Planned - records.Date(l.stays.Of(b.Crop).Median)
-		line.ResowPossible = line.Date >= l.today
+	return nil
+}
+
+// fellDays is how long a batch that fell short is told, the day of its end counted (rule
+// "Short").
+const fellDays = 30
+
+// fell: ended of late, gave fewer plants than wanted, and nobody has sown it again.
+func (l lookout) fell(b *Record) (WeekLine, bool) {
+	short := float64(b.Wanted.Value) - b.Usable.Value
+	recent := b.Ended() && b.End <= l.today && b.End > l.today-fellDays
+	return WeekLine{What: Fell, Date: b.End, Value: records.Known(short)},
+		recent && b.Wanted.Known && b.Measured() && short > noise && !l.replaced[b.Code]
+}
+
+// earlierDays is how many days of a year ago are looked at, today's counted (rule "In
+// earlier years").
+const earlierDays = 7
+
+// earlier: sown a year before the days ahead.
+func (l lookout) earlier(b *Record) (WeekLine, bool) {
+	first := batch.YearsBefore(l.today, 1)
+	return WeekLine{What: Earlier, Date: b.Sown, Value: b.Usable, Note: whatCame(b)}, first <= b.Sown && b.Sown < first+earlierDays
+}
+
+// whatCame says what came of a batch, in the terms of the data files.
+func whatCame(b *Record) string {
+	said := b.Crop + " " + b.Variety
+	if up := b.Emergence(); up.Known {
+		said += ", emergence " + decimal(up.Value)
 	}
-	return line, expected < wanted
+	if b.UsableHow != "" {
+		said += ", usable " + string(b.UsableHow)
+	}
+	if b.Wanted.Known {
+		said += ", wanted " + decimal(float64(b.Wanted.Value))
+	}
+	return said
 }

@@ -5,20 +5,9 @@ import (
 	"testing"
 
 	"traybook/records"
+	"traybook/report/germination"
 	"traybook/report/internal/booktest"
-	"traybook/report/room"
 )
-
-// linesOf lists the lines about one thing.
-func linesOf(r *Report, what WeekWhat) []WeekLine {
-	var lines []WeekLine
-	for _, w := range r.Week {
-		if w.What == what {
-			lines = append(lines, w)
-		}
-	}
-	return lines
-}
 
 // Rule "Work due": a batch is due for a count from the day after its crop's median T50, or
 // after a week.
@@ -35,43 +24,11 @@ func TestToCount(t *testing.T) {
 	b.Sow("plugs", "2025-03-10", "orache", "x", "AIR", 1).Start = records.FromPlug
 	b.Sow("week", "2025-03-18", "mibuna", "x", "AIR", 1)   // 7 days: not yet
 	b.Sow("longer", "2025-03-17", "mibuna", "x", "AIR", 1) // 8
-	lines := linesOf(reportOf(b, "2025-03-25"), ToCount)
+	lines := reportOf(b, "2025-03-25").Lines(ToCount)
 	if len(lines) != 2 || lines[0].Subject != "due" || lines[0].Date != booktest.Day(t, "2025-03-24") || lines[0].Value.Value != 5 ||
 		lines[1].Subject != "longer" || lines[1].Date != booktest.Day(t, "2025-03-25") {
 		t.Errorf("got %+v", lines)
 	}
-}
-
-// Rules "Work due" and "Short": late, and likely short: the low end of the group's rate times the cells against the
-// plants wanted; a re-sowing needs the crop's median stay.
-func TestLateAndShort(t *testing.T) {
-	b := booktest.New(t)
-	for i := range 4 {
-		s := b.Sow(fmt.Sprint("past", i), "2025-01-10", "orache", "x", "AIR", 1)
-		b.Leave(s, "2025-02-19", 60+i, 0) // 40 days
-	}
-	open := func(code string, planned string, wanted int) {
-		s := b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
-		s.Planned, s.Wanted = booktest.Day(t, planned), records.Known(wanted)
-	}
-	open("late", "2025-03-30", 40)
-	open("short", "2025-05-15", 80)
-	open("lost", "2025-05-01", 80)
-	r := reportOf(b, "2025-04-01")
-	late := linesOf(r, Late)
-	if len(late) != 1 || late[0].Subject != "late" || late[0].Value.Value != 2 {
-		t.Errorf("late: %+v", late)
-	}
-	short := linesOf(r, Short)
-	if len(short) != 2 || short[0].Subject != "lost" || short[0].ResowPossible || !short[1].ResowPossible {
-		t.Fatalf("short: %+v", short)
-	}
-	if short[1].Date != booktest.Day(t, "2025-04-05") { // 40 days before 15 May
-		t.Errorf("last day to sow again: %v", short[1].Date)
-	}
-	expected := 100 * r.Plants.Usable[0].Low.Value
-	booktest.Known(t, "expected", short[1].Expected, expected, 1e-12)
-	booktest.Known(t, "short of", short[1].Value, 80-expected, 1e-12)
 }
 
 // Rule "Work due": on the planned day itself a batch is not late, on the next it is.
@@ -79,59 +36,129 @@ func TestLateFromTheDayAfter(t *testing.T) {
 	b := booktest.New(t)
 	b.Sow("a", "2025-03-01", "orache", "x", "AIR", 1).Planned = booktest.Day(t, "2025-04-01")
 	for today, want := range map[string]int{"2025-03-31": 0, "2025-04-01": 0, "2025-04-02": 1} {
-		if late := linesOf(reportOf(b, today), Late); len(late) != want || want == 1 && late[0].Value.Value != 1 {
+		if late := reportOf(b, today).Lines(Late); len(late) != want || want == 1 && late[0].Value.Value != 1 {
 			t.Errorf("on %s: %+v, want %d late", today, late, want)
 		}
 	}
 }
 
-// Room left today, and trays coming free: open batches by the plan, else after the
-// median stay; each then washed for three days.
-func TestFreeingAndRoom(t *testing.T) {
+// Rule "Work due": an open batch whose last count came early is due again once it is as old
+// as twice its crop's median T50, rounded up; without one after 14 days.
+func TestToCountAgain(t *testing.T) {
 	b := booktest.New(t)
-	b.Settings.BenchPlaces, b.Settings.ChamberPlaces = records.Known(20.0), records.Known(8.0)
-	b.Trays[0].Places = records.Known(2.0)
-	s := b.Sow("gone", "2025-02-01", "orache", "x", "AIR", 1)
-	b.Leave(s, "2025-03-30", 90, 0) // 57 days: free on 2 April
-	b.Sow("planned", "2025-03-01", "orache", "x", "AIR", 2).Planned = booktest.Day(t, "2025-04-10")
-	b.Sow("stay", "2025-02-10", "orache", "x", "WALL", 3) // 57 days: 8 April, free 11 April
-	b.Sow("box", "2025-03-31", "orache", "x", "WALL", 4).ChamberOut = booktest.Day(t, "2025-04-03")
-	b.Sow("tomorrow", "2025-04-02", "orache", "x", "WALL", 9)
-	r := reportOf(b, "2025-04-01")
-	free := map[string]float64{}
-	for _, w := range linesOf(r, Freeing) {
-		free[w.Date.String()+" "+w.Subject] = w.Value.Value
+	b.Leave(b.Sow("timed", "2025-02-01", "orache", "x", "AIR", 1), "2025-03-20", 90, 0)
+	b.Count("timed", "2025-02-04", 25)
+	b.Count("timed", "2025-02-06", 76) // T50 3 + 2 x 13.5/51: twice it is 7.06 days
+	for code, sown := range map[string]string{"eight": "2025-03-17", "seven": "2025-03-18"} {
+		b.Sow(code, sown, "orache", "x", "AIR", 1)
+		b.Count(code, "2025-03-20", 9)
 	}
-	want := map[string]float64{"2025-04-02 AIR": 1, "2025-04-13 AIR": 2, "2025-04-11 WALL": 3}
-	if fmt.Sprint(free) != fmt.Sprint(want) {
-		t.Errorf("free: %v, want %v", free, want)
+	for code, sown := range map[string]string{"fourteen": "2025-03-11", "thirteen": "2025-03-12", "counted late": "2025-03-01"} {
+		b.Sow(code, sown, "mibuna", "x", "AIR", 1)
+		b.Count(code, "2025-03-20", 9)
 	}
-	left := linesOf(r, RoomLeft)
-	if len(left) != 2 || left[0].Subject != room.BenchName || left[0].Value.Value != 20-2*2-3 || left[1].Value.Value != 8-4 {
-		t.Errorf("room: %+v", left)
+	b.Sow("plugs", "2025-03-11", "mibuna", "x", "AIR", 1).Start = records.FromPlug
+	b.Count("plugs", "2025-03-20", 9)
+	lines := reportOf(b, "2025-03-25").Lines(ToCount)
+	if len(lines) != 2 || lines[0].Subject != "eight" || lines[1].Subject != "fourteen" {
+		t.Fatalf("%+v", lines)
+	}
+	for _, l := range lines {
+		if l.Date != booktest.Day(t, "2025-03-25") || !l.Again || l.Note != "again" || l.Batch.Code != l.Subject {
+			t.Errorf("%+v", l)
+		}
+	}
+	booktest.Known(t, "days since sowing", lines[1].Value, 14, 0)
+	booktest.Known(t, "due after", lines[0].TypicalDays, 2*(3+2*13.5/51), 1e-12)
+}
+
+// Rule "Work due": beside a late batch stands how many of its own crop and kind were fit as
+// late, where three batches were looked at then.
+func TestLeewayOfALateBatch(t *testing.T) {
+	for looks, want := range map[int]bool{2: false, 3: true} {
+		b := booktest.New(t)
+		for i := range looks {
+			code := fmt.Sprint("past", i)
+			s := b.Sow(code, "2025-01-01", "orache", "x", "AIR", 1)
+			s.Planned = b.Day("2025-02-10")
+			b.Leave(s, "2025-03-01", 60, 0)
+			b.Look(code, "2025-02-15", 20, 15)
+		}
+		b.Sow("late", "2025-03-01", "orache", "x", "AIR", 1).Planned = b.Day("2025-03-27")
+		b.Sow("wall", "2025-03-01", "orache", "x", "WALL", 1).Planned = b.Day("2025-03-27")
+		b.Sow("later", "2025-03-01", "orache", "x", "AIR", 1).Planned = b.Day("2025-03-20")
+		lines := reportOf(b, "2025-04-01").Lines(Late)
+		if len(lines) != 3 {
+			t.Fatalf("%+v", lines)
+		}
+		for _, l := range lines {
+			if has := l.Leeway != nil; has != (want && l.Subject == "late") {
+				t.Errorf("%d looks: %s: %+v", looks, l.Subject, l.Leeway)
+			} else if has {
+				booktest.Known(t, "fit", l.Leeway.Share, .75, 1e-12)
+			}
+		}
 	}
 }
 
-// Rules "Work due" and "Short": a re-sowing on this very day still makes the date; trays are told that
-// come free within 14 days, today counted.
-func TestWeekEnds(t *testing.T) {
+// Rule "Alarms": today's and those of the 13 days before, each with how many batches it
+// touched and which.
+func TestAlarmLines(t *testing.T) {
 	b := booktest.New(t)
-	for _, code := range []string{"a", "b", "c", "d"} {
-		b.Leave(b.Sow(code, "2025-01-10", "orache", "x", "AIR", 1), "2025-02-19", 60, 0) // 40 days
+	for code, sown := range map[string]string{"a": "2025-03-01", "b": "2025-03-02"} {
+		s := b.Sow(code, sown, "orache", "x", "AIR", 1)
+		s.Chamber, s.ChamberOut = "box", b.Day("2025-03-31")
 	}
-	for code, planned := range map[string]string{"today": "2025-05-11", "past": "2025-05-10"} { // 40 days from 1 April, 31 March
-		s := b.Sow(code, "2025-03-25", "orache", "x", "AIR", 1)
-		s.Planned, s.Wanted = booktest.Day(t, planned), records.Known(90)
+	for _, day := range []string{"2025-03-01", "2025-03-02", "2025-03-15"} {
+		b.Reading("box", day, 41)
 	}
-	for code, planned := range map[string]string{"in": "2025-04-11", "out": "2025-04-12"} { // free on 14 and 15 April
-		b.Sow(code, "2025-03-24", "mibuna", "x", "WALL", 1).Planned = booktest.Day(t, planned)
+	b.House = append(b.House, records.HouseReading{Date: b.Day("2025-03-16"), Low: records.Known(9.0), High: records.Known(44.0)})
+	lines := reportOf(b, "2025-03-15").Lines(AlarmLine)
+	if len(lines) != 2 {
+		t.Fatalf("%+v", lines)
 	}
-	r := reportOf(b, "2025-04-01")
-	short := linesOf(r, Short)
-	if len(short) != 2 || short[0].Subject != "past" || short[0].ResowPossible || !short[1].ResowPossible {
-		t.Errorf("short: %+v", short)
+	l := lines[1]
+	booktest.Known(t, "Celsius", l.Value, 41, 0)
+	if lines[0].Note != "2 batches: a, b" || l.Date != b.Day("2025-03-15") || l.Subject != "box" || l.Alarm.Limit != 40 || l.Batch != nil {
+		t.Errorf("%+v", l)
 	}
-	if free := linesOf(r, Freeing); len(free) != 1 || free[0].Date != booktest.Day(t, "2025-04-14") || free[0].Value.Value != 1 {
-		t.Errorf("coming free: %+v", free)
+	if one := reportOf(b, "2025-03-14").Lines(AlarmLine); len(one) != 2 || one[0].Note != "1 batch: a" {
+		t.Errorf("%+v", one)
+	}
+	if warm := reportOf(b, "2025-03-16").Lines(AlarmLine); len(warm) != 2 || warm[1].Subject != germination.HousePlace {
+		t.Errorf("%+v", warm)
+	}
+}
+
+// Rule "In earlier years": what was sown in the seven days from this day of last year.
+func TestEarlierYears(t *testing.T) {
+	b := booktest.New(t)
+	for code, sown := range map[string]string{"day before": "2024-02-28", "first": "2024-02-29", "last": "2024-03-07", "after": "2024-03-08", "two years": "2023-03-01"} {
+		b.Sow(code, sown, "orache", "x", "AIR", 1)
+	}
+	b.Leave(&b.Sowings[len(b.Sowings)-1], "2024-05-01", 60, 0)
+	for i := range b.Sowings {
+		if s := &b.Sowings[i]; s.Code == "last" {
+			b.Leave(s, "2024-04-20", 66, 4)
+			s.Wanted = records.Known(80)
+			b.Count("last", "2024-03-20", 75)
+		}
+	}
+	earlier := func(today string) []string {
+		var got []string
+		for _, l := range reportOf(b, today).Lines(Earlier) {
+			got = append(got, l.Subject)
+		}
+		return got
+	}
+	for today, want := range map[string]string{"2025-02-28": "[day before first]", "2025-03-01": "[last]", "2025-02-27": "[day before first]"} {
+		if got := fmt.Sprint(earlier(today)); got != want {
+			t.Errorf("%s: %s, want %s", today, got, want)
+		}
+	}
+	l := reportOf(b, "2025-03-01").Lines(Earlier)[0]
+	booktest.Known(t, "usable", l.Value, 70, 0)
+	if l.Note != "orache x, emergence 0.75, usable out, wanted 80" || l.Date != b.Day("2024-03-07") {
+		t.Errorf("%+v", l)
 	}
 }

@@ -36,20 +36,39 @@ func New(book *records.Book, sown []Sowing, traces []Trace, today records.Date) 
 // Of returns the batch with a code, or nil.
 func (a *Batches) Of(code string) *Batch { return a.byCode[code] }
 
+// lastDays is how long before its last day, both counted, a season may be finished:
+// days, a choice of ours (rule "Seasons").
+const lastDays = 90
+
 // Finished reports whether a season is finished (rule "Seasons").
 func (a *Batches) Finished(season int) bool {
 	_, after := a.Settings.SeasonDays(season)
-	return a.Today >= after || !slices.ContainsFunc(a.List, func(b *Batch) bool {
+	if a.Today >= after {
+		return true
+	}
+	return a.Today >= after-lastDays && !slices.ContainsFunc(a.List, func(b *Batch) bool {
 		return b.Season == season && b.EndHow == Open
 	})
+}
+
+// AtHand returns the season at hand: today's where anything was sown in it, else the
+// last sown in (rule "Seasons"); ok is false where nothing was ever sown.
+func (a *Batches) AtHand() (season int, ok bool) {
+	if today := a.Settings.Season(a.Today); slices.Contains(a.Seasons, today) {
+		return today, true
+	}
+	if len(a.Seasons) == 0 {
+		return 0, false
+	}
+	return a.Seasons[len(a.Seasons)-1], true
 }
 
 // FinishedSeasons returns the last n seasons that are finished, ascending; the
 // season at hand where none is (rule "Seasons").
 func (a *Batches) FinishedSeasons(n int) []int {
 	finished := Filter(a.Seasons, a.Finished)
-	if len(finished) == 0 {
-		finished = last(a.Seasons, 1)
+	if season, sown := a.AtHand(); sown && len(finished) == 0 {
+		finished = []int{season}
 	}
 	return last(finished, n)
 }

@@ -16,15 +16,14 @@ func seasonsBook(t *testing.T) *booktest.Book {
 	b.Settings.SeasonStarts = 10
 	b.Leave(b.Sow("a", "2022-10-01", "orache", "x", "AIR", 1), "2022-12-01", 60, 0)
 	b.Leave(b.Sow("b", "2025-09-30", "orache", "x", "AIR", 1), "2025-11-20", 60, 0)
-	b.Sow("c", "2025-10-01", "orache", "x", "AIR", 1)
+	b.Sow("c", "2026-08-30", "orache", "x", "AIR", 1)
 	return b
 }
 
 // Rule "Seasons": a season carries the year in which it ends and is finished after
-// its last day, or once none of its batches is open; one without a sowing is none.
+// its last day; one without a sowing is none.
 func TestSeasons(t *testing.T) {
-	b := seasonsBook(t)
-	all := settled(b, "2025-11-25", nil)
+	all := settled(seasonsBook(t), "2026-09-05", nil)
 	if !slices.Equal(all.Seasons, []int{2023, 2025, 2026}) {
 		t.Fatalf("seasons %v", all.Seasons)
 	}
@@ -42,37 +41,55 @@ func TestSeasons(t *testing.T) {
 	if got := slices.Collect(all.Through()); !slices.Equal(got, []int{2023, 2024, 2025, 2026}) {
 		t.Errorf("through: %v", got)
 	}
-	b.Leave(&b.Sowings[2], "2025-11-24", 60, 0)
-	if !settled(b, "2025-11-25", nil).Finished(2026) {
-		t.Error("a season without an open batch runs on")
+}
+
+// In its last 90 days, the last of them included, a season is finished where none of its
+// own batches is open: of 2026, which ends on 30 September, from 3 July. Before that an
+// empty house may only be a pause.
+func TestASeasonsLast90Days(t *testing.T) {
+	b := booktest.New(t)
+	b.Settings.SeasonStarts = 10
+	b.Leave(b.Sow("a", "2026-04-01", "orache", "x", "AIR", 1), "2026-05-20", 60, 0)
+	for today, want := range map[string]bool{"2026-05-21": false, "2026-07-02": false, "2026-07-03": true, "2026-09-30": true, "2026-10-01": true} {
+		if settled(b, today, nil).Finished(2026) != want {
+			t.Errorf("%s: finished %v", today, !want)
+		}
 	}
-	b.Sowings[1].SetOut = 0
-	if all := settled(b, "2025-10-20", nil); all.Of("b").EndHow != Open || !all.Finished(2026) {
-		t.Error("an open batch of another season keeps a season open")
+	b.Sow("b", "2026-08-30", "orache", "x", "AIR", 1)
+	for today, want := range map[string]bool{"2026-09-30": false, "2026-10-01": true} {
+		if settled(b, today, nil).Finished(2026) != want {
+			t.Errorf("with an open batch, %s: finished %v", today, !want)
+		}
+	}
+	if all := settled(seasonsBook(t), "2025-10-20", nil); all.Of("b").EndHow != Written || !all.Finished(2025) {
+		t.Error("a batch of another season keeps a season open")
 	}
 }
 
-// A season with an open batch is finished after its last day, not on it; where none
-// is finished the last one stands in.
+// Where no season is finished the season at hand stands in: today's, where anything was
+// sown in it, else the last one sown.
 func TestTheSeasonAtHand(t *testing.T) {
 	b := booktest.New(t)
 	b.Settings.SeasonStarts = 10
 	b.Sow("a", "2025-09-20", "orache", "x", "AIR", 1)
-	if all := settled(b, "2025-09-30", nil); all.Finished(2025) || !slices.Equal(all.FinishedSeasons(3), []int{2025}) {
-		t.Errorf("on its last day: %v", all.FinishedSeasons(3))
-	}
 	b.Sow("b", "2026-09-20", "orache", "x", "AIR", 1)
-	if all := settled(b, "2025-09-30", nil); !slices.Equal(all.FinishedSeasons(3), []int{2026}) {
-		t.Errorf("two not finished: %v", all.FinishedSeasons(3))
+	for today, want := range map[string]int{"2025-09-30": 2025, "2024-09-30": 2026} {
+		all := settled(b, today, nil)
+		if season, ok := all.AtHand(); season != want || !ok || !slices.Equal(all.FinishedSeasons(3), []int{want}) {
+			t.Errorf("%s: %d at hand, %v finished; want %d", today, season, all.FinishedSeasons(3), want)
+		}
 	}
-	if !settled(b, "2025-10-01", nil).Finished(2025) {
-		t.Error("not finished after its last day")
+	if got := settled(b, "2025-10-01", nil).FinishedSeasons(3); !slices.Equal(got, []int{2025}) {
+		t.Errorf("not finished after its last day: %v", got)
 	}
 }
 
 // A book with nothing in it has no season and no fault.
 func TestNothingSown(t *testing.T) {
 	all := New(&records.Book{}, nil, nil, 0)
+	if _, ok := all.AtHand(); ok {
+		t.Error("a season at hand of nothing sown")
+	}
 	if len(all.List)+len(all.Seasons)+len(all.FinishedSeasons(3))+len(slices.Collect(all.Through())) > 0 || all.Of("a") != nil {
 		t.Errorf("got %+v", all)
 	}
@@ -84,7 +101,7 @@ func TestNothingSown(t *testing.T) {
 // Whoever walks through the seasons may stop.
 func TestThroughMayBeLeft(t *testing.T) {
 	met := []int{}
-	for season := range settled(seasonsBook(t), "2025-11-25", nil).Through() {
+	for season := range settled(seasonsBook(t), "2026-09-05", nil).Through() {
 		if met = append(met, season); season == 2024 {
 			break
 		}

@@ -84,40 +84,63 @@ func above0(n Num) Num {
 }
 
 // OwnedOn returns the trays owned on a day: bought by then, a blank date as always,
-// a blank count as none (rule "Tray codes").
-func (c *TrayCode) OwnedOn(d records.Date) int {
+// never below 0; unknown where any count of the code is blank (rule "Tray codes").
+func (c *TrayCode) OwnedOn(d records.Date) records.Maybe[int] {
+	if !c.Counted() {
+		return records.Maybe[int]{}
+	}
 	owned := 0
 	for _, row := range c.Rows {
 		if row.Bought <= d {
-			owned += row.Count.Or(0)
+			owned += row.Count.Value
 		}
 	}
-	return max(owned, 0)
+	return records.Known(max(owned, 0))
 }
 
-// OwnedIn returns the most owned on any day from first until the day before after.
-func (c *TrayCode) OwnedIn(first, after records.Date) int {
+// OwnedIn returns the most owned on any day from first until the day before after;
+// unknown where OwnedOn is.
+func (c *TrayCode) OwnedIn(first, after records.Date) records.Maybe[int] {
 	most := c.OwnedOn(first)
 	for _, row := range c.Rows {
 		if row.Bought > first && row.Bought < after {
-			most = max(most, c.OwnedOn(row.Bought))
+			most.Value = max(most.Value, c.OwnedOn(row.Bought).Value)
 		}
 	}
 	return most
 }
 
-// Counted reports whether any purchase of the code has its count.
+// Counted reports whether every purchase of the code has its count.
 func (c *TrayCode) Counted() bool {
-	return slices.ContainsFunc(c.Rows, func(row records.Purchase) bool { return row.Count.Known })
+	return !slices.ContainsFunc(c.Rows, func(row records.Purchase) bool { return !row.Count.Known })
 }
 
-// BrokenBeyondBought reports whether on any day fewer than no trays were owned.
+// Bought returns the trays ever bought of the code; ok is false where any of its counts
+// is blank.
+func (c *TrayCode) Bought() (trays int, ok bool) {
+	for _, row := range c.Rows {
+		trays += max(row.Count.Or(0), 0)
+	}
+	return trays, c.Counted()
+}
+
+// Gone returns the trays of the code written as broken or sold: its negative counts.
+func (c *TrayCode) Gone() int {
+	gone := 0
+	for _, row := range c.Rows {
+		gone -= min(row.Count.Or(0), 0)
+	}
+	return gone
+}
+
+// BrokenBeyondBought reports whether on any day fewer than no trays were owned. Where a
+// count is blank nobody knows.
 func (c *TrayCode) BrokenBeyondBought() bool {
 	owned := 0
 	for i, row := range c.Rows {
-		owned += row.Count.Or(0)
+		owned += row.Count.Value
 		if owned < 0 && (i+1 == len(c.Rows) || c.Rows[i+1].Bought > row.Bought) {
-			return true
+			return c.Counted()
 		}
 	}
 	return false

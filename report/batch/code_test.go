@@ -69,31 +69,45 @@ func TestTraysOwned(t *testing.T) {
 	always.Bought = 0
 	c := code(t, always, bought(t, "2024-05-01", 4), bought(t, "2025-05-01", -5), bought(t, "2026-05-01", -6), bought(t, "2027-01-01", 8))
 	for day, want := range map[string]int{"2020-01-01": 3, "2024-04-30": 3, "2024-05-01": 7, "2025-05-01": 2, "2026-05-01": 0, "2027-01-01": 4} {
-		if got := c.OwnedOn(booktest.Day(t, day)); got != want {
-			t.Errorf("%s: %d owned, want %d", day, got, want)
+		if got := c.OwnedOn(booktest.Day(t, day)); got != records.Known(want) {
+			t.Errorf("%s: %v owned, want %d", day, got, want)
 		}
 	}
 	settings := records.Settings{SeasonStarts: 1}
 	for season, want := range map[int]int{2023: 3, 2024: 7, 2025: 7, 2026: 2, 2027: 4} {
-		if got := c.OwnedIn(settings.SeasonDays(season)); got != want {
-			t.Errorf("%d: %d owned, want %d", season, got, want)
+		if got := c.OwnedIn(settings.SeasonDays(season)); got != records.Known(want) {
+			t.Errorf("%d: %v owned, want %d", season, got, want)
 		}
 	}
 	if !c.BrokenBeyondBought() {
 		t.Error("11 gone of 7 are not noticed")
 	}
+	if trays, ok := c.Bought(); trays != 15 || !ok || c.Gone() != 11 {
+		t.Errorf("bought %d, %v, gone %d; want 15 and 11", trays, ok, c.Gone())
+	}
 }
 
-// Broken and bought on one day are weighed together; a code without any count is
-// uncounted and owns none.
-func TestUncountedAndEvened(t *testing.T) {
+// Broken and bought on one day are weighed together.
+func TestBrokenOnTheDayOfBuying(t *testing.T) {
 	if code(t, bought(t, "2025-01-10", -2), bought(t, "2025-01-10", 2)).BrokenBeyondBought() {
 		t.Error("2 bought and 2 broken on one day are more gone than bought")
 	}
-	blank := bought(t, "2025-01-10", 0)
+}
+
+// A blank count in any row of a code leaves what is owned unknown, on every day; what is
+// written as gone is known still.
+func TestOwnedIsUnknownWhereACountIsBlank(t *testing.T) {
+	blank := bought(t, "2026-01-10", 0)
 	blank.Count = records.Maybe[int]{}
-	c := code(t, blank)
-	if c.Counted() || c.OwnedOn(booktest.Day(t, "2026-01-01")) != 0 || !code(t, blank, bought(t, "2025-01-10", 0)).Counted() {
-		t.Error("a count written or not is not told apart")
+	c := code(t, blank, bought(t, "2025-01-10", 3), bought(t, "2025-06-10", -5))
+	day := booktest.Day(t, "2025-03-01")
+	if c.Counted() || c.OwnedOn(day).Known || c.OwnedIn(day, day+100).Known || c.BrokenBeyondBought() {
+		t.Errorf("owned %v, %v, beyond %v", c.OwnedOn(day), c.OwnedIn(day, day+100), c.BrokenBeyondBought())
+	}
+	if trays, ok := c.Bought(); ok || trays != 3 || c.Gone() != 5 {
+		t.Errorf("bought %d, %v, gone %d", trays, ok, c.Gone())
+	}
+	if c := code(t, bought(t, "2025-01-10", 0)); !c.Counted() || c.OwnedOn(day) != records.Known(0) {
+		t.Error("none owned is not told from unknown")
 	}
 }

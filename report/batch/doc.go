@@ -8,9 +8,11 @@
 // A season is a year's work and carries the year in which it ends: that of the date,
 // plus 1 where season_starts is not January and the month is season_starts or later. A
 // batch belongs to the season of its sowing, whenever it leaves. A season is finished
-// once today lies after its last day, or before that when none of its batches is open.
-// A season without a sowing is none. Where no season is finished, the last one sown in
-// stands in for those that are.
+// once today lies after its last day, or in its last 90 days, the last day one of them,
+// where none of its batches is open: an empty house in spring is no end of the year. (The
+// 90 days are a choice of ours.) A season without a sowing is none. Where no season is
+// finished, the season at hand stands in for those that are: today's, where anything was
+// sown in it, else the last one sown in.
 //
 // # Today
 //
@@ -53,15 +55,27 @@
 //
 // Trays owned on a day are the counts of the rows bought by then, added up, those
 // without a date always; a negative count is trays broken or sold. Never below 0. A
-// blank count adds none. Owned in a season = the most on any day of it. A code of which
-// no row has its count is said to be uncounted; one of which more are gone than were
-// bought is listed under what is missing.
+// blank count in any row of a code leaves unknown how many were ever owned of it, and
+// that is said: a blank is not nothing. Owned in a season = the most on any day of it.
+// Bought = the positive counts, gone = the negative ones, added up. A code of which more
+// are gone than were bought is listed under what is missing.
 //
 // # Chamber stays
 //
-// A batch stands in a chamber from sown until the day before chamber_out, where that is
-// written, with or without a chamber's name; after that, or without it from the day
-// sown, on a bench until its end.
+// A batch stands in a chamber on the days from sown until the day before chamber_out,
+// where that is written, with or without a chamber's name; after that, or without it from
+// the day sown, on a bench until its end. Where a chamber is named and chamber_out is not
+// written, the batch is taken to leave after
+//
+//	the median written stay of its crop, in whatever chamber,
+//	else that of its chamber, whatever the crop,
+//	else 3 days (common practice, no source)
+//
+// over all seasons, rounded to days (rule "Medians"), not past its end; such a stay is
+// marked as assumed. A written stay is chamber_out - sown, not below 0. An open batch
+// stands today and may still stand in its chamber tomorrow, so that its assumed stay is
+// not cut at today; the room that it takes is counted up to today, and that of any batch
+// up to its end (rule "Room"). Readings of the chamber count for it on those days.
 //
 // # Medians
 //
@@ -77,13 +91,15 @@
 // # Missing
 //
 // A figure that rests on a figure that is missing is missing too, never 0: a blank is
-// not nothing. What a figure had to leave out is said beside it.
+// not nothing. What a figure had to leave out is said beside it. A sum that is 0 but for
+// the noise of binary fractions, below 1e-9 of its largest term, is 0, and two figures
+// nearer than 1e-9 count as equal where they are compared.
 //
 // Sources: none but the farm's own records and the trade table (package trade says where
 // each of its columns comes from).
 //
 // In reading order: sowing.go (Sowings: what a sowing and its code tell), code.go (a tray
 // code over its purchases), end.go (Batch, and how long each stood), batches.go (New: all
-// of them, seasons, today), stay.go (where their trays stood), group.go (the key of most
-// tables; how lists are split).
+// of them, seasons, today), chamber.go (how long each stood in a chamber), stay.go (where
+// their trays stood), group.go (the key of most tables; how lists are split).
 package batch

@@ -31,6 +31,10 @@ type Batch struct {
 	End      records.Date // first day on which it no longer stands
 	EndHow   EndHow
 	TrayDays float64 // trays x days in the house
+	// ChamberUntil is the first day on which it no longer stands in a chamber; unknown:
+	// it stood in none. ChamberAssumed: no one wrote that day (rule "Chamber stays").
+	ChamberUntil   records.Date
+	ChamberAssumed bool
 }
 
 // Ended reports whether the batch has a written or assumed end.
@@ -69,11 +73,12 @@ func settle(sown []Sowing, traces []Trace, today records.Date) ([]*Batch, Stays)
 		}
 		batches[i] = b
 	}
-	stays := writtenStays(batches, traces)
+	stays, inChamber := writtenStays(batches, traces), chamberStaysOf(batches)
 	for i, b := range batches {
 		if b.EndHow == "" {
 			b.assumeEnd(stays.Of(b.Crop), traces[i].Last, today)
 		}
+		b.leaveChamber(inChamber)
 		b.TrayDays = b.Trays * float64(max(b.End-b.Sown, 0))
 	}
 	return batches, stays

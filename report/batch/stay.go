@@ -3,7 +3,7 @@ package batch
 import "traybook/records"
 
 // Standing is where a batch's trays stood: in a code, in a chamber until ChamberOut
-// where that is written, then on a bench until End.
+// (unknown: in none), then on a bench until End.
 type Standing struct {
 	Season                int
 	Code                  string
@@ -16,7 +16,8 @@ type Standing struct {
 type Switch struct{ From, To string }
 
 // Standings returns where the batches stood, each with its trays times grow and in
-// the code that it is switched to.
+// the code that it is switched to. A stay in a chamber that no one wrote down counts
+// up to today, for an open batch, and up to its end, for any other.
 func (a *Batches) Standings(grow float64, swap []Switch) []Standing {
 	to := map[string]string{}
 	for _, s := range swap {
@@ -24,7 +25,10 @@ func (a *Batches) Standings(grow float64, swap []Switch) []Standing {
 	}
 	all := make([]Standing, 0, len(a.List))
 	for _, b := range a.List {
-		s := Standing{Season: b.Season, Code: b.Tray, Crop: b.Crop, Trays: b.Trays * grow, Sown: b.Sown, ChamberOut: b.ChamberOut, End: max(b.End, b.Sown)}
+		s := Standing{Season: b.Season, Code: b.Tray, Crop: b.Crop, Trays: b.Trays * grow, Sown: b.Sown, ChamberOut: b.ChamberUntil, End: max(b.End, b.Sown)}
+		if s.ChamberOut.Known() {
+			s.ChamberOut = min(s.ChamberOut, s.End)
+		}
 		if code, switched := to[b.Tray]; switched {
 			s.Code = code
 		}

@@ -41,7 +41,8 @@ func batches(r *report.Report) File {
 	)
 }
 
-// week is the work due as of today (rule "Work due").
+// week is the work due as of today (rules "Alarms", "Work due", "Short", "In earlier
+// years").
 func week(r *report.Report) File {
 	type row = report.WeekLine
 	return table("week", 3, r.Week,

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"traybook/records"
 	"traybook/report/rate"
@@ -38,10 +39,19 @@ func (c Cell) String() string {
 	return c.text
 }
 
+// formula are the signs with which a spreadsheet begins a formula, or takes a cell apart;
+// some take the full-width forms for the same.
+const formula = "=+-@\uff1d\uff0b\uff0d\uff20\t\r"
+
+func firstRune(s string) rune {
+	r, _ := utf8.DecodeRuneInString(s)
+	return r
+}
+
 // csv writes the cell guarded: text that a spreadsheet would take for a formula
 // gets a leading apostrophe.
 func (c Cell) csv() string {
-	if c.kind == text && strings.ContainsAny(c.text[:1], "=+-@\t\r") {
+	if c.kind == text && strings.ContainsRune(formula, firstRune(c.text)) {
 		return "'" + c.text
 	}
 	return c.String()

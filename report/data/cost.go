@@ -26,6 +26,7 @@ func cost(r *report.Report) File {
 		column[row]{"failed_share", func(c row) Cell { return maybe(c.FailedShare) }},
 		column[row]{"per_transplant", func(c row) Cell { return maybe(c.PerTransplant) }},
 		column[row]{"estimated_share", func(c row) Cell { return maybe(c.EstimatedShare) }},
+		column[row]{"per_cell", func(c row) Cell { return maybe(c.PerCell) }},
 	)...)
 }
 

@@ -42,7 +42,7 @@ func differences(r *report.Report) File {
 		column[row]{"difference", func(d row) Cell { return maybe(d.Difference) }},
 		column[row]{"low", func(d row) Cell { return maybe(d.Low) }},
 		column[row]{"high", func(d row) Cell { return maybe(d.High) }},
-		column[row]{"verdict", func(d row) Cell { return str(d.Verdict) }},
+		column[row]{"verdict", func(d row) Cell { return str(d.Words()) }},
 	)
 }
 
@@ -63,7 +63,7 @@ func lots(r *report.Report) File {
 		column[row]{"label", func(l row) Cell { return maybe(l.Label) }},
 		column[row]{"allowance", func(l row) Cell { return maybe(l.Allowance) }},
 		column[row]{"minimum", func(l row) Cell { return maybe(l.Minimum) }},
-		column[row]{"below", func(l row) Cell { return maybeYes(l.Below) }},
+		column[row]{"below", func(l row) Cell { return str(l.Below) }},
 	)
 }
 
@@ -94,18 +94,38 @@ func losses(r *report.Report) File {
 	)
 }
 
-// weeks is what came up by week of sowing, ISO 8601.
+// weeks is what came up by week of sowing, ISO 8601 (rule "Losses, weeks, chambers").
 func weeks(r *report.Report) File {
 	type row = germination.Week
-	return table("weeks", 3, r.Germination.Weeks,
-		column[row]{"season", func(w row) Cell { return num(w.Season) }},
-		column[row]{"crop", func(w row) Cell { return str(w.Crop) }},
-		column[row]{"week", func(w row) Cell { return str(w.Week) }},
-		column[row]{"batches", func(w row) Cell { return num(w.Batches) }},
-		column[row]{"cells_looked_at", func(w row) Cell { return num(w.N) }},
-		column[row]{"emerged", func(w row) Cell { return num(w.X) }},
-		column[row]{"emergence", func(w row) Cell { return maybe(w.Share) }},
-	)
+	return table("weeks", 3, r.Germination.Weeks, join(
+		[]column[row]{
+			{"season", func(w row) Cell { return num(w.Season) }},
+			{"crop", func(w row) Cell { return str(w.Crop) }},
+			{"week", func(w row) Cell { return str(w.Week) }},
+		},
+		emergedColumns(func(w row) rate.Rate { return w.Rate }))...)
+}
+
+// climate is what came up by how warm the days' highs were, in bands of Celsius, all
+// seasons together (rule "Climate").
+func climate(r *report.Report) File {
+	type row = germination.Climate
+	return table("climate", 3, r.Germination.Climate, join(
+		[]column[row]{
+			{"crop", func(c row) Cell { return str(c.Crop) }},
+			{"what", func(row) Cell { return str("high") }},
+			{"band", func(c row) Cell { return num(c.Band) }},
+		},
+		emergedColumns(func(c row) rate.Rate { return c.Rate }))...)
+}
+
+// emergedColumns are an emergence with its sample and its interval.
+func emergedColumns[T any](of func(T) rate.Rate) []column[T] {
+	return append([]column[T]{
+		{"batches", func(t T) Cell { return num(of(t).Batches) }},
+		{"cells_looked_at", func(t T) Cell { return num(of(t).N) }},
+		{"emerged", func(t T) Cell { return num(of(t).X) }},
+	}, shareColumns("emergence", of)...)
 }
 
 // chambers is how warm each chamber was and what came up of batches that stood in it.

@@ -3,13 +3,12 @@ package data
 import (
 	"traybook/report"
 	"traybook/report/rate"
-	"traybook/report/room"
 	"traybook/report/trays"
 )
 
 // payback has a row for each pair of codes, the dearer first (rule "Pair"): what one has
 // over the other and whether that pays its price (rules "Gain a use", "The average tray",
-// "Break-even", "What would flip it").
+// "Break-even").
 func payback(r *report.Report) File {
 	type row = trays.Payback
 	c := func(name string, of func(row) rate.Num) column[row] {
@@ -34,15 +33,64 @@ func payback(r *report.Report) File {
 		c("other_life_uses", func(p row) rate.Num { return p.OtherLife.Uses }),
 		c("minutes", func(p row) rate.Num { return p.Minutes }),
 		c("other_minutes", func(p row) rate.Num { return p.OtherMinutes }),
+		c("mix_a_use", func(p row) rate.Num { return p.MixAUse }),
 		c("uses_per_season", func(p row) rate.Num { return p.UsesPerSeason }),
 		c("payback_uses", func(p row) rate.Num { return p.PaybackUses }),
 		c("payback_seasons", func(p row) rate.Num { return p.PaybackSeasons }),
 		c("worth_today", func(p row) rate.Num { return p.WorthToday }),
 		c("break_even_plants", func(p row) rate.Num { return p.BreakEvenPlants }),
-		c("flip_value", func(p row) rate.Num { return p.FlipValue }),
-		c("flip_price", func(p row) rate.Num { return p.FlipPrice }),
-		column[row]{"half_life_pays", func(p row) Cell { return maybeYes(p.HalfLifePays) }},
 		column[row]{"verdict", func(p row) Cell { return str(p.Verdict) }},
+	)
+}
+
+// decision is how many more trays of each pair to buy, and what would flip it (rules "How
+// many to buy", "What would flip it"). Without an answer owned stands alone.
+func decision(r *report.Report) File {
+	type row = trays.Decision
+	columns := []column[row]{
+		{"tray", func(d row) Cell { return str(d.Tray) }},
+		{"other", func(d row) Cell { return str(d.Other) }},
+		{"owned", func(d row) Cell { return maybe(d.Owned) }},
+	}
+	for _, c := range []column[*trays.Buy]{
+		{"buy_low", func(b *trays.Buy) Cell { return num(b.Low) }},
+		{"buy", func(b *trays.Buy) Cell { return num(b.N) }},
+		{"buy_high", func(b *trays.Buy) Cell { return num(b.High) }},
+		{"outlay", func(b *trays.Buy) Cell { return num(b.Outlay) }},
+		{"worth_low", func(b *trays.Buy) Cell { return num(b.WorthLow) }},
+		{"worth", func(b *trays.Buy) Cell { return num(b.Worth) }},
+		{"worth_high", func(b *trays.Buy) Cell { return num(b.WorthHigh) }},
+		{"flip_price", func(b *trays.Buy) Cell { return maybe(b.First.Price) }},
+		{"flip_value", func(b *trays.Buy) Cell { return maybe(b.First.Value) }},
+		{"flip_life", func(b *trays.Buy) Cell { return maybe(b.First.Life) }},
+		{"flip_other_life", func(b *trays.Buy) Cell { return maybe(b.First.OtherLife) }},
+		{"fewer_price", func(b *trays.Buy) Cell { return maybe(b.Last.Price) }},
+		{"fewer_value", func(b *trays.Buy) Cell { return maybe(b.Last.Value) }},
+		{"fewer_life", func(b *trays.Buy) Cell { return maybe(b.Last.Life) }},
+		{"fewer_other_life", func(b *trays.Buy) Cell { return maybe(b.Last.OtherLife) }},
+		{"half_life_pays", func(b *trays.Buy) Cell { return maybeYes(b.HalfLifePays) }},
+	} {
+		columns = append(columns, column[row]{c.name, func(d row) Cell {
+			if d.Buy == nil {
+				return Cell{}
+			}
+			return c.cell(d.Buy)
+		}})
+	}
+	return table("decision", 2, r.Trays.Decisions, columns...)
+}
+
+// buyIf is how many to buy if the other's life and a plant's value were others (rule "If").
+func buyIf(r *report.Report) File {
+	type row = trays.BuyIf
+	return table("buy_if", 4, r.Trays.BuyIf,
+		column[row]{"tray", func(b row) Cell { return str(b.Tray) }},
+		column[row]{"other", func(b row) Cell { return str(b.Other) }},
+		column[row]{"life_factor", func(b row) Cell { return num(b.Factor) }},
+		column[row]{"value", func(b row) Cell { return str(b.Value) }},
+		column[row]{"low", func(b row) Cell { return num(b.Low) }},
+		column[row]{"buy", func(b row) Cell { return num(b.N) }},
+		column[row]{"high", func(b row) Cell { return num(b.High) }},
 	)
 }
 
@@ -86,36 +134,12 @@ func nextTray(r *report.Report) File {
 // trial is how many sowing dates would tell a difference (rule "Trial").
 func trial(r *report.Report) File {
 	type row = trays.Trial
-	return table("trial", 3, r.Trays.Trial,
+	return table("trial", 4, r.Trays.Trial,
 		column[row]{"tray", func(t row) Cell { return str(t.Tray) }},
 		column[row]{"other", func(t row) Cell { return str(t.Other) }},
 		column[row]{"difference", func(t row) Cell { return num(t.Difference) }},
+		column[row]{"trays", func(t row) Cell { return num(t.Trays) }},
 		column[row]{"s", func(t row) Cell { return maybe(t.S) }},
 		column[row]{"sowings", func(t row) Cell { return maybe(t.Sowings) }},
-	)
-}
-
-// load is how full each place was over a season (rule "Room").
-func load(r *report.Report) File {
-	type row = room.Load
-	return table("room", 2, r.Room.Load,
-		column[row]{"season", func(m row) Cell { return num(m.Season) }},
-		column[row]{"place", func(m row) Cell { return str(m.Place) }},
-		column[row]{"capacity", func(m row) Cell { return maybe(m.Capacity) }},
-		column[row]{"peak", func(m row) Cell { return num(m.Peak) }},
-		column[row]{"peak_date", func(m row) Cell { return date(m.PeakDate) }},
-		column[row]{"days_over", func(m row) Cell { return maybe(m.DaysOver) }},
-		column[row]{"growth_left", func(m row) Cell { return maybe(m.GrowthLeft) }},
-	)
-}
-
-// inUse is the level of each place from a day until its next row (rule "Room").
-func inUse(r *report.Report) File {
-	type row = room.InUse
-	return table("in_use", 2, r.Room.InUse,
-		column[row]{"date", func(u row) Cell { return date(u.Date) }},
-		column[row]{"place", func(u row) Cell { return str(u.Place) }},
-		column[row]{"trays", func(u row) Cell { return num(u.Trays) }},
-		column[row]{"capacity", func(u row) Cell { return maybe(u.Capacity) }},
 	)
 }

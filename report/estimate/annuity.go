@@ -20,3 +20,35 @@ func Annuity(i, n float64) float64 {
 	growth := math.Log1p(i)
 	return -math.Expm1(-whole*growth)/i + (n-whole)*math.Exp(-n*growth)
 }
+
+// mostSeasons is the longest life worth telling.
+const mostSeasons = 1e9
+
+// AnnuityLife returns the life n, in seasons, whose annuity at interest i is a: the inverse of Annuity, which grows with n,
+// to 1e-9 of n. ok is false where there is none: a is not above 0, or not below 1/i by more than 1e-9 of it, which no life
+// reaches.
+// Source: halving the span of n that holds it; for whole n it is the number of payments NPER of OpenFormula (OASIS, ODF 1.2
+// part 2).
+func AnnuityLife(i, a float64) (n float64, ok bool) {
+	if !(a > 0) || a*interest(i) > 1-1e-9 {
+		return 0, false
+	}
+	low, high := 0.0, 1.0
+	for Annuity(i, high) < a {
+		if low, high = high, 2*high; high > mostSeasons {
+			return 0, false
+		}
+	}
+	for high-low > lifeWithin*high {
+		middle := low + (high-low)/2
+		if Annuity(i, middle) < a {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high, true
+}
+
+// lifeWithin is the part of a life to which it is found, a little more than float64 can tell apart.
+const lifeWithin = 1e-14

@@ -5,17 +5,20 @@
 // are:
 //
 //	quantile.go      Z, T: how many standard errors an interval reaches
-//	wilson.go        Interval, Wilson: the interval of one share
-//	scatter.go       Count, Scatter, ScatterOf, DesignEffect: how far batches differ beyond chance (rule "Scatter")
+//	wilson.go        Interval, Wilson, WilsonCorrected: the interval of one share, and with continuity correction
+//	scatter.go       Count, Scatter, ScatterOf, Prior, DesignEffect, DesignEffectOf: how far batches differ beyond chance, a
+//	                 crop leaning on its book (rule "Scatter")
 //	share.go         ShareInterval: the interval of a share whose replicate is the batch (rule "Interval of a share")
-//	coverage.go      SimulatedCoverage: how often those intervals hold the truth
-//	variance.go      PooledVariance: a variance where one is needed (rule "Variance of a rate")
+//	coverage.go      SimulatedCoverage, SimulatedOwnCoverage, SimulatedWildCoverage: how often those intervals hold the truth
+//	variance.go      PooledVariance: a variance where one is needed (rule "Variance of a rate"); Pooled, DifferenceVariance: that
+//	                 of two rates' difference (rule "Varieties")
 //	perseed.go       PerSeed: from filled cells to seeds (rule "Per seed")
 //	t50.go           T50, MeanGerminationTime: how fast a batch came up (rule "Timing")
 //	paired.go        Paired, PairedMean: the mean of matched differences (rule "Matched sowings")
-//	sidebyside.go    SideBySide, MixedSD: how large a trial must be (rule "Trial")
+//	sidebyside.go    SideBySide, TrialSD: how large a trial must be (rule "Trial")
 //	recovery.go      CapitalRecovery: the yearly charge of a price (rule "Tray charge")
-//	annuity.go       Annuity: the worth today of a yearly gain (rule "The average tray")
+//	annuity.go       Annuity, AnnuityLife: the worth today of a yearly gain, and the life that makes it (rules "The average tray",
+//	                 "What would flip it")
 //	occupancy.go     Span, Step, Occupancy, Peak, DaysOver: how much stood on each day (rule "Room")
 //	replay.go        Need, Replay: how often each of n trays would have been used (rule "The next tray")
 //	median.go        Median (rule "Medians")

@@ -39,6 +39,26 @@ func TestAnnuityOfAPartSeason(t *testing.T) {
 	near(t, "no interest", Annuity(0, 2.5), 2.5, 0)
 }
 
+// The life that makes an annuity: 12 seasons at 5 % where OpenFormula's PMT(0.05;12;1000) is -112.825410020815
+// (testdata/money_expected.csv), and by hand 2.5 seasons at 10 %.
+func TestAnnuityLife(t *testing.T) {
+	for _, c := range []struct{ i, a, want float64 }{
+		{0.05, 1000 / 112.825410020815, 12}, {0.10, 1/1.1 + 1/1.21 + 0.5/math.Pow(1.1, 2.5), 2.5}, {0.10, 0.5 / math.Sqrt(1.1), 0.5},
+		{0, 7.25, 7.25}, {-1, 3, 3}, {0, 1e-4, 1e-4},
+	} {
+		n, ok := AnnuityLife(c.i, c.a)
+		near(t, "life", n, c.want, 1e-9)
+		if !ok {
+			t.Errorf("%+v has no life", c)
+		}
+	}
+	for _, c := range [][2]float64{{0.05, 20}, {0.05, 21}, {0.05, 0}, {0.05, -1}, {0, 2e9}, {0.05, math.NaN()}, {0.05, math.Inf(1)}, {0, math.Inf(1)}} {
+		if n, ok := AnnuityLife(c[0], c[1]); ok || n != 0 {
+			t.Errorf("%v: %v seasons", c, n)
+		}
+	}
+}
+
 // 0.1 x 1.1^2.5 / (1.1^2.5 - 1) with 1.1^2.5 = 1.2690587, by hand: 0.4716662.
 func TestCapitalRecoveryOfAPartSeason(t *testing.T) {
 	near(t, "2.5 seasons", CapitalRecovery(0.10, 2.5), 0.12690587/0.2690587, 1e-7)
@@ -70,6 +90,9 @@ func TestMoneyLaws(t *testing.T) {
 		life := rapid.Float64Range(0, 60).Draw(t, "life")
 		if Annuity(i, life+0.01) <= Annuity(i, life) {
 			t.Fatal("a longer life is worth no more")
+		}
+		if back, ok := AnnuityLife(i, Annuity(i, life)); life > 0 && i*Annuity(i, life) < 1-1e-6 && (!ok || math.Abs(back-life) > 1e-9*max(1, life)) {
+			t.Fatalf("a life of %v comes back as %v", life, back)
 		}
 		if tiny := Annuity(1e-12, life); math.Abs(tiny-life) > 1e-8 {
 			t.Fatalf("annuity jumps at no interest: %v, %v", tiny, life)

@@ -59,10 +59,13 @@ func changesOf(spans []Span) []Step {
 	return changes
 }
 
-// Peak returns the greatest level among the steps and the first day on which it stood; ok is false without steps.
+// noise is by how much sums of parts of trays may miss each other and still be equal: no tenth of a tray has an exact float64.
+const noise = 1e-9
+
+// Peak returns the greatest level among the steps and the first day on which it stood, noise apart; ok is false without steps.
 func Peak(steps []Step) (amount float64, day int, ok bool) {
 	for i, s := range steps {
-		if i == 0 || s.Amount > amount {
+		if i == 0 || s.Amount > amount+noise {
 			amount, day = s.Amount, s.Day
 		}
 	}

@@ -67,10 +67,42 @@ func (s Scatter) Add(o Scatter) Scatter {
 // differ no more than chance alone allows. Denominator 0 gives 0. It says nothing below 3 degrees of freedom: the caller
 // must look at DF.
 func (s Scatter) Rho() float64 {
-	if !(s.Denominator > 0) {
+	return ratioHeld(s.X2-float64(s.DF), s.Denominator)
+}
+
+// Prior is how many degrees of freedom the book lends to every crop's scatter (rule "Scatter"): few enough for a crop of many
+// batches to speak for itself. After the moderated variances of Smyth (2004), Stat. Appl. Genet. Mol. Biol. 3(1):3, where the
+// prior's weight is estimated; three is a choice of ours, held by simulation (SimulatedCoverage, SimulatedWildCoverage).
+const Prior = 3
+
+// Leaning returns the correlation of cells within a batch of a crop whose scatter leans on that of its book, and its degrees
+// of freedom, DF + 3. With G the denominator, m = G/DF of the crop, of the book where either is 0, and the book's own rho:
+//
+//	(X2 - DF + 3 m rho_book) / (G + 3 m)
+//
+// held within 0..0.5; 0 where the denominator is. A crop of which nothing is known so has the book's rho.
+func (s Scatter) Leaning(book Scatter) (rho, df float64) {
+	m := Prior * s.perDF(book)
+	df = float64(s.DF)
+	return ratioHeld(s.X2-df+m*book.Rho(), s.Denominator+m), df + Prior
+}
+
+// perDF is how much of the denominator a degree of freedom brings, in the book where s has neither.
+func (s Scatter) perDF(book Scatter) float64 {
+	for _, of := range []Scatter{s, book} {
+		if of.DF > 0 && of.Denominator > 0 {
+			return of.Denominator / float64(of.DF)
+		}
+	}
+	return 0
+}
+
+// ratioHeld is a correlation, held within 0..0.5, and 0 where there is no denominator.
+func ratioHeld(over, under float64) float64 {
+	if !(under > 0) {
 		return 0
 	}
-	return hold((s.X2-float64(s.DF))/s.Denominator, 0, maxRho)
+	return hold(over/under, 0, maxRho)
 }
 
 // DesignEffect returns D, by how much batches of ns cells widen a variance against as many cells chosen one by one:
@@ -88,7 +120,12 @@ func DesignEffect(ns []float64, rho float64) float64 {
 			sum, squares = sum+n, squares+n*n
 		}
 	}
-	if sum == 0 {
+	return DesignEffectOf(sum, squares, rho)
+}
+
+// DesignEffectOf is DesignEffect of batches whose sizes add up to sum and their squares to squares.
+func DesignEffectOf(sum, squares, rho float64) float64 {
+	if !(sum > 0) {
 		return 1
 	}
 	return 1 + (squares/sum-1)*rho

@@ -77,6 +77,45 @@ func TestRhoIsHeld(t *testing.T) {
 	}
 }
 
+// A crop leans on its book by three degrees of freedom (rule "Scatter"). By hand: X2 20, df 5, G 100 in a book of rho 0.1:
+// m = 20, (20 - 5 + 60 x 0.1)/(100 + 60) = 21/160. Without sums of its own a crop has the book's rho.
+func TestLeaningByHand(t *testing.T) {
+	book := Scatter{X2: 30, DF: 10, Denominator: 200}
+	for _, c := range []struct {
+		crop, book Scatter
+		rho, df    float64
+	}{
+		{Scatter{X2: 20, DF: 5, Denominator: 100}, book, 21.0 / 160, 8},
+		{Scatter{}, book, 0.1, 3},
+		{Scatter{X2: 4, DF: 2}, book, (4 - 2 + 60*0.1) / 60, 5}, // one cell a batch: the book's m = 20
+		{Scatter{X2: 0, DF: 50, Denominator: 100}, book, 0, 53},
+		{Scatter{X2: 900, DF: 5, Denominator: 100}, book, 0.5, 8},
+		{Scatter{}, Scatter{}, 0, 3},
+		{Scatter{}, Scatter{X2: 9, DF: 4}, 0, 3},
+	} {
+		rho, df := c.crop.Leaning(c.book)
+		near(t, "rho", rho, c.rho, 1e-15)
+		near(t, "df", df, c.df, 0)
+	}
+}
+
+// What is lent matters the less the more a crop has of its own, and lies between the two.
+func TestLeaningLiesBetween(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		of := func(name string) Scatter {
+			df := rapid.IntRange(3, 200).Draw(t, name+" df")
+			g := rapid.Float64Range(1, 1e5).Draw(t, name+" G")
+			return Scatter{X2: float64(df) + g*rapid.Float64Range(0, 0.5).Draw(t, name+" rho"), DF: df, Denominator: g}
+		}
+		crop, book := of("crop"), of("book")
+		rho, df := crop.Leaning(book)
+		weight := 3 / (float64(crop.DF) + 3)
+		if want := (1-weight)*crop.Rho() + weight*book.Rho(); math.Abs(rho-want) > 1e-9 || df != float64(crop.DF)+3 {
+			t.Fatalf("rho %v of %v and %v, want %v", rho, crop.Rho(), book.Rho(), want)
+		}
+	})
+}
+
 func TestDesignEffectEnds(t *testing.T) {
 	for _, c := range []struct {
 		ns        []float64

@@ -6,13 +6,13 @@ import (
 	"pgregory.net/rapid"
 )
 
-// By hand from TestScatterByHand: n/D = 20/(10/3) = 6, so Wilson's of 0.6 on 6 with t of 4 df.
+// By hand from TestScatterByHand: n = N/D = 20/(10/3) = 6, so Wilson's at 0.6 -+ 1/12 on 6 with t of 4 df.
 func TestShareIntervalByHand(t *testing.T) {
 	p, ci := ShareInterval([]Count{{8, 10}, {4, 10}}, 7.0/27, 4, 0.95)
-	want := Wilson(0.6, 6, 2.7764451051978) // qt(0.975, 4) of R 4.2.2
+	const q = 2.7764451051978 // qt(0.975, 4) of R 4.2.2
 	near(t, "p", p, 0.6, 1e-15)
-	near(t, "low", ci.Low, want.Low, 1e-9)
-	near(t, "high", ci.High, want.High, 1e-9)
+	near(t, "low", ci.Low, Wilson(0.6-1.0/12, 6, q).Low, 1e-9)
+	near(t, "high", ci.High, Wilson(0.6+1.0/12, 6, q).High, 1e-9)
 }
 
 func TestShareIntervalWithNothingKnown(t *testing.T) {
@@ -37,12 +37,15 @@ func TestShareIntervalLaws(t *testing.T) {
 			t.Fatalf("%v does not hold %v", ci, p)
 		}
 		x, n, _ := total(counts)
-		if (x == 0) != (ci.Low == 0) || (x == n) != (ci.High == 1) {
+		if x == 0 && ci.Low != 0 || x == n && ci.High != 1 {
 			t.Fatalf("%v of %v: %v", x, n, ci)
 		}
 		_, narrow := ShareInterval(counts, 0, df, 0.95)
 		if narrow.Low < ci.Low-1e-12 || narrow.High > ci.High+1e-12 {
 			t.Fatalf("without scatter %v, with %v", narrow, ci)
+		}
+		if x > 0 && x < n && !(ci.Low < p && p < ci.High) {
+			t.Fatalf("%v of %v: %v has no width", x, n, ci)
 		}
 		counts[0], counts[len(counts)-1] = counts[len(counts)-1], counts[0]
 		if q, turned := ShareInterval(counts, rho, df, 0.95); q != p || turned != ci {

@@ -31,15 +31,14 @@ func SideBySide(s, d float64) int {
 	return int(dates)
 }
 
-// MixedSD returns the standard deviation of the difference of two shares, each of one tray of so many cells about the
-// rate p, whose cells are alike with correlation rho: sqrt(2 p (1 - p) (1/cells + rho)) (rule "Trial"). p is held
-// within [0, 1], rho at 0 or above. Without cells (0 or less, or NaN) nothing is known: +Inf, for which SideBySide tells no
-// number.
-// Source: the variance of a beta-binomial share, Skellam (1948), J. R. Stat. Soc. B 10:257-261, doubled for a difference,
-// (1 + (cells - 1) rho)/cells rounded up to 1/cells + rho.
-func MixedSD(p, cells, rho float64) float64 {
+// TrialSD returns the standard deviation of the difference of two shares on one date, each of so many cells about the rate
+// p: sqrt(2 p (1 - p)/cells + beyond), beyond being the variance of the difference that is not the chance of the cells (rule
+// "Trial"). p is held within [0, 1], beyond at 0 or above. Without cells (0 or less, or NaN) nothing is known: +Inf, for
+// which SideBySide tells no number.
+// Source: the binomial variance, doubled for a difference; the components of variance add.
+func TrialSD(p, cells, beyond float64) float64 {
 	p = hold(p, 0, 1)
-	v := 2 * p * (1 - p) * (1/cells + math.Max(rho, 0))
+	v := 2*p*(1-p)/cells + math.Max(beyond, 0)
 	if !(cells > 0) || math.IsNaN(v) {
 		return math.Inf(1)
 	}

@@ -40,11 +40,11 @@ func TestSideBySideWithoutAnAnswer(t *testing.T) {
 	}
 }
 
-// By hand: 2 x 0.8 x 0.2 x (1/128 + 0.03) = 0.32 x 0.0378125 = 0.0121; its root is 0.11.
-func TestMixedSDByHand(t *testing.T) {
-	near(t, "128 cells", MixedSD(0.8, 128, 0.03), 0.11, 1e-12)
-	near(t, "rho below 0", MixedSD(0.5, 2, -1), 0.5, 1e-12)
-	for _, sd := range []float64{MixedSD(.8, 0, .03), MixedSD(.8, -1, .03), MixedSD(math.NaN(), 9, .03), MixedSD(1, 0, 0)} {
+// By hand: 2 x 0.8 x 0.2 / 128 + 0.0096 = 0.0025 + 0.0096 = 0.0121; its root is 0.11.
+func TestTrialSDByHand(t *testing.T) {
+	near(t, "128 cells", TrialSD(0.8, 128, 0.0096), 0.11, 1e-12)
+	near(t, "nothing beyond chance", TrialSD(0.5, 2, -1), 0.5, 1e-12)
+	for _, sd := range []float64{TrialSD(.8, 0, .03), TrialSD(.8, -1, .03), TrialSD(math.NaN(), 9, .03), TrialSD(.8, 9, math.NaN()), TrialSD(1, 0, 0)} {
 		if !math.IsInf(sd, 1) || SideBySide(sd, 0.05) != 0 {
 			t.Errorf("nothing known: %v", sd)
 		}

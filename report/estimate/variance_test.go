@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/stat/distuv"
+	"pgregory.net/rapid"
 )
 
 // By hand: 7 of 9 gives p = 7.5/10; 0.75 x 0.25 x 2 / 9 = 1/24. 0 of 9 gives p = 0.05: 0.0475/9.
@@ -37,4 +38,31 @@ func TestPooledVarianceTakesJeffreysMean(t *testing.T) {
 	if tested != 8 {
 		t.Errorf("tested %d cases, want 8", tested)
 	}
+}
+
+// The larger of the two, by hand. 9 and 5 of 10, no scatter: apart 9.5/11 x 1.5/11 / 10 + 5.5/11 x 5.5/11 / 10 = 0.03678; with
+// p = 14.5/21 for both 14.5/21 x 6.5/21 x 0.2 = 0.04274, which is larger. 50 and 50 of 100 and 100 lie apart: 2 x 0.25/100 is
+// theirs either way; of 1 of 1000 and 5 of 10 the common rate is near 0, and the sum of their own is larger.
+func TestDifferenceVarianceByHand(t *testing.T) {
+	near(t, "pooled", DifferenceVariance(Pooled{9, 10, 1}, Pooled{5, 10, 1}), 14.5*6.5/(21*21)*0.2, 1e-15)
+	near(t, "alike", DifferenceVariance(Pooled{50, 100, 1}, Pooled{50, 100, 1}), 2*0.25/100, 1e-6)
+	near(t, "apart", DifferenceVariance(Pooled{1, 1000, 1}, Pooled{5, 10, 1}), 1.5*999.5/(1001*1001*1000)+0.025, 1e-15)
+	near(t, "widened", DifferenceVariance(Pooled{9, 10, 3}, Pooled{5, 10, 2}), 14.5*6.5/(21*21)*0.5, 1e-15)
+	if v := DifferenceVariance(Pooled{}, Pooled{5, 10, 1}); !math.IsInf(v, 1) {
+		t.Errorf("of nothing: %v", v)
+	}
+}
+
+// Which side comes first changes no digit.
+func TestDifferenceVarianceMirrors(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		side := func(name string) Pooled {
+			n := rapid.IntRange(1, 2000).Draw(t, name+" n")
+			return Pooled{float64(rapid.IntRange(0, n).Draw(t, name+" x")), float64(n), rapid.Float64Range(1, 60).Draw(t, name+" D")}
+		}
+		a, b := side("a"), side("b")
+		if v, w := DifferenceVariance(a, b), DifferenceVariance(b, a); v != w || !(v > 0) {
+			t.Fatalf("%v and %v", v, w)
+		}
+	})
 }

@@ -23,14 +23,16 @@ func Wilson(p, n, quantile float64) Interval {
 	}
 	middle := n*p + q2/2
 	half := quantile * math.Sqrt(n*p*(1-p)+q2/4)
-	ci := Interval{Low: hold((middle-half)/(n+q2), 0, p), High: hold((middle+half)/(n+q2), p, 1)}
-	if p == 0 {
-		ci.Low = 0
-	}
-	if p == 1 {
-		ci.High = 1
-	}
-	return ci
+	return Interval{Low: hold((middle-half)/(n+q2), 0, p), High: hold((middle+half)/(n+q2), p, 1)}
+}
+
+// WilsonCorrected is Wilson with a continuity correction: the lower end is Wilson's at p - 1/2n, the upper at p + 1/2n, each
+// first held within [0, 1]. Counts are whole, and where nearly all or nearly none come up the plain interval is too narrow.
+// Low is exactly 0 where p is 0, high exactly 1 where p is 1; low may be 0 above, where p lies less than 1/2n from it.
+// Source: Newcombe (1998), Stat. Med. 17:857-872, method 4, the same in another form; R's prop.test.
+func WilsonCorrected(p, n, quantile float64) Interval {
+	half := 1 / (2 * n)
+	return Interval{Wilson(p-half, n, quantile).Low, Wilson(p+half, n, quantile).High}
 }
 
 // hold returns x held within low..high; NaN stays NaN, for the caller to refuse.

@@ -27,29 +27,36 @@ func byDay(a, b chamberDay) int {
 	return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.chamber, b.chamber))
 }
 
-// chambers returns a row for every season and chamber in which a batch stood or with
-// a reading; readings by their own date's season (rule "Losses, weeks, chambers").
-func chambers(all []*Counted, c climate, settings records.Settings) []Chamber {
-	keys, stood := batch.GroupBy(batch.Filter(all, c.stoodIn), chamberKeyOf)
-	read, days := batch.GroupBy(slices.SortedFunc(maps.Keys(c.chamber), byDay), func(d chamberDay) chamberKey {
+// chambers returns a row for every season and chamber with a name in which a batch
+// stood, and for every one with a reading; readings by their own date's season (rule
+// "Losses, weeks, chambers").
+func chambers(all []*Counted, r readings, settings records.Settings) []Chamber {
+	stood := batch.Filter(all, func(c *Counted) bool { return c.ChamberUntil.Known() })
+	keys, _ := batch.GroupBy(batch.Filter(stood, (*Counted).inNamed), chamberKeyOf)
+	_, in := batch.GroupBy(stood, chamberKeyOf)
+	read, days := batch.GroupBy(slices.SortedFunc(maps.Keys(r.chamber), byDay), func(d chamberDay) chamberKey {
 		return chamberKey{settings.Season(d.date), d.chamber}
 	})
 	keys = append(keys, read...)
 	slices.SortFunc(keys, byChamber)
 	var table []Chamber
 	for _, k := range slices.Compact(keys) {
-		table = append(table, c.figure(k, stood[k], days[k]))
+		table = append(table, r.figure(k, in[k], days[k]))
 	}
 	return table
 }
 
+// inNamed reports whether the batch stood in a chamber with a name.
+func (c *Counted) inNamed() bool { return c.Chamber != "" }
+
 // figure is one row: its batches, and its readings of days, in their order.
-func (c climate) figure(k chamberKey, batches []*Counted, days []chamberDay) Chamber {
+func (r readings) figure(k chamberKey, batches []*Counted, days []chamberDay) Chamber {
 	f := Chamber{Season: k.season, Chamber: k.chamber, DaysIn: daysIn(batches)}
-	f.Rate = rate.Pool(rate.Counts(batch.Filter(batches, (*Counted).EntersEmergence), emergenceCount))
+	entered := batch.Filter(batches, func(c *Counted) bool { return c.EntersEmergence() && c.inNamed() })
+	f.Rate = rate.Pool(rate.Counts(entered, emergenceCount))
 	var t temps
 	for _, day := range days {
-		for _, temp := range c.chamber[day] {
+		for _, temp := range r.chamber[day] {
 			t.add(temp)
 		}
 	}
@@ -58,7 +65,7 @@ func (c climate) figure(k chamberKey, batches []*Counted, days []chamberDay) Cha
 	names, byCrop := batch.GroupBy(batches, cropOf)
 	slices.Sort(names)
 	for _, crop := range names {
-		f.Crops = append(f.Crops, c.crop(crop, byCrop[crop]))
+		f.Crops = append(f.Crops, r.crop(crop, byCrop[crop]))
 	}
 	return f
 }
@@ -75,44 +82,39 @@ func daysIn(batches []*Counted) Num {
 	return rate.Median(days)
 }
 
-// crop sets the readings while a crop's batches stood in the chamber beside the
-// crop's usual range, both ends of which are usual; each reading once, however many
-// batches stood there.
-func (c climate) crop(name string, batches []*Counted) ChamberCrop {
+// crop sets the readings while a crop's batches, of one chamber, stood in it beside the
+// temperatures at which the crop comes up well; each reading once, however many batches
+// stood there.
+func (r readings) crop(name string, batches []*Counted) ChamberCrop {
 	f := ChamberCrop{Crop: name, Batches: len(batches)}
-	facts, usual := trade.Crop(name)
-	if usual {
-		f.UsualLow, f.UsualHigh = records.Known(facts.ChamberLowC), records.Known(facts.ChamberHighC)
+	facts, known := trade.Crop(name)
+	low, high := facts.Usual()
+	if known {
+		f.UsualLow, f.UsualHigh = records.Known(low), records.Known(high)
 	}
 	var t temps
 	outside := 0
-	for _, day := range daysInside(batches) {
-		for _, temp := range c.chamber[day] {
-			t.add(temp)
-			if temp < facts.ChamberLowC || temp > facts.ChamberHighC {
-				outside++
-			}
+	for _, temp := range r.whileInside(batches) {
+		t.add(temp)
+		if temp < low-rate.Equal || temp > high+rate.Equal {
+			outside++
 		}
 	}
 	f.MeanTemp = t.mean()
-	if usual && t.n > 0 {
+	if known && t.n > 0 {
 		f.Outside = records.Known(float64(outside) / float64(t.n))
 	}
 	return f
 }
 
-// longestInChamber bounds the days looked up, for a mistyped date.
-const longestInChamber = 60
-
-// daysInside lists, in order, the days on which any of the batches is known to have
-// stood in its chamber, the day of leaving counted.
-func daysInside(batches []*Counted) []chamberDay {
-	var days []chamberDay
-	for _, one := range batches {
-		for d := one.Sown; one.ChamberOut.Known() && d <= min(one.ChamberOut, one.Sown+longestInChamber); d++ {
-			days = append(days, chamberDay{one.Chamber, d})
+// whileInside is the readings, by day, of the days on which any of the batches, which
+// share a chamber, stood in it (rule "Chamber stays").
+func (r readings) whileInside(batches []*Counted) []float64 {
+	var temps []float64
+	for _, day := range slices.SortedFunc(maps.Keys(r.chamber), byDay) {
+		if day.chamber == batches[0].Chamber && slices.ContainsFunc(batches, func(c *Counted) bool { return c.inChamberOn(day.date) }) {
+			temps = append(temps, r.chamber[day]...)
 		}
 	}
-	slices.SortFunc(days, byDay)
-	return slices.Compact(days)
+	return temps
 }

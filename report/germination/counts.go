@@ -2,6 +2,7 @@ package germination
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 
 	"traybook/records"
@@ -89,18 +90,24 @@ func (c *Counts) addUpTrays(s *batch.Sowing) {
 	if len(c.Rows) == 0 {
 		return
 	}
-	trays, rows := batch.GroupBy(c.Rows, func(row records.Count) int { return row.Tray.Value })
 	var looked, living, ever float64
-	for _, tray := range trays {
-		var one series
-		for _, row := range rows[tray] {
-			one.add(row, float64(cellsLooked(s, row)))
-		}
+	for _, one := range seriesOf(s, c.Rows) {
 		end := len(one.dates) - 1
 		looked, living, ever = looked+one.cells[end], living+one.living[end], ever+one.everUp[end]
-		c.series = append(c.series, one)
 	}
 	c.Looked, c.Emerged, c.EverUp = records.Known(looked), records.Known(living), records.Known(min(ever, looked))
+}
+
+// seriesOf splits counts, which stand by date, into those of each tray.
+func seriesOf(s *batch.Sowing, rows []records.Count) []series {
+	trays, of := batch.GroupBy(rows, func(row records.Count) int { return row.Tray.Value })
+	all := make([]series, len(trays))
+	for i, tray := range trays {
+		for _, row := range of[tray] {
+			all[i].add(row, float64(cellsLooked(s, row)))
+		}
+	}
+	return all
 }
 
 // add takes the next count of the tray. What ever came up is what lives and all lost
@@ -126,4 +133,44 @@ func (c *Counts) lastUsed() records.Date {
 		return 0
 	}
 	return c.Rows[len(c.Rows)-1].Date
+}
+
+// Up is the share of the cells looked at with a living seedling from a day on.
+type Up struct {
+	Date  records.Date
+	Share float64
+}
+
+// UpBy is how the share up went, by day of a count: each tray as it was last counted by
+// then, over the cells of the trays counted by then.
+func (c *Counted) UpBy() []Up {
+	all := seriesOf(&c.Sowing, c.Rows)
+	days := map[records.Date]bool{}
+	for _, row := range c.Rows {
+		days[row.Date] = true
+	}
+	var ups []Up
+	for _, d := range slices.Sorted(maps.Keys(days)) {
+		living, cells := 0.0, 0.0
+		for _, s := range all {
+			if i := s.last(d); i >= 0 {
+				living, cells = living+s.living[i], cells+s.cells[i]
+			}
+		}
+		if cells > 0 {
+			ups = append(ups, Up{d, living / cells})
+		}
+	}
+	return ups
+}
+
+// last is the place of the last count by a day, -1 where there is none.
+func (s *series) last(d records.Date) int {
+	last := -1
+	for i, date := range s.dates {
+		if date <= d {
+			last = i
+		}
+	}
+	return last
 }

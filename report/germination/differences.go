@@ -1,7 +1,6 @@
 package germination
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -11,132 +10,162 @@ import (
 	"traybook/report/rate"
 )
 
-// stratum is where varieties of a crop can be compared like with like (rule
-// "Varieties").
-type stratum struct {
-	season int
-	crop   string
-	cells  records.Maybe[int]
-	kind   string
-	seeds  int
-}
-
-func stratumOf(c *Counted) stratum {
-	return stratum{c.Season, c.Crop, c.TrayCells, c.Kind, c.SeedsPerCell}
-}
-
-// contrast is a variety against the others, of one stratum or added over several:
-// the weights, the weighted differences and the squared weights times variance.
-type contrast struct {
-	batches, others                    int
-	weight, weighted, weightedVariance float64
-}
-
-func (c contrast) plus(d contrast) contrast {
-	return contrast{c.batches + d.batches, c.others + d.others,
-		c.weight + d.weight, c.weighted + d.weighted, c.weightedVariance + d.weightedVariance}
-}
-
-// named is a variety of a crop.
-type named struct{ crop, variety string }
-
-// court is what verdicts rest on: scatter between batches, and how sure all those of
-// a crop together must be, a share of 1.
-type court struct {
-	scatter    rate.Scatter
-	confidence float64
-}
-
 // differences compares every variety with the other varieties of its crop, with
-// each season in turn as the one reviewed: over all seasons up to it.
-func differences(in []*Counted, seasons []int, on court) []Difference {
-	bySeason := on.contrasts(in)
+// each season in turn as the one reviewed: over all seasons up to it (rule "Varieties").
+// in holds the batches that enter emergence.
+func differences(in []*Counted, seasons []int, scatter rate.Scatter) []Difference {
+	crops, of := batch.GroupBy(in, cropOf)
+	slices.Sort(crops)
+	layers := map[string][]layer{}
+	for _, crop := range crops {
+		layers[crop] = layersOf(of[crop])
+	}
 	var table []Difference
-	upTo := map[named]contrast{}
 	for _, season := range seasons {
-		for n, c := range bySeason[season] {
-			upTo[n] = upTo[n].plus(c)
+		for _, crop := range crops {
+			upTo := batch.Filter(layers[crop], func(l layer) bool { return l.season <= season })
+			table = append(table, courtOf(season, crop, upTo, scatter).verdicts()...)
 		}
-		table = append(table, on.verdicts(season, upTo)...)
 	}
 	return table
 }
 
-// contrasts adds up the strata of each season.
-func (on court) contrasts(in []*Counted) map[int]map[named]contrast {
-	bySeason := map[int]map[named]contrast{}
-	strata, groups := batch.GroupBy(in, stratumOf)
-	for _, s := range strata {
-		of := bySeason[s.season]
-		if of == nil {
-			of = map[named]contrast{}
-			bySeason[s.season] = of
-		}
-		varieties, _ := batch.GroupBy(groups[s], varietyOf)
-		for _, v := range varieties {
-			n := named{s.crop, v}
-			of[n] = of[n].plus(on.contrast(n, groups[s]))
-		}
-	}
-	return bySeason
+// court judges the varieties of a crop at one season.
+type court struct {
+	season  int
+	crop    string
+	layers  []layer
+	scatter rate.Spread
+	known   bool // there is a scatter: without it no verdict
+	level   float64
+	all     []string         // varieties, sorted
+	rounds  map[string]round // of those judged, the last each was in
 }
 
-// contrast is a variety against the rest of a stratum; all 0 where it has no rest.
-func (on court) contrast(n named, batches []*Counted) contrast {
-	one := rate.Counts(batch.Filter(batches, func(c *Counted) bool { return c.Variety == n.variety }), emergenceCount)
-	rest := rate.Counts(batch.Filter(batches, func(c *Counted) bool { return c.Variety != n.variety }), emergenceCount)
-	if len(rest) == 0 {
-		return contrast{}
-	}
-	a, z := rate.Pool(one), rate.Pool(rest)
-	w := a.N * z.N / (a.N + z.N)
-	used, _ := on.scatter.Of(n.crop)
-	v := a.Variance(one, used.Rho) + z.Variance(rest, used.Rho)
-	return contrast{a.Batches, z.Batches, w, w * (a.Share.Value - z.Share.Value), w * w * v}
+// round is a variety's contrast in the round that it was last judged in, and the
+// varieties that were left in it.
+type round struct {
+	contrast
+	left []string
 }
 
-// verdicts judges the varieties of every crop at one season. More comparisons in a
-// crop make each stricter, so that together they keep the book's confidence.
-func (on court) verdicts(season int, upTo map[named]contrast) []Difference {
+func courtOf(season int, crop string, layers []layer, scatter rate.Scatter) *court {
+	c := &court{season: season, crop: crop, layers: layers, level: scatter.Level(), rounds: map[string]round{}}
+	c.scatter, c.known = scatter.Of(crop)
+	for _, l := range layers {
+		for v := range l.all {
+			c.all = append(c.all, v)
+		}
+	}
+	slices.Sort(c.all)
+	c.all = slices.Compact(c.all)
+	return c
+}
+
+// against sets a variety against those that are left.
+func (c *court) against(variety string, left []string) contrast {
+	return contrastOf(c.layers, variety, left, c.scatter.Rho, func(string) bool { return false })
+}
+
+// verdicts returns a row for each variety that ever stood beside another.
+func (c *court) verdicts() []Difference {
+	t := c.hold()
 	var table []Difference
-	judged := map[string]int{}
-	for n, c := range upTo {
-		if c.weight > 0 {
-			table = append(table, Difference{Season: season, Crop: n.crop, Variety: n.variety,
-				Batches: c.batches, OtherBatches: c.others, Difference: records.Known(c.weighted / c.weight), Verdict: rate.TooFew})
+	for _, v := range c.all {
+		last, judged := c.rounds[v]
+		if !judged {
+			last.contrast = c.against(v, c.all)
 		}
-		if on.judges(n.crop, c) {
-			judged[n.crop]++
+		if last.weight == 0 {
+			continue
 		}
-	}
-	slices.SortFunc(table, func(a, b Difference) int {
-		return cmp.Or(cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Variety, b.Variety))
-	})
-	for i := range table {
-		d := &table[i]
-		if c := upTo[named{d.Crop, d.Variety}]; on.judges(d.Crop, c) {
-			d.judge(c, on.quantile(d.Crop, judged[d.Crop]))
+		d := Difference{Season: c.season, Crop: c.crop, Variety: v, Batches: last.batches, OtherBatches: last.others,
+			Difference: records.Known(last.difference()), Verdict: rate.TooFew}
+		if judged {
+			low, high := last.ends(t)
+			d.Low, d.High = records.Known(low), records.Known(high)
+			d.Verdict, d.Lot = c.tried(v, last, t)
 		}
+		table = append(table, d)
 	}
 	return table
 }
 
-// judges reports whether there are batches enough for a verdict: on both sides, and
-// for the scatter between them.
-func (on court) judges(crop string, c contrast) bool {
-	_, ok := on.scatter.Of(crop)
-	return ok && c.batches >= rate.FewBatches && c.others >= rate.FewBatches
+// hold judges the varieties round by round: the one that stands apart most is set aside
+// with its verdict, and the others are judged anew without it, so that one bad variety
+// makes no good ones. It returns how many standard errors the intervals reach.
+func (c *court) hold() (t float64) {
+	if !c.known {
+		return 0
+	}
+	for left := c.all; ; {
+		judged := c.judge(left)
+		if len(left) == len(c.all) {
+			t = c.quantile(len(judged))
+		}
+		apart := ""
+		for _, v := range judged {
+			if now := c.rounds[v].contrast; now.clear(t) != rate.NoDifference && (apart == "" || now.errors() > c.rounds[apart].errors()*(1+rate.Equal)) {
+				apart = v
+			}
+		}
+		if apart == "" || len(left) == 2 { // of two each is the other's mirror
+			return t
+		}
+		left = batch.Filter(left, func(v string) bool { return v != apart })
+	}
 }
 
-// quantile is Student's t of a crop at the level 1 - (1 - confidence)/m: at it m
-// comparisons together keep the book's confidence (Bonferroni's inequality).
-func (on court) quantile(crop string, m int) float64 {
-	used, _ := on.scatter.Of(crop)
-	return estimate.T(1-(1-on.confidence)/float64(m), used.DF)
+// judge sets every variety that is left and has batches enough against the others; any
+// other keeps its last round.
+func (c *court) judge(left []string) (judged []string) {
+	for _, v := range left {
+		if now := c.against(v, left); now.enough() {
+			c.rounds[v] = round{now, left}
+			judged = append(judged, v)
+		}
+	}
+	return judged
 }
 
-func (d *Difference) judge(c contrast, quantile float64) {
-	half := quantile * math.Sqrt(c.weightedVariance) / c.weight
-	d.Low, d.High = records.Known(d.Difference.Value-half), records.Known(d.Difference.Value+half)
-	d.Verdict = rate.VerdictOf(d.Low.Value, d.High.Value)
+// quantile is Student's t at the level 1 - (1 - confidence)/m: at it m comparisons
+// together keep the book's confidence (Bonferroni's inequality).
+func (c *court) quantile(m int) float64 {
+	return estimate.T(1-(1-c.level)/float64(max(m, 1)), c.scatter.DF)
+}
+
+// errors is how many standard errors the difference lies from 0.
+func (c contrast) errors() float64 { return math.Abs(c.weighted) / math.Sqrt(c.weightedVariance) }
+
+// ends are those of the interval of the difference, t standard errors off.
+func (c contrast) ends(t float64) (low, high float64) {
+	half := t * math.Sqrt(c.weightedVariance) / c.weight
+	return c.difference() - half, c.difference() + half
+}
+
+// clear is the verdict on the difference alone.
+func (c contrast) clear(t float64) rate.Verdict { return rate.VerdictOf(c.ends(t)) }
+
+// byLot are the verdicts that rest on one lot.
+var byLot = map[rate.Verdict]rate.Verdict{rate.ClearlyHigher: rate.HigherByLot, rate.ClearlyLower: rate.LowerByLot}
+
+// tried is the verdict of a variety in the round that settled it, after each of its own
+// lots was left out in turn: where it is no longer clear without one, it rests on that
+// lot; of several, on the one that moves the difference most, then the first by bytes. A
+// variety without any lot written is not tried.
+func (c *court) tried(variety string, last round, t float64) (verdict rate.Verdict, lot string) {
+	verdict = last.clear(t)
+	lots := lotsAgainst(c.layers, variety, last.left)
+	if verdict == rate.NoDifference || len(lots) == 1 && lots[0] == "" {
+		return verdict, ""
+	}
+	tried, most := verdict, -1.0
+	for _, one := range lots {
+		without := contrastOf(c.layers, variety, last.left, c.scatter.Rho, func(l string) bool { return l == one })
+		moved := math.Abs(without.difference() - last.difference())
+		if (!without.enough() || without.clear(t) != verdict) && moved > most+rate.Equal {
+			tried, lot, most = byLot[verdict], one, moved
+		}
+	}
+	return tried, lot
 }

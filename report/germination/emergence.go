@@ -4,14 +4,10 @@ import (
 	"cmp"
 	"slices"
 
+	"traybook/records"
 	"traybook/report/batch"
-	"traybook/report/estimate"
 	"traybook/report/rate"
 )
-
-// SimulatedCoverage is the share, in percent, of simulated 95 % intervals of rules
-// "Scatter" and "Interval of a share" that contained the true rate.
-const SimulatedCoverage = estimate.SimulatedCoverage
 
 // emergence returns a row for every group with a counted batch (rules "Emergence",
 // "Per seed"). in holds the batches that enter it.
@@ -69,4 +65,22 @@ func crops(in []*Counted, scatter rate.Scatter) []Emergence {
 		table = append(table, emergenceOf(g, groups[g], scatter))
 	}
 	return table
+}
+
+// NamedCrops returns the crops of a season that stood clearly apart from the season's
+// rate over all crops, the worst and the best first (rule "Named crops").
+func (f *Figures) NamedCrops(season int) (worst, best []Emergence) {
+	all := f.Seasons[season].Share.Value
+	for _, e := range f.Crops {
+		switch {
+		case e.Season != season || e.Few() || e.SeedsPerCell != records.Known(1) || !e.Low.Known:
+		case e.High.Value < all-rate.Equal:
+			worst = append(worst, e)
+		case e.Low.Value > all+rate.Equal:
+			best = append(best, e)
+		}
+	}
+	slices.SortStableFunc(worst, func(a, b Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
+	slices.SortStableFunc(best, func(a, b Emergence) int { return cmp.Compare(b.Share.Value, a.Share.Value) })
+	return worst, best
 }

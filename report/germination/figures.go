@@ -1,6 +1,8 @@
 package germination
 
 import (
+	"cmp"
+
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/rate"
@@ -18,7 +20,6 @@ type Counts struct {
 	Written    bool            // it has rows in counts.csv, used or not
 	Unnumbered bool            // counts without a tray number stood beside numbered ones
 	Last       records.Date    // of all its rows, used or not; unknown where there is none
-	series     []series        // tray by tray
 }
 
 // Counted is a batch and what is known of how it came up.
@@ -46,6 +47,8 @@ type Figures struct {
 	Losses      []Loss
 	Weeks       []Week
 	Chambers    []Chamber
+	Climate     []Climate
+	Alarms      []Alarm // of all dates
 }
 
 // Emergence is the emergence of a group: emerged of cells looked at, batches started
@@ -60,27 +63,51 @@ type Emergence struct {
 }
 
 // Difference is a variety against the other varieties of its crop over the seasons up
-// to the one reviewed.
+// to the one reviewed, as of the round that settled it (rule "Varieties"). Lot is the one
+// lot that the verdicts HigherByLot and LowerByLot rest on; empty: none was written.
 type Difference struct {
 	Season                int
 	Crop, Variety         string
 	Batches, OtherBatches int
 	Difference, Low, High Num
 	Verdict               rate.Verdict
+	Lot                   string
 }
+
+// noLot stands for batches of which no lot is written, taken as one.
+const noLot = "none written"
+
+// Words is the verdict, with the lot that it rests on where it rests on one.
+func (d Difference) Words() string {
+	if d.Verdict != rate.HigherByLot && d.Verdict != rate.LowerByLot {
+		return string(d.Verdict)
+	}
+	return string(d.Verdict) + ": " + cmp.Or(d.Lot, noLot)
+}
+
+// Below says whether a lot came up below its packet (rule "Lots"); empty: not compared.
+type Below string
+
+// The answers. BelowUnsure: lower than a mix allows, but of too few batches to tell.
+const (
+	BelowYes    Below = "yes"
+	BelowUnsure Below = "unsure"
+	BelowNo     Below = "no"
+)
 
 // Lot is a seed lot and what came up of it. Lot is its row of lots.csv.
 type Lot struct {
 	records.Lot
 	Sown                        []string           // codes, sorted, of all batches sown from it
 	Counted                     int                // of them counted
+	Days                        int                // days on which those were sown
 	rate.Rate                                      // per cell of what ever came up: X cells of N looked at
-	SeedRate, SeedLow, SeedHigh Num                // per seed: what is compared with the packet
+	SeedRate, SeedLow, SeedHigh Num                // per seed: what is compared with the packet; only of one seed a cell
 	PerCell                     records.Maybe[int] // seeds a cell, where all batches counted have the same
 	Label                       Num
 	Allowance                   Num
-	Minimum                     Num // 7 CFR 201.31
-	Below                       records.Maybe[bool]
+	Minimum                     Num // 7 CFR 201.31, where the setting legal_minimum says so
+	Below                       Below
 	SeedsBought, SeedsSown      Num  // seeds in hand = the difference
 	SeedsGuessed                bool // seeds per gram taken from the trade table
 	Cluster                     bool // beet and chard: not compared
@@ -111,8 +138,8 @@ type Week struct {
 	Season    int
 	Crop      string
 	Week      string // 2025-W14
-	rate.Rate        // no interval
-	Temp      Num    // mean Celsius in chamber, else house, from sowing until 7 days after
+	rate.Rate        // interval by the crop's scatter
+	Temp      Num    // mean Celsius in chamber, else house, over the 7 days from sown
 	TempOf    string // chamber, house or empty
 }
 
@@ -120,14 +147,15 @@ type Week struct {
 type Chamber struct {
 	Season                      int
 	Chamber                     string
-	rate.Rate                   // emergence of batches that stood in it
+	rate.Rate                   // emergence of batches that stood in it; none where it has no name
 	Readings                    int
 	MeanTemp, LowTemp, HighTemp Num // Celsius
-	DaysIn                      Num // median days in the chamber
+	DaysIn                      Num // median days in the chamber, of the stays written
 	Crops                       []ChamberCrop
 }
 
-// ChamberCrop is a crop in a chamber beside its usual range (trade table).
+// ChamberCrop is a crop in a chamber beside the temperatures at which it comes up well
+// (trade table).
 type ChamberCrop struct {
 	Crop                string
 	Batches             int
@@ -135,3 +163,27 @@ type ChamberCrop struct {
 	MeanTemp            Num // over the readings while its batches stood there
 	Outside             Num // share of those readings outside the usual range
 }
+
+// Climate is what came up of a crop's batches that stood at highs of one band in the
+// house, all seasons together (rule "Climate"). Band is its lower end, Celsius, that of
+// the first BelowAllBands.
+type Climate struct {
+	Crop string
+	Band int
+	rate.Rate
+}
+
+// Alarm is a day on which it was too warm or too cold in one place (rule "Alarms").
+type Alarm struct {
+	Date         records.Date
+	Season       int // of the date
+	Place        string
+	Chamber      string // its name; empty also for the house, and for a chamber without a name
+	House        bool
+	Value, Limit float64 // Celsius
+	High         bool    // above the limit, else below
+	Batches      []string
+}
+
+// LotWord is the lot that a verdict rests on, or that none was written.
+func (d Difference) LotWord() string { return cmp.Or(d.Lot, noLot) }

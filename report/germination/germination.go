@@ -8,20 +8,22 @@ import (
 
 // New computes what came up. counts is what Count returned of the same batches.
 func New(b *batch.Batches, counts []Counts, book *records.Book) *Figures {
-	climate := climateOf(book)
+	read := readingsOf(book)
 	f := &Figures{}
-	f.Counted, f.MedianT50 = countedOf(b.List, counts, climate)
+	f.Counted, f.MedianT50 = countedOf(b.List, counts, read)
 	in := batch.Filter(f.Counted, (*Counted).EntersEmergence)
 	f.Scatter = rate.ScatterOf(in, seedGroupOf, cropOfSeedGroup, emergenceCount, b.Settings.Confidence)
 	f.Seasons = seasons(in, b.Seasons, f.Scatter)
 	f.Crops = crops(in, f.Scatter)
 	f.Emergence = emergence(in, leftOut(f.Counted), f.Scatter)
-	f.Differences = differences(in, b.Seasons, court{f.Scatter, b.Settings.Confidence})
-	f.Lots = lots(book.Lots, f.Counted, f.Scatter)
+	f.Differences = differences(in, b.Seasons, f.Scatter)
+	f.Lots = lots(book, f.Counted, f.Scatter)
 	f.Timing = timing(f.Counted)
 	f.Losses = losses(f.Counted)
-	f.Weeks = weeks(in, climate)
-	f.Chambers = chambers(f.Counted, climate, b.Settings)
+	f.Weeks = weeks(in, read, f.Scatter)
+	f.Chambers = chambers(f.Counted, read, b.Settings)
+	f.Climate = climate(in, read, f.Scatter)
+	f.Alarms = alarms(f.Counted, book, read)
 	return f
 }
 

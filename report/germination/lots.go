@@ -3,7 +3,6 @@ package germination
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"traybook/records"
 	"traybook/report/batch"
@@ -11,31 +10,40 @@ import (
 	"traybook/report/trade"
 )
 
-// usualAllowance is by how much the emergence of a lot in a mix may lie below its
-// packet where fewer than enoughLots other lots of the crop can tell; common practice,
-// no source.
+// By how much the emergence of a lot in a mix may lie below its packet, shares of 1: the
+// usual where fewer than enoughLots other lots of the crop can tell; else what they miss
+// and somewhat more, within bounds. Choices of ours, no source.
 const (
 	usualAllowance = 0.10
+	leastAllowance = 0.05
+	mostAllowance  = 0.20
+	somewhatMore   = 0.05
 	enoughLots     = 3
 )
 
 // lots returns a row for every lot of lots.csv, by code (rule "Lots").
-func lots(rows []records.Lot, all []*Counted, scatter rate.Scatter) []Lot {
+func lots(book *records.Book, all []*Counted, scatter rate.Scatter) []Lot {
 	_, batches := batch.GroupBy(all, lotOf)
 	var table []Lot
-	for _, row := range rows {
-		table = append(table, lotFigure(row, batches[row.Code], scatter))
+	for _, row := range book.Lots {
+		l := lotFigure(row, batches[row.Code], scatter)
+		if book.Settings.LegalMinimum {
+			l.Minimum = trade.Minimum(row.Crop)
+		}
+		table = append(table, l)
 	}
 	slices.SortStableFunc(table, func(a, b Lot) int { return cmp.Compare(a.Code, b.Code) })
 	for i := range table {
-		table[i].allow(table)
+		table[i].compare(table)
 	}
 	return table
 }
 
 // lotFigure is all but the comparison with the packet, which leans on the other lots.
+// Where several seeds were sown to a cell there is no rate: a full cell hides how many of
+// its seeds failed.
 func lotFigure(row records.Lot, batches []*Counted, scatter rate.Scatter) Lot {
-	l := Lot{Lot: row, Label: row.GermLabel, Cluster: isCluster(row.Crop), Minimum: trade.Minimum(row.Crop)}
+	l := Lot{Lot: row, Label: row.GermLabel, Cluster: isCluster(row.Crop)}
 	l.SeedsBought, l.SeedsGuessed = SeedsBought(row)
 	l.SeedsSown = records.Known(0.0)
 	for _, c := range batches {
@@ -43,10 +51,12 @@ func lotFigure(row records.Lot, batches []*Counted, scatter rate.Scatter) Lot {
 		l.SeedsSown = plus(l.SeedsSown, c.SeedsSown)
 	}
 	counted := batch.Filter(batches, (*Counted).EntersEmergence)
-	l.Counted = len(counted)
+	days, _ := batch.GroupBy(counted, func(c *Counted) records.Date { return c.Sown })
+	l.Counted, l.Days = len(counted), len(days)
 	l.Rate = scatter.Rate(row.Crop, rate.Counts(counted, everUpCount))
-	l.PerCell = seedsPerCell(counted)
-	l.SeedRate, l.SeedLow, l.SeedHigh = l.PerSeed(l.PerCell)
+	if l.PerCell = seedsPerCell(counted); l.PerCell == records.Known(1) {
+		l.SeedRate, l.SeedLow, l.SeedHigh = l.Share, l.Low, l.High
+	}
 	return l
 }
 
@@ -70,44 +80,53 @@ func SeedsBought(lot records.Lot) (seeds Num, guessed bool) {
 	return Num{}, false
 }
 
-// clusters are the crops whose sown unit holds several seeds.
-var clusters = []string{"beet", "beets", "beetroot", "chard"}
+// clusters are the crops, as the trade table names them, whose sown unit holds several
+// seeds.
+var clusters = []string{"beet", "chard"}
 
-func isCluster(crop string) bool { return slices.Contains(clusters, strings.ToLower(crop)) }
+func isCluster(crop string) bool {
+	facts, _ := trade.Crop(crop)
+	return slices.Contains(clusters, facts.Name)
+}
 
-// allow says by how much the lot may lie below its packet, judged by the crop's
-// other lots, and whether its whole interval lies lower still.
-func (l *Lot) allow(all []Lot) {
+// compare says by how much the lot may lie below its packet, judged by the crop's other
+// lots, and whether it lies lower still. One day's sowings share their weather: they
+// cannot tell the seed from it.
+func (l *Lot) compare(all []Lot) {
 	if l.Cluster {
 		return
 	}
 	l.Allowance = records.Known(usualAllowance)
 	if gaps := l.gapsOfOthers(all); len(gaps) >= enoughLots {
-		// Lots that beat their packets are no reason to ask more of this one.
-		l.Allowance = records.Known(max(0, rate.Median(gaps).Value))
+		l.Allowance.Value = min(max(leastAllowance, rate.Median(gaps).Value+somewhatMore), mostAllowance)
 	}
-	if l.Label.Known && l.SeedHigh.Known {
-		l.Below = records.Known(l.SeedHigh.Value < l.Label.Value-l.Allowance.Value)
+	least := l.Label.Value - l.Allowance.Value - rate.Equal
+	switch {
+	case !l.Label.Known || !l.SeedRate.Known:
+	case l.SeedRate.Value >= least:
+		l.Below = BelowNo
+	case !l.SeedHigh.Known || l.SeedHigh.Value >= least || l.Days == 1:
+		l.Below = BelowUnsure
+	default:
+		l.Below = BelowYes
 	}
 }
 
-// gapsOfOthers is packet less rate a seed of the crop's other lots that have both.
+// gapsOfOthers is the gaps of the crop's other lots that have one.
 func (l *Lot) gapsOfOthers(all []Lot) []float64 {
 	var gaps []float64
 	for _, o := range all {
-		if o.Code != l.Code && o.Crop == l.Crop && o.Label.Known && o.SeedRate.Known {
-			gaps = append(gaps, o.Label.Value-o.SeedRate.Value)
+		if gap := o.Gap(); gap.Known && o.Code != l.Code && o.Crop == l.Crop {
+			gaps = append(gaps, gap.Value)
 		}
 	}
 	return gaps
 }
 
-// Gap is how far a lot's seed came up below its packet, for ranking lots. Missing
-// where it says little of the seed: no packet or no count, seed balls, and, unless
-// the lot is flagged, several seeds to a cell, where one failed cell counts for all.
+// Gap is how far a lot's seed came up below its packet. Missing where either is unknown,
+// and for seed balls, of which it says little.
 func (l Lot) Gap() Num {
-	several := l.PerCell.Or(1) > 1 && !l.Below.Or(false)
-	if !l.Label.Known || !l.SeedRate.Known || l.Cluster || several {
+	if !l.Label.Known || !l.SeedRate.Known || l.Cluster {
 		return Num{}
 	}
 	return records.Known(l.Label.Value - l.SeedRate.Value)

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"traybook/records"
-	"traybook/report/rate"
 )
 
 // temps is temperatures added up, Celsius.
@@ -36,79 +35,65 @@ type chamberDay struct {
 	date    records.Date
 }
 
-// climate is what the readings say, by chamber and day, and by day in the house
-// (the middle of low and high).
-type climate struct {
+// readings is what was read, by chamber and day, those of a day by temperature, and the
+// last row of each day in the house.
+type readings struct {
 	chamber map[chamberDay][]float64
-	house   map[records.Date]float64
-	unnamed bool // a farm with one chamber need not name it
+	house   map[records.Date]records.HouseReading
 }
 
-// climateOf sorts the readings, those of a day by temperature, so that their order
-// in the log changes no digit.
-func climateOf(book *records.Book) climate {
-	c := climate{chamber: map[chamberDay][]float64{}, house: houseDays(book.House)}
+// readingsOf sorts the readings of a chamber's day, so that their order in the log
+// changes no digit.
+func readingsOf(book *records.Book) readings {
+	r := readings{map[chamberDay][]float64{}, map[records.Date]records.HouseReading{}}
 	for _, reading := range book.Chamber {
 		k := chamberDay{reading.Chamber, reading.Date}
-		c.chamber[k] = append(c.chamber[k], reading.Temp)
-		c.unnamed = c.unnamed || reading.Chamber == ""
+		r.chamber[k] = append(r.chamber[k], reading.Temp)
 	}
-	for _, day := range c.chamber {
+	for _, day := range r.chamber {
 		slices.Sort(day)
 	}
-	return c
-}
-
-// houseDays is the middle of low and high of each day that has both; of several rows
-// of a day their median.
-func houseDays(rows []records.HouseReading) map[records.Date]float64 {
-	middles := map[records.Date][]float64{}
-	for _, row := range rows {
-		if row.Low.Known && row.High.Known {
-			middles[row.Date] = append(middles[row.Date], (row.Low.Value+row.High.Value)/2)
-		}
+	for _, row := range book.House {
+		r.house[row.Date] = row
 	}
-	days := map[records.Date]float64{}
-	for date, of := range middles {
-		days[date] = rate.Median(of).Value
-	}
-	return days
+	return r
 }
 
-// stoodIn reports whether the batch is known to have stood in a chamber that the
-// book names; the chamber without a name is one where its readings have none either.
-func (c climate) stoodIn(one *Counted) bool {
-	return one.Chamber != "" || one.ChamberOut.Known() && c.unnamed
-}
+// firstDays is over how many days a batch's warmth is taken, from the day it was sown or
+// came into the house.
+const firstDays = 7
 
-// germinationDays is how long after sowing the temperature beside a sowing is read.
-const germinationDays = 7
-
-// inChamber is the readings of a batch's chamber while it stood there, at most until
-// 7 days after sowing; where chamber_out is not written, all of those days.
-func (c climate) inChamber(one *Counted) temps {
+// inChamber is the readings of a batch's chamber on those of its first days on which it
+// stood there.
+func (r readings) inChamber(one *Counted) temps {
 	var t temps
-	if !c.stoodIn(one) {
-		return t
-	}
-	until := one.Sown + germinationDays
-	if one.ChamberOut.Known() {
-		until = min(until, one.ChamberOut)
-	}
-	for d := one.Sown; d <= until; d++ {
-		for _, temp := range c.chamber[chamberDay{one.Chamber, d}] {
+	for d := one.Sown; d < min(one.Sown+firstDays, one.ChamberUntil); d++ {
+		for _, temp := range r.chamber[chamberDay{one.Chamber, d}] {
 			t.add(temp)
 		}
 	}
 	return t
 }
 
-// inHouse is the house from a batch's sowing until 7 days after, by day.
-func (c climate) inHouse(one *Counted) temps {
+// inHouse is the middle of each day's low and high in the house over the first days
+// after the sowing.
+func (r readings) inHouse(one *Counted) temps {
 	var t temps
-	for d := one.Sown; d <= one.Sown+germinationDays; d++ {
-		if temp, known := c.house[d]; known {
-			t.add(temp)
+	for d := one.Sown; d < one.Sown+firstDays; d++ {
+		if row := r.house[d]; row.Low.Known && row.High.Known {
+			t.add((row.Low.Value + row.High.Value) / 2)
+		}
+	}
+	return t
+}
+
+// highs is each day's high in the house over a batch's first days there.
+func (r readings) highs(one *Counted) temps {
+	var t temps
+	from := max(one.Sown, one.ChamberUntil)
+	for d := from; d < from+firstDays; d++ {
+		if row := r.house[d]; row.High.Known {
+			t.add(row.High.Value)
 		}
 	}
 	return t

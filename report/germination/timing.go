@@ -10,7 +10,7 @@ import (
 )
 
 // time finds how fast a batch from seed came up (rule "Timing"). It needs counts on
-// two or more days.
+// two or more days after that of the sowing.
 func (c *Counted) time() {
 	if !c.FromSeed {
 		return
@@ -31,13 +31,12 @@ func (c *Counted) time() {
 }
 
 // cumulative is what had ever come up in the batch by each day of a count, days
-// since sowing. A tray keeps its figure until it is counted again and has none
-// before its first; one whose cells looked at change, or which was counted on the
-// day of sowing only, is left out.
+// since sowing. Counts of the day of sowing are dropped before all else, and a date
+// before it is a mistype. A tray keeps its figure until it is counted again and has none
+// before its first; one whose cells looked at change is left out.
 func (c *Counted) cumulative() (days, everUp []float64) {
-	kept := batch.Filter(c.series, func(s series) bool {
-		return s.dates[len(s.dates)-1] > c.Sown && slices.Min(s.cells) == slices.Max(s.cells)
-	})
+	later := batch.Filter(c.Rows, func(row records.Count) bool { return row.Date > c.Sown })
+	kept := batch.Filter(seriesOf(&c.Sowing, later), func(s series) bool { return slices.Min(s.cells) == slices.Max(s.cells) })
 	var dates []records.Date
 	for _, s := range kept {
 		dates = append(dates, s.dates...)

@@ -9,12 +9,14 @@ import (
 
 // Rule "Timing": two trays, one first counted later; before its first count it has
 // none. 20 on day 4, 20 + 50 on day 6, 30 + 50 on day 8: N = 80, half at 40.5, 4 + 2 x
-// 20.5/50 = 4.82. A tray whose cells change and one counted on day 0 only are left out.
+// 20.5/50 = 4.82. A tray whose cells change is left out; counts of the day of sowing
+// are dropped before that is looked at.
 func TestTimingByTrays(t *testing.T) {
 	b := booktest.New(t)
 	b.Sow("two", "2025-03-01", "orache", "x", "AIR", 4)
 	b.CountTray("two", "2025-03-05", 1, 20)
 	b.CountTray("two", "2025-03-09", 1, 30)
+	b.CountTray("two", "2025-03-01", 1, 0).Cells = records.Known(50)
 	b.CountTray("two", "2025-03-07", 2, 50)
 	b.CountTray("two", "2025-03-05", 3, 90).Cells = records.Known(100)
 	b.CountTray("two", "2025-03-07", 3, 90).Cells = records.Known(95)
@@ -53,6 +55,24 @@ func TestTimingOfAGroup(t *testing.T) {
 	known(t, "before", row.BeforeDay, 5, 0)
 	missing(t, "T50 of nothing", f.of(t, "f").T50)
 	missing(t, "before of nothing", f.of(t, "f").BeforeDay)
+}
+
+// A count on the day of sowing says nothing of time, whatever it holds: with one other
+// count there is no T50, with two it is theirs, and nothing was up before day 0.
+func TestCountsOfTheSowingDayAreDropped(t *testing.T) {
+	b := booktest.New(t)
+	for _, code := range []string{"once", "twice"} {
+		b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
+		c := b.Count(code, "2025-03-01", 60)
+		c.Lost = records.Known(30)
+		b.Count(code, "2025-03-07", 20)
+	}
+	b.Count("twice", "2025-03-09", 80)
+	f := figures(b, "2025-05-01")
+	missing(t, "T50 of one later count", f.of(t, "once").T50)
+	missing(t, "before day", f.of(t, "once").BeforeDay)
+	known(t, "T50", f.of(t, "twice").T50, 6+2*20.5/60, 1e-12) // 20 on day 6, 80 on day 8: half at 40.5
+	known(t, "mean", f.of(t, "twice").MeanDays, (20*6+60*8)/80.0, 1e-12)
 }
 
 // One count tells no time, nor do two rows of one day.

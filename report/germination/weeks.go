@@ -18,17 +18,17 @@ type weekKey struct {
 
 func weekOf(c *Counted) weekKey { return weekKey{c.Season, c.Crop, isoWeek(c.Sown)} }
 
-// weeks returns what came up by crop and ISO week of sowing, beside how warm it was
-// (rule "Losses, weeks, chambers").
-func weeks(in []*Counted, c climate) []Week {
+// weeks returns what came up by crop and ISO week of sowing, with an interval by the
+// crop's scatter, beside how warm it was (rule "Losses, weeks, chambers").
+func weeks(in []*Counted, r readings, scatter rate.Scatter) []Week {
 	keys, groups := batch.GroupBy(in, weekOf)
 	slices.SortFunc(keys, func(a, b weekKey) int {
 		return cmp.Or(cmp.Compare(a.season, b.season), cmp.Compare(a.crop, b.crop), cmp.Compare(a.week, b.week))
 	})
 	var table []Week
 	for _, k := range keys {
-		w := Week{Season: k.season, Crop: k.crop, Week: k.week, Rate: rate.Pool(rate.Counts(groups[k], emergenceCount))}
-		w.Temp, w.TempOf = c.around(groups[k])
+		w := Week{Season: k.season, Crop: k.crop, Week: k.week, Rate: scatter.Rate(k.crop, rate.Counts(groups[k], emergenceCount))}
+		w.Temp, w.TempOf = r.around(groups[k])
 		table = append(table, w)
 	}
 	return table
@@ -41,16 +41,16 @@ func isoWeek(d records.Date) string {
 	return fmt.Sprintf("%04d-W%02d", year, week)
 }
 
-// around is the mean temperature from sowing until 7 days after, every batch
+// around is the mean temperature over the 7 days from sowing, every batch
 // counting once: over the batches with readings of their chamber, else over those
 // with readings of the house.
-func (c climate) around(batches []*Counted) (mean Num, of string) {
+func (r readings) around(batches []*Counted) (mean Num, of string) {
 	var chamber, house temps
 	for _, one := range batches {
-		if m := c.inChamber(one).mean(); m.Known {
+		if m := r.inChamber(one).mean(); m.Known {
 			chamber.add(m.Value)
 		}
-		if m := c.inHouse(one).mean(); m.Known {
+		if m := r.inHouse(one).mean(); m.Known {
 			house.add(m.Value)
 		}
 	}
@@ -61,4 +61,16 @@ func (c climate) around(batches []*Counted) (mean Num, of string) {
 		return house.mean(), "house"
 	}
 	return Num{}, ""
+}
+
+// Monday is the first day of the week of sowing. The week that holds 4 January is a
+// year's first (ISO 8601-1:2019, 3.1.1.23).
+func (w Week) Monday() records.Date {
+	var year, week int
+	if _, err := fmt.Sscanf(w.Week, "%d-W%d", &year, &week); err != nil {
+		return 0
+	}
+	fourth := records.NewDate(year, 1, 4)
+	monday := fourth - records.Date((int(fourth.Time().Weekday())+6)%7)
+	return monday + records.Date(7*(week-1))
 }

@@ -19,27 +19,43 @@
 // of n, over groups with two batches or more whose pooled share p lies strictly between
 // 0 and 1, N the group's cells:
 //
-//	rho = (sum (x - n p)^2 / (n p (1 - p)) - df) / sum (n - 1)(1 - n/N)
-//	df  = batches - groups
+//	X2 = sum (x - n p)^2 / (n p (1 - p))
+//	df = batches - groups
+//	G  = sum (n - 1)(1 - n/N)
 //
-// held within 0 and 0.5; 0 where the denominator is. A group is season, crop, variety,
-// cells of a tray and kind; for emergence it is split by seeds_per_cell too. Sums are
-// taken crop by crop; added up over all crops they give the book's scatter. A crop with
-// 3 degrees of freedom or more has its own, another the book's; where the book has fewer
-// than 3 there is no interval anywhere: too few batches. What is pooled over several
-// groups of a crop takes the crop's, what is pooled across crops the book's. Columns rho
-// and df are those used, empty where there is no interval.
+// A group is season, crop, variety, cells of a tray and kind; for emergence it is split
+// by seeds_per_cell too. Sums are taken crop by crop; added up over all crops they are
+// the book's. Of the book
 //
-// Source: the moment estimator of an intra-class correlation from Pearson's chi-square:
+//	rho_b = (X2 - df) / G, held within 0 and 0.5; 0 where G is
+//
+// with its df. Where that is below 3 there is no interval anywhere: too few batches. A
+// crop's own sums lean on the book's, as if the book lent it 3 degrees of freedom:
+//
+//	rho = (X2 - df + 3 m rho_b) / (G + 3 m), held within 0 and 0.5; 0 where the divisor is
+//	m   = G/df of the crop, of the book where either is 0
+//
+// with df + 3 degrees of freedom. A crop sown once so scatters as the book does; one of
+// many batches speaks for itself. What is pooled over several groups of a crop takes the
+// crop's, what is pooled across crops the book's. Columns rho and df are those used, empty
+// where there is no interval.
+//
+// Sources: the moment estimator of an intra-class correlation from Pearson's chi-square:
 // Williams (1982), Applied Statistics 31:144-148; Moore (1987), Applied Statistics
-// 36:8-14 (both from memory). The bounds 3 and 0.5 are choices of ours.
+// 36:8-14 (both from memory). The prior is after the moderated variances of Smyth (2004),
+// Stat. Appl. Genet. Mol. Biol. 3(1):3 (from memory); its weight of 3, and the bounds 3
+// and 0.5, are choices of ours. Simulated: where crops are alike 95 to 97 of 100
+// intervals of 95 % hold the truth; a single wild crop among calm ones is lent too little
+// and has 83 to 89 (SimulatedCoverage and SimulatedWildCoverage in package estimate).
 //
 // # Interval of a share
 //
 // x of N over the batches pooled. Cells that are alike tell less than as many that are
 // not: the design effect E = 1 + (sum n^2 / N - 1) rho, and N/E is the effective count n.
-// The interval is Wilson's at p = x/N on n, with t of rho's degrees of freedom (Student)
-// in place of z, at the level of the setting confidence:
+// The interval is Wilson's with continuity correction on n, with t of rho's degrees of
+// freedom (Student) in place of z, at the level of the setting confidence: with p = x/N
+// its lower end is Wilson's at p - 1/(2n), its upper at p + 1/(2n), each first held within
+// 0..1, where Wilson's ends at p are
 //
 //	(p + t^2/2n -+ t sqrt(p (1 - p)/n + t^2/4n^2)) / (1 + t^2/n)
 //
@@ -47,8 +63,9 @@
 // where x is N. Batches of which nothing was looked at are not counted; of none there is
 // no share.
 //
-// Sources: Wilson (1927), J. Am. Stat. Assoc. 22:209-212; design effect by sizes: Kish
-// (1965), Survey Sampling, and Rao and Scott (1992), Biometrics 48:577-585 (from memory).
+// Sources: Wilson (1927), J. Am. Stat. Assoc. 22:209-212; the correction: Newcombe (1998),
+// Stat. Med. 17:857-872, method 4, and R's prop.test; design effect by sizes: Kish (1965),
+// Survey Sampling, and Rao and Scott (1992), Biometrics 48:577-585 (from memory).
 //
 // # Variance of a rate
 //

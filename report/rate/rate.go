@@ -64,20 +64,26 @@ func (r Rate) PerSeed(k records.Maybe[int]) (share, low, high Num) {
 // Verdict is a comparison in words.
 type Verdict string
 
-// The verdicts.
+// The verdicts. HigherByLot and LowerByLot are clear only as long as one lot is in it;
+// which one stands beside them.
 const (
 	ClearlyHigher Verdict = "clearly higher"
 	ClearlyLower  Verdict = "clearly lower"
+	HigherByLot   Verdict = "higher, by one lot"
+	LowerByLot    Verdict = "lower, by one lot"
 	NoDifference  Verdict = "no clear difference"
 	TooFew        Verdict = "too few batches"
 )
 
-// VerdictOf puts the interval of a difference in words.
+// Equal is how far apart two figures may be and still count as one (rule "Missing").
+const Equal = 1e-9
+
+// VerdictOf puts the interval of a difference in words; an end at 0 is not clear of it.
 func VerdictOf(low, high float64) Verdict {
 	switch {
-	case low > 0:
+	case low > Equal:
 		return ClearlyHigher
-	case high < 0:
+	case high < -Equal:
 		return ClearlyLower
 	}
 	return NoDifference

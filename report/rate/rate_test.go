@@ -63,10 +63,10 @@ func TestPerSeed(t *testing.T) {
 	booktest.Missing(t, "high without an interval", high)
 }
 
-// An end at 0 is not clear of it.
+// An end at 0, or as near to it as to count for it, is not clear of it (rule "Missing").
 func TestVerdicts(t *testing.T) {
 	for want, ends := range map[Verdict][][2]float64{
-		ClearlyHigher: {{0.001, 0.3}}, ClearlyLower: {{-0.3, -0.001}}, NoDifference: {{0, 0.3}, {-0.3, 0}, {-0.1, 0.1}},
+		ClearlyHigher: {{0.001, 0.3}}, ClearlyLower: {{-0.3, -0.001}}, NoDifference: {{0, 0.3}, {-0.3, 0}, {-0.1, 0.1}, {9e-10, 0.3}, {-0.3, -9e-10}},
 	} {
 		for _, e := range ends {
 			if got := VerdictOf(e[0], e[1]); got != want {

@@ -18,7 +18,7 @@ type Scatter struct {
 }
 
 // Spread is the scatter used for an interval: the correlation of cells within a batch
-// and its degrees of freedom.
+// and its degrees of freedom, those lent by the book among them.
 type Spread struct{ Rho, DF float64 }
 
 // ScatterOf measures the scatter between batches of one key; level is that of the
@@ -43,18 +43,21 @@ func Counts[T any](list []T, count func(T) estimate.Count) []estimate.Count {
 	return counts
 }
 
-// Of returns the scatter in a crop, or in the book where the crop has too little or
-// is empty; ok is false where the book has too little, too.
+// Of returns the scatter of a crop, leaning on the book's, or for the empty crop the
+// book's own; ok is false where the book has too little to tell (rule "Scatter").
 func (s Scatter) Of(crop string) (used Spread, ok bool) {
-	scatter := s.crops[crop]
-	if scatter.DF < minDF {
-		scatter = s.book
-	}
-	if scatter.DF < minDF {
+	if s.book.DF < minDF {
 		return Spread{}, false
 	}
-	return Spread{scatter.Rho(), float64(scatter.DF)}, true
+	if crop == "" {
+		return Spread{s.book.Rho(), float64(s.book.DF)}, true
+	}
+	rho, df := s.crops[crop].Leaning(s.book)
+	return Spread{rho, df}, true
 }
+
+// Level is that of the intervals, a share of 1: the setting confidence.
+func (s Scatter) Level() float64 { return s.level }
 
 // Rate pools batches into a rate with its interval, by the scatter in a crop; an
 // empty crop stands for the book (rule "Interval of a share").

@@ -16,7 +16,10 @@ type EmergenceDay struct {
 // EmergenceDays returns, by rising temperature, the temperatures at which a crop was tested; nil for a crop that the
 // table does not know. A temperature at which none came up has no days, which is not the same as one not tested: that has no
 // row. Source: Harrington and Minges (1954), Vegetable Seed Germination, seed sown half an inch deep.
-func EmergenceDays(crop string) []EmergenceDay { return emergenceDays()[key(crop)] }
+func EmergenceDays(crop string) []EmergenceDay {
+	days, _ := find(emergenceDays(), crop)
+	return days
+}
 
 var emergenceDays = sync.OnceValue(func() map[string][]EmergenceDay {
 	found := map[string][]EmergenceDay{}
@@ -32,7 +35,7 @@ var emergenceDays = sync.OnceValue(func() map[string][]EmergenceDay {
 		day.Normal.Value /= 100
 		name := key(r["crop"])
 		found[name] = append(found[name], day)
-		if short := key(beforeParenthesis(name)); short != name {
+		if short := key(beforeBracket(r["crop"])); short != name {
 			found[short] = found[name]
 		}
 	}

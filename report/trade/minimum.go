@@ -13,7 +13,8 @@ func Minimum(crop string) records.Maybe[float64] {
 	if facts, ok := Crop(crop); ok {
 		return facts.MinimumGermination
 	}
-	return minimums()[key(crop)]
+	share, _ := find(minimums(), crop)
+	return share
 }
 
 var minimums = sync.OnceValue(func() map[string]records.Maybe[float64] {

@@ -5,7 +5,6 @@ import (
 	"encoding/csv"
 	"fmt"
 	"strconv"
-	"strings"
 
 	"traybook/records"
 )
@@ -50,25 +49,4 @@ func (r row) number(column string) records.Maybe[float64] {
 		panic(fmt.Sprintf("trade: column %s: %v", column, err))
 	}
 	return records.Known(value)
-}
-
-// key is a crop's name as it is compared: without case and outer spaces.
-func key(name string) string { return strings.ToLower(strings.TrimSpace(name)) }
-
-// beforeParenthesis is the part of a name before a parenthesis: melon of "melon (muskmelon)".
-func beforeParenthesis(name string) string {
-	before, _, _ := strings.Cut(name, "(")
-	return before
-}
-
-// byName keeps the rows by key, and by the part of the name before a parenthesis where no other row has it whole.
-func byName[T any](name func(T) string, all []T) map[string]T {
-	found := map[string]T{}
-	for _, one := range all {
-		found[key(beforeParenthesis(name(one)))] = one
-	}
-	for _, one := range all {
-		found[key(name(one))] = one
-	}
-	return found
 }

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strconv"
 
 	"traybook/records"
 )
@@ -38,3 +39,6 @@ var lateNames = map[int]string{
 // DaysLate names a band of days past the planned date, in a sentence and in a chart;
 // empty for a day that begins none.
 func DaysLate(first int) string { return lateNames[first] }
+
+// Year writes a season: the year in which it ends.
+func Year(season int) string { return strconv.Itoa(season) }

@@ -12,7 +12,7 @@ import (
 // gapsOfTrays lists what is said to be missing of tray codes.
 func gapsOfTrays(r *Report) []string {
 	var said []string
-	for _, m := range trayGapsOf(r.Batches.Codes, r.Money, r.Trays) {
+	for _, m := range trayGapsOf(r.Book, r.Batches, r.Money, r.Trays) {
 		said = append(said, m.What)
 	}
 	return said
@@ -21,8 +21,12 @@ func gapsOfTrays(r *Report) []string {
 // What trays.csv leaves blank is said, once for each kind of gap, before the rest.
 func TestTrayGapsAreSaid(t *testing.T) {
 	r := reportOf(pair(t, 1, 2, 3, 1))
-	if said := gapsOfTrays(r); len(said) != 1 || said[0] != "minutes a use: HEAVY and THIN" || r.Missing[0].What != said[0] {
-		t.Errorf("%q of %+v", said, r.Missing)
+	// HEAVY is written to survive 30 uses and used three times a season or fewer.
+	if said := fmt.Sprintf("%q", gapsOfTrays(r)); said != `["years a tray lasts: HEAVY" "minutes a use: HEAVY and THIN" "mix a use: HEAVY and THIN"]` {
+		t.Error(said)
+	}
+	if m := gapOf(t, r, "minutes a use: HEAVY and THIN"); m.Touched != 8 || m.Minutes != 2 || len(m.Places) != 2 || m.Season != 0 {
+		t.Errorf("%+v", m)
 	}
 	b := booktest.New(t)
 	b.Trays = []records.Purchase{
