@@ -19,6 +19,8 @@ type Book struct {
 	Changes  []Change
 	Notes    []Note
 	Files    []File
+	// OtherSheets are the sheets of a workbook that are no logs and were not read.
+	OtherSheets []string
 }
 
 // File says what was read of one log. Rows counts the rows with anything in
@@ -28,6 +30,8 @@ type File struct {
 	Rows    int
 	LeftOut int
 	Columns []string // the contract's columns present, in the contract's order
+	Unread  []string // the other columns' names, as written, in the file's order
+	heads   []string // the contract's columns as the file has them, empty for others
 }
 
 // Has reports whether the log was in the folder.

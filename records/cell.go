@@ -2,6 +2,7 @@ package records
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -13,7 +14,7 @@ func (r *row) raw(col string) string {
 	if !ok {
 		return ""
 	}
-	return r.Cells[i]
+	return r.asWritten(col, r.Cells[i])
 }
 
 // text is a cell without surrounding space.
@@ -39,10 +40,27 @@ func (r *row) problem(check, col, found, expected, remedy string) {
 	}
 }
 
+// doubt warns of a cell that may be mistyped, once: several checks may find the same.
+func (r *row) doubt(check, col, found, expected, remedy string) {
+	at := r.cell(col)
+	if !r.doubted[at] {
+		r.doubted[at] = true
+		r.problem(check, col, found, expected, remedy)
+	}
+}
+
 // misread reports a cell that is not what its column holds.
 func (r *row) misread(check, col, expected, remedy string) {
 	r.problem(check, col, "read "+quote(r.text(col)), expected, remedy)
 }
+
+// The most that a cell can mean: more is a slip of the keys.
+const (
+	mostCount  = 10_000_000 // of plants, cells, seeds
+	mostMoney  = 10_000_000
+	mostTrays  = 10_000 // of one batch
+	mostPlaces = 20     // of one tray
+)
 
 // whole reads a whole number of at least so much.
 func (r *row) whole(col string, least int) Maybe[int] {
@@ -57,6 +75,10 @@ func (r *row) whole(col string, least int) Maybe[int] {
 	}
 	if n < least {
 		r.misread("out-of-range", col, "a whole number of "+strconv.Itoa(least)+" or more is expected", "")
+		return Maybe[int]{}
+	}
+	if n > mostCount {
+		r.misread("out-of-range", col, "a whole number of at most "+plain(mostCount)+" is expected", "")
 		return Maybe[int]{}
 	}
 	return Known(n)
@@ -92,19 +114,35 @@ func (r *row) upTo(col string, most float64) Maybe[float64] {
 	})
 }
 
+// places reads the bench places of one tray.
+func (r *row) places() Maybe[float64] {
+	return r.measure("places", numberCell, func(x float64) string {
+		if x < 0 || x > mostPlaces {
+			return "a number from 0 to " + plain(mostPlaces) + " is expected"
+		}
+		return ""
+	})
+}
+
 // money reads an amount of at least 0; credit reads one of either sign.
 func (r *row) money(col string) Maybe[float64] {
 	return r.measure(col, moneyCell, func(x float64) string {
 		if x < 0 {
 			return "an amount of 0 or more is expected"
 		}
-		return ""
+		return tooMuch(x)
 	})
 }
 
 // credit reads an amount of either sign: a bill that was paid back is negative.
-func (r *row) credit(col string) Maybe[float64] {
-	return r.measure(col, moneyCell, func(float64) string { return "" })
+func (r *row) credit(col string) Maybe[float64] { return r.measure(col, moneyCell, tooMuch) }
+
+// tooMuch says what is expected in place of more money than a farm has.
+func tooMuch(x float64) string {
+	if math.Abs(x) > mostMoney {
+		return "an amount of at most " + plain(mostMoney) + " is expected"
+	}
+	return ""
 }
 
 // share reads percent and returns a share of 1.
@@ -124,9 +162,9 @@ func (r *row) share(col string) Maybe[float64] {
 
 // degrees reads a temperature and returns degrees Celsius.
 func (r *row) degrees(col string) Maybe[float64] {
-	scale, other, low, high := "C", "f", -60.0, 75.0
+	scale, other, low, high := "C", "f", -40.0, 60.0
 	if r.settings.Fahrenheit {
-		scale, other, low, high = "F", "c", -76, 167
+		scale, other, low, high = "F", "c", -40, 140
 	}
 	if strings.HasSuffix(strings.ToLower(r.text(col)), other) {
 		r.misread("out-of-range", col, "degrees "+scale+" are expected, as book.csv says", "convert it, or mend the setting temperature")
@@ -153,7 +191,7 @@ func (r *row) measure(col string, kind numberKind, wrong func(float64) string) M
 	}
 	x, ok := parseNumber(kind.strip(r.withoutCode(kind, s)), r.decimal)
 	if !ok {
-		r.misread("number", col, kind.expected(r.decimal), numberRemedy(s, r.decimal))
+		r.misread("number", col, kind.expected(r.decimal), r.settings.remedy(kind, s, r.decimal))
 		return Maybe[float64]{}
 	}
 	if expected := wrong(x); expected != "" {
@@ -197,11 +235,7 @@ func (r *row) oneOf(col string, words ...string) string {
 	if joined := strings.ReplaceAll(s, " ", "-"); slices.Contains(words, joined) {
 		return joined
 	}
-	remedy := ""
-	if near := nearest(s, words, strings.ToLower); near != "" {
-		remedy = "did you mean " + quote(near) + "?"
-	}
-	r.misread("word", col, "one of "+strings.Join(words, ", ")+" is expected", remedy)
+	r.misread("word", col, "one of "+strings.Join(words, ", ")+" is expected", wordRemedy(r.Name, col, s, words))
 	return ""
 }
 

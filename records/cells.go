@@ -28,7 +28,7 @@ func CellsSown(s Sowing, trayCells int) Maybe[int] {
 
 // CellsOfTray returns what tray k of a batch holds, counted from 1, 0 where that is
 // unknown: the tray's cells as long as there are any left, the last one all that is
-// left, be it more than a tray has (rule "Cells sown").
+// left (rule "Cells sown").
 func CellsOfTray(s Sowing, trayCells, k int) int {
 	sown := CellsSown(s, trayCells)
 	last := max(WholeTrays(s.Trays), 1)

@@ -105,11 +105,11 @@ func TestCountsUpToCellsSown(t *testing.T) {
 		{"0.29", "", 50, "", 15}, // 14.5 in the grower's numbers, below it as float64
 		{"0.5", "", 25, "", 13},
 		{"0.29", "", 72, "", 21},
-		{"2", "150", 72, "2", 78}, // the last tray holds what is left
-		{"2", "150", 72, "1", 72},
+		{"3", "150", 72, "3", 6}, // the last tray holds what is left
+		{"3", "150", 72, "1", 72},
 		{"3", "100", 72, "2", 28},
 		{"2.5", "", 50, "3", 25},
-		{"2", "150", 72, "", 150},
+		{"3", "150", 72, "", 150},
 	} {
 		for _, emerged := range []int{c.most, c.most + 1} {
 			_, problems := load(map[string]string{

@@ -28,7 +28,7 @@ func (l *loader) checkTrayCodes() {
 			first[e.is.Tray] = e.is
 		}
 		if col := trayDiffers(f, e.is); again && col != "" {
-			e.problem("tray-differs", col, fmt.Sprintf("tray %s has another %s than in line %d", quote(e.is.Tray), col, f.Line),
+			e.problem("tray-differs", col, "tray "+quote(e.is.Tray)+" has another "+col+" than in "+f.inWords(),
 				"the same kind, cells and cell_ml in all rows of a code are expected", "give one of the two trays a code of its own")
 		}
 	}
@@ -60,17 +60,17 @@ func (l *loader) checkDoubleBatches() {
 // checkDouble leaves out every row whose code an earlier row has; a row that is
 // left out holds its code too.
 func checkDouble[T any](entries []entry[T], check, col string, code func(*entry[T]) string) {
-	first := map[string]int{}
+	first := map[string]Pos{}
 	for i := range entries {
 		e := &entries[i]
 		c := code(e)
-		if line, again := first[c]; again && c != "" {
+		if at, again := first[c]; again && c != "" {
 			if !e.out {
-				e.problem(check, col, fmt.Sprintf("%s %s stands in line %d too", col, quote(c), line), "a code of its own for each "+col+" is expected", "")
+				e.problem(check, col, col+" "+quote(c)+" stands in "+at.inWords()+" too", "a code of its own for each "+col+" is expected", "")
 			}
 			continue
 		}
-		first[c] = e.pos().Line
+		first[c] = e.pos()
 	}
 }
 
@@ -86,6 +86,9 @@ func (l *loader) checkTrays() {
 		places[e.is.Tray] = append(places[e.is.Tray], e.row)
 	}
 	for e := range alive(l.costs) {
+		places[e.is.Tray] = append(places[e.is.Tray], e.row)
+	}
+	for e := range alive(l.wishes) {
 		places[e.is.Tray] = append(places[e.is.Tray], e.row)
 	}
 	l.unknown("unknown-tray", "tray", "trays.csv", places, known)

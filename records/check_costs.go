@@ -20,8 +20,8 @@ func (l *loader) checkCostForms() {
 	}
 }
 
-// checkPeriods reports a cost's days that end before they begin; a blank until is the
-// day of the bill.
+// checkPeriods reports periods of costs and changes that end before they begin; a blank
+// until of a cost is the day of the bill.
 func (l *loader) checkPeriods() {
 	for e := range alive(l.costs) {
 		until := e.is.Until
@@ -31,6 +31,16 @@ func (l *loader) checkPeriods() {
 		if e.is.From.Known() && e.is.From > until {
 			e.problem("from-after-until", "from", fmt.Sprintf("from %s is after %s", e.is.From, until), "a period that begins before it ends is expected",
 				"where until is blank the period ends on date")
+		}
+	}
+	l.checkChanges()
+}
+
+// checkChanges reports changes that end before they begin.
+func (l *loader) checkChanges() {
+	for e := range alive(l.changes) {
+		if e.is.Until.Known() && e.is.Until < e.is.Date {
+			e.problem("from-after-until", "until", fmt.Sprintf("until %s is before %s", e.is.Until, e.is.Date), "a period that begins before it ends is expected", "")
 		}
 	}
 }
@@ -71,7 +81,7 @@ func (l *loader) checkRepeats() {
 			continue
 		}
 		if twin := l.twin(e.is); twin.File != "" {
-			e.problem("repeats", "amount", fmt.Sprintf("%s repeats %s, line %d", quote(e.text("amount")), twin.File, twin.Line),
+			e.problem("repeats", "amount", quote(e.text("amount"))+" repeats "+twin.File+", "+twin.inWords(),
 				"trays and seed lots in their own files alone are expected", "the row is left out: delete it")
 			e.out = true
 		}

@@ -88,6 +88,36 @@ func (l *loader) checkEmerged() {
 	}
 }
 
+// checkLost reports the count with which more cells of a batch were lost than were sown,
+// by all its counts together. Counts without a tray's number beside some with one are not
+// used, and not added.
+func (l *loader) checkLost() {
+	rows := map[string][]*entry[Count]{}
+	var batches []string
+	for e := range alive(l.counts) {
+		if e.is.Lost.Known {
+			batches = append(batches, e.is.Batch)
+			rows[e.is.Batch] = append(rows[e.is.Batch], e)
+		}
+	}
+	for _, code := range unique(batches) {
+		s := l.batch(code)
+		if s == nil || !l.cellsSown(s.is).Known {
+			continue
+		}
+		slices.SortStableFunc(rows[code], func(a, b *entry[Count]) int { return cmp.Compare(a.is.Date, b.is.Date) })
+		sown, lost := l.cellsSown(s.is).Value, 0
+		for _, e := range rows[code] {
+			if lost+e.is.Lost.Value > sown {
+				e.problem("lost-above-sown", "lost", fmt.Sprintf("%d cells lost so far, %d sown", lost+e.is.Lost.Value, sown),
+					"no more lost cells than were sown are expected", "write into lost how many died since the last count")
+				continue
+			}
+			lost += e.is.Lost.Value
+		}
+	}
+}
+
 // series sorts the counts of each batch and tray by day, the last row of a day
 // standing for it.
 func (l *loader) series() [][]*entry[Count] {

@@ -35,6 +35,9 @@ func (l *loader) checkNearNames() {
 	for e := range alive(l.sowings) {
 		add(e.is.Crop, e.is.Variety, e.row)
 	}
+	for e := range alive(l.wishes) {
+		add(e.is.Crop, e.is.Variety, e.row)
+	}
 	l.nearNames(allCrops)
 	for _, crop := range allCrops {
 		l.nearNames(of[crop.name])

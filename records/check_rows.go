@@ -62,15 +62,17 @@ func (l *loader) checkRowDates() {
 }
 
 // checkPlantsOut warns of more plants out than cells sown, in sowings.csv or over the
-// rows of out.csv, dead ones not counted: a cell gives one plant.
+// rows of out.csv, dead ones apart: a cell gives one plant.
 func (l *loader) checkPlantsOut() {
-	out := map[string]int{}
-	var last = map[string]*row{}
+	type fate struct {
+		batch string
+		dead  bool
+	}
+	out, last := map[fate]int{}, map[fate]*row{}
 	for e := range alive(l.outs) {
-		if e.is.To != Dead {
-			out[e.is.Batch] += e.is.Plants
-			last[e.is.Batch] = e.row
-		}
+		f := fate{e.is.Batch, e.is.To == Dead}
+		out[f] += e.is.Plants
+		last[f] = e.row
 	}
 	for e := range alive(l.sowings) {
 		cells := l.cellsSown(e.is)
@@ -81,9 +83,12 @@ func (l *loader) checkPlantsOut() {
 		if written > cells.Value {
 			e.problem("out-above-cells", "plants_out", tooMany(written, cells.Value), "no more plants than cells are expected", "")
 		}
-		if n := out[e.is.Code]; n > cells.Value {
-			last[e.is.Code].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(n, cells.Value),
-				"no more plants than cells are expected", "")
+		for _, dead := range []bool{false, true} {
+			f := fate{e.is.Code, dead}
+			if n := out[f]; n > cells.Value {
+				last[f].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(n, cells.Value),
+					"no more plants than cells are expected", "")
+			}
 		}
 	}
 }

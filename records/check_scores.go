@@ -53,3 +53,24 @@ func (l *loader) checkUsable() {
 		}
 	}
 }
+
+// checkLooked reports more plants looked at than cells were sown of the batch: a cell
+// gives one plant.
+func (l *loader) checkLooked() {
+	for e := range alive(l.scores) {
+		s := l.batch(e.is.Batch)
+		if s == nil {
+			continue
+		}
+		col, plants := "looked", e.is.Looked.Value
+		for i, n := range e.is.S {
+			if plants += n.Value; n.Known && col == "looked" {
+				col = "s" + itoa(i+1)
+			}
+		}
+		if cells := l.cellsSown(s.is); cells.Known && plants > cells.Value {
+			e.problem("looked-above-sown", col, fmt.Sprintf("%d plants looked at of %d cells sown", plants, cells.Value),
+				"no more plants than cells are expected", "")
+		}
+	}
+}

@@ -1,6 +1,14 @@
 package records
 
-import "fmt"
+import (
+	"cmp"
+	"fmt"
+	"slices"
+)
+
+// goesOn is the longest break after which a book is taken to go on: bills and readings
+// of a winter, between the last date of one season and the first sowing of the next.
+const goesOn = 120
 
 // outside is the dates of one column and season that has no sowings.
 type outside struct {
@@ -11,7 +19,8 @@ type outside struct {
 // seasonless gathers the dates in seasons without sowings.
 type seasonless struct {
 	settings Settings
-	sown     map[int]bool // seasons with sowings
+	sown     map[int]bool  // seasons with sowings
+	beyond   map[Date]bool // days before and after those seasons on which the book goes on
 	rows     map[outside]int
 	first    map[outside]*row
 	order    []outside
@@ -19,28 +28,49 @@ type seasonless struct {
 
 // checkSeasons warns, once a column and season, of dates in a season without
 // sowings. What belongs to a batch may reach into the year after its sowing,
-// and the days a cost covers may reach a year from its date.
+// the days a cost covers may reach a year from its date, and before the first and
+// after the last season the book may go on.
 func (l *loader) checkSeasons() {
-	seen := seasonless{l.settings, map[int]bool{}, map[outside]int{}, map[outside]*row{}, nil}
+	seen := seasonless{settings: l.settings, sown: map[int]bool{}, rows: map[outside]int{}, first: map[outside]*row{}}
 	for e := range alive(l.sowings) {
 		seen.sown[l.settings.Season(e.is.Sown)] = true
 	}
 	if len(seen.sown) == 0 {
 		return
 	}
+	seen.goOn(l.events())
 	l.datesSeen(seen.see)
 	for _, k := range seen.order {
 		found := fmt.Sprintf("%s lies in season %d, which has no sowings", quote(seen.first[k].text(k.col)), k.season)
 		if n := seen.rows[k]; n > 1 {
 			found += fmt.Sprintf(" (%d rows)", n)
 		}
-		seen.first[k].problem("season", k.col, found, "a date in a season with sowings is expected", "is the year right?")
+		seen.first[k].doubt("season", k.col, found, "a date in a season with sowings is expected", "is the year right?")
+	}
+}
+
+// goOn finds the days on which the book goes on without a long break, from the seasons
+// with sowings forwards and backwards.
+func (s *seasonless) goOn(all []event) {
+	s.beyond = map[Date]bool{}
+	slices.SortFunc(all, func(a, b event) int { return cmp.Compare(a.day, b.day) })
+	in := func(e event) bool { return s.sown[s.settings.Season(e.day)] }
+	first := slices.IndexFunc(all, in)
+	last := len(all) - 1
+	for last > 0 && !in(all[last]) {
+		last--
+	}
+	for i := last + 1; i < len(all) && apart(all[i].day, all[i-1].day) <= goesOn; i++ {
+		s.beyond[all[i].day] = true
+	}
+	for i := first - 1; i >= 0 && apart(all[i].day, all[i+1].day) <= goesOn; i-- {
+		s.beyond[all[i].day] = true
 	}
 }
 
 // see takes one date and the date near which it should be, if any.
 func (s *seasonless) see(r *row, col string, d, near Date) {
-	if !d.Known() || near.Known() && d-near <= 366 && near-d <= 366 || s.sown[s.settings.Season(d)] {
+	if !d.Known() || near.Known() && apart(d, near) <= 366 || s.sown[s.settings.Season(d)] || s.beyond[d] {
 		return
 	}
 	k := outside{r.Name, col, s.settings.Season(d)}
@@ -50,7 +80,7 @@ func (s *seasonless) see(r *row, col string, d, near Date) {
 	}
 }
 
-// datesSeen hands over every date but those of purchases and tests, with the
+// datesSeen hands over every date but those of purchases, tests and wishes, with the
 // date near which it should be.
 func (l *loader) datesSeen(see func(r *row, col string, d, near Date)) {
 	for e := range alive(l.sowings) {
@@ -73,5 +103,9 @@ func (l *loader) datesSeen(see func(r *row, col string, d, near Date)) {
 	}
 	for e := range alive(l.house) {
 		see(e.row, "date", e.is.Date, 0)
+	}
+	for e := range alive(l.changes) {
+		see(e.row, "date", e.is.Date, 0)
+		see(e.row, "until", e.is.Until, e.is.Date)
 	}
 }

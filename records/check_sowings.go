@@ -2,6 +2,7 @@ package records
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -27,11 +28,10 @@ func (l *loader) lostBatches() {
 		return
 	}
 	log := l.logs[len(l.logs)-1]
-	for _, f := range log.scan.faults {
-		cells := strings.Split(string(log.text.lineText(f.line)), string(log.text.sep))
-		if i := log.at["batch"]; i < len(cells) {
-			code := strings.Trim(cells[i], `" `)
-			l.lost[l.canonical("batch", "", code, func() Pos { return Pos{File: log.file, Line: f.line} })] = true
+	for _, f := range log.src.faults() {
+		if i := log.at["batch"]; i < len(f.cells) {
+			code := strings.Trim(f.cells[i], `" `)
+			l.lost[l.canonical("batch", "", code, func() Pos { return f.Pos })] = true
 		}
 	}
 	delete(l.lost, "")
@@ -45,9 +45,16 @@ func (l *loader) batchCodes() []string {
 	return l.codes
 }
 
-// checkSowingDates reports days of a batch before its sowing.
+// checkSowingDates reports days of a batch before its sowing: the sowing itself where
+// that is what is odd.
 func (l *loader) checkSowingDates() {
+	late := l.lateSowings()
 	for e := range alive(l.sowings) {
+		if days := late[e]; len(days) > 0 {
+			e.problem("before-sown", "sown", fmt.Sprintf("sown %s, and %s of the batch before it, as on %s", e.is.Sown, plural(len(days), "date"), slices.Max(days)),
+				"a day before all others of the batch is expected", "is the year right?")
+			continue
+		}
 		for _, d := range []struct {
 			col  string
 			date Date
@@ -58,6 +65,31 @@ func (l *loader) checkSowingDates() {
 			}
 		}
 	}
+}
+
+// lateBy is how many days all other dates of a batch lie before a sowing whose year is
+// one too late, if the batch was in the house no longer than usual.
+const lateBy = 365 - longStay
+
+// lateSowings lists, with the other dates of the batch, the sowings that must be of
+// another year: two dates or more are all so many days before, or one is before and no
+// other date of the book is near.
+func (l *loader) lateSowings() map[*entry[Sowing]][]Date {
+	days := map[string][]Date{}
+	for _, r := range l.batchRows() {
+		days[r.batch] = append(days[r.batch], r.date)
+	}
+	last, before := latest(l.events())
+	late := map[*entry[Sowing]][]Date{}
+	for e := range alive(l.sowings) {
+		own := slices.DeleteFunc([]Date{e.is.ChamberOut, e.is.Planned, e.is.SetOut}, func(d Date) bool { return !d.Known() })
+		own = append(own, days[e.is.Code]...)
+		alone := e.is.Sown == last && before.Known() && apart(last, before) > oddPause
+		if len(own) > 1 && e.is.Sown-slices.Max(own) >= lateBy || len(own) == 1 && alone && own[0] < e.is.Sown {
+			late[e] = own
+		}
+	}
+	return late
 }
 
 // checkFromKnown reports batches that came from one that is nowhere; one whose row is no

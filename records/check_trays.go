@@ -85,3 +85,15 @@ func checkOwned(code string, changes []change) {
 
 // roundTo rounds to thousandths, for messages.
 func roundTo(x float64) float64 { return RoundHalfUp(x*1000) / 1000 }
+
+// checkCellsOfTrays reports batches with more cells written than their whole trays hold:
+// 150 cells are in no 2 trays of 72.
+func (l *loader) checkCellsOfTrays() {
+	for e := range alive(l.sowings) {
+		most := WholeTrays(e.is.Trays) * l.trayCells(e.is.Tray)
+		if most > 0 && e.is.Cells.Known && e.is.Cells.Value > most {
+			e.problem("cells-above-trays", "cells", fmt.Sprintf("%d cells in %s of %d", e.is.Cells.Value, plural(WholeTrays(e.is.Trays), "tray"), l.trayCells(e.is.Tray)),
+				fmt.Sprintf("at most %d cells are expected", most), "are trays, cells and the tray's code right?")
+		}
+	}
+}

@@ -143,6 +143,20 @@ var Logs = []Log{
 		may("out_high", "highest outdoors"),
 		may("note", "anything"),
 	}},
+	{"wishes.csv", "what the fields want of the next season", []Column{
+		must("crop", "the crop"),
+		may("variety", "the variety"),
+		must("plants", "plants wanted"),
+		may("planned", "date they are to be set out"),
+		may("tray", "the tray code to sow into"),
+		may("note", "anything"),
+	}},
+	{"changes.csv", "what the farm did differently", []Column{
+		must("date", "the day, or the first"),
+		may("until", "the last day; blank stands for from then on"),
+		must("what", "what was done, such as shade cloth on"),
+		may("note", "anything"),
+	}},
 }
 
 // logOf returns the log of a file name.

@@ -1,6 +1,7 @@
 package records
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"time"
@@ -67,7 +68,7 @@ func (d slashed) in(o dateOrder) (Date, bool) {
 }
 
 // plausible rules out years that only a slip of the keys can have written.
-func plausible(d Date) bool { return d.Year() >= 1900 && d.Year() < 2200 }
+func plausible(d Date) bool { return d.Year() >= 1980 && d.Year() < 2200 }
 
 // date reads a day, unknown for a blank.
 func (r *row) date(col string) Date {
@@ -102,7 +103,7 @@ func (r *row) slashedDate(col string, parts slashed) Date {
 	if r.dates != untold {
 		d, ok := parts.in(r.dates)
 		if !ok {
-			r.misread("date", col, wholeDate, r.orderRemedy(parts))
+			r.misread("date", col, wholeDate, cmp.Or(r.orderRemedy(parts), dateRemedy(r.text(col))))
 		}
 		return d
 	}
@@ -182,8 +183,10 @@ func dateRemedy(s string) string {
 		return "a spreadsheet's number of a day: it would be " + (NewDate(1899, 12, 30) + Date(n)).String() + "; format the column as a date"
 	}
 	d, ok := parseSlashed(s)
-	if ok && d.yearSize[0] == 4 && !plausible(NewDate(d.parts[0], 1, 1)) {
-		return "is the year right?"
+	for i, size := range d.yearSize { // of the first and the last part
+		if ok && size == 4 && !plausible(NewDate(d.parts[2*i], 1, 1)) {
+			return "is the year right? Dates before 1980 are not read"
+		}
 	}
 	if ok && d.yearSize[0] == 4 && d.parts[1] >= 1 && d.parts[1] <= 12 {
 		last := NewDate(d.parts[0], time.Month(d.parts[1]+1), 0)

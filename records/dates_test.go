@@ -51,7 +51,7 @@ func TestSpreadsheetDays(t *testing.T) {
 			t.Errorf("%s: got %q", day, got)
 		}
 	}
-	for s, want := range map[string]string{"2025-04-31": "April 2025 has 30 days", "2025-03-03 00:00": "take away the time of day", "soon": "", "0205-03-03": "is the year right?", "3/3/2025": ""} {
+	for s, want := range map[string]string{"2025-04-31": "April 2025 has 30 days", "2025-03-03 00:00": "take away the time of day", "soon": "", "0205-03-03": "is the year right? Dates before 1980 are not read", "3/3/1979": "is the year right? Dates before 1980 are not read", "3/3/2025": ""} {
 		if got := dateRemedy(s); got != want {
 			t.Errorf("dateRemedy(%q) = %q", s, got)
 		}

@@ -1,23 +1,29 @@
-// Package records reads a record book: a folder of CSV logs, and notes, about a
-// farm's own transplants. CSV files go in; a checked Book and the Problems found
+// Package records reads a record book: a folder of CSV logs or a workbook, and notes,
+// about a farm's own transplants. Files go in; a checked Book and the Problems found
 // come out. It knows nothing of figures, charts or pages.
 //
 // # Reading order
 //
-// load.go holds Load. A file becomes text (text.go), text becomes records with
-// positions (reader.go, log.go, header.go), a record becomes a row of text cells
-// through package gocsv, cells become values (cell.go, number.go, dates.go,
-// order.go, clock.go, names.go), a row becomes a Sowing, a Count and so on
-// (logs.go, setting.go, notes.go). checks.go is the table of every check;
-// check_*.go are those across logs. book.go and settings.go are the result; cells.go
-// says what a row of sowings.csv comes to, for the checks and the figures alike.
-// columns.go is the table of every column.
+// load.go holds Load. source.go says what a book is read from: a source of rows for each
+// log. A folder (folder.go, misnamed.go) opens a file as text (decode.go, text.go), and
+// text becomes records with positions (reader.go, oversize.go); a workbook (package
+// workbook, sheets.go) hands out the rows of its sheets (sheet_rows.go) as the same
+// records, their typed cells beside them (typed.go). The header is matched
+// with the columns (log.go, header.go, heads.go), a record becomes a row of text cells
+// through package gocsv, cells become values (cell.go, number.go, dates.go, order.go,
+// clock.go, words.go, names.go), a row becomes a Sowing, a Count and so on (logs.go,
+// total.go, setting.go, notes.go). checks.go is the table of every check; check_*.go are
+// those across logs, happened.go the dates they compare. book.go and settings.go are the
+// result; cells.go says what a row of sowings.csv comes to, for the checks and the
+// figures alike. columns.go is the table of every column.
 //
 // # The format
 //
-// A book is a folder. Only sowings.csv is needed; every further log and column
-// adds an answer. Columns may come in any order, and further ones are ignored.
-// Names of columns are compared without case, spaces, underscores and hyphens.
+// A book is a folder, or one workbook with a sheet for each log. Only sowings.csv is
+// needed; every further log and column adds an answer. Columns may come in any order.
+// Further ones are not read: File.Unread lists them, and those whose name holds, means or nearly is one of the format's are
+// warned of. Names of columns are compared without case, spaces, underscores, hyphens
+// and a unit in brackets; a unit that is not the book's own is fatal.
 // An asterisk marks a required column: without it the log cannot be read, and a
 // row with a blank in it is left out. A blank anywhere else is unknown, never 0.
 //
@@ -47,6 +53,7 @@
 //	sure_of_target    wanted chance of enough plants, percent; 90
 //	transplant_value  money for one more usable transplant; by crop
 //	plug_price        money for a bought-in transplant; none
+//	legal_minimum     yes or no: show the legal minimum germination of the United States (7 CFR 201.31) beside lots; yes where the currency is USD
 //	heating_months    first and last month of heating; 10-4
 //	bench_places      trays the benches hold; not judged
 //	chamber_places    trays the chambers hold; not judged
@@ -176,14 +183,44 @@
 //	out_high  highest outdoors
 //	note      anything
 //
+// wishes.csv: what the fields want of the next season.
+//
+//	crop*    the crop
+//	variety  the variety
+//	plants*  plants wanted
+//	planned  date they are to be set out
+//	tray     the tray code to sow into
+//	note     anything
+//
+// changes.csv: what the farm did differently.
+//
+//	date*  the day, or the first
+//	until  the last day; blank stands for from then on
+//	what*  what was done, such as shade cloth on
+//	note   anything
+//
 // notes/YEAR.md holds that season in words, as Markdown.
+//
+// # Workbooks
+//
+// A workbook, .xlsx or .ods, has each log as a sheet of its name without the ending:
+// sowings, counts. Names of sheets are compared without case and spaces; other sheets
+// are not read, and Book.OtherSheets lists them. Cells count by what is stored, never by
+// how they are shown: days, numbers, percents, yes and no are taken as such whatever the
+// settings dates and decimal say, 85 % is 85, a formula is its stored result. Texts are
+// read as the cells of a file. An error such as #N/A is an error at its cell, and so is a
+// formula without a result. Hidden rows are read. A row with merged cells is left out, an
+// error. Places are those of the sheet: counts!E14. Notes stand in a folder beside the
+// workbook.
 //
 // # How cells are read
 //
-// Files are UTF-8, with or without a byte-order mark. Cells are parted by comma,
-// semicolon or tab, told from the header or from a first line such as sep=; and
-// quoted where they hold one, a quotation mark or a line break. Blank rows, rows
-// of separators and trailing empty cells are skipped.
+// Files are UTF-8, with or without a byte-order mark, or UTF-16 with one. Bytes that are
+// not UTF-8 are read as Windows-1252, with a warning; all else is refused by its name.
+// Cells are parted by comma, semicolon or tab, told from the header or from a first line
+// such as sep=; and quoted where they hold one, a quotation mark or a line break. Blank
+// rows, rows of separators and trailing empty cells are skipped. A log is read up to
+// 64 MB, a cell up to 10 kB, a row up to 200 cells, notes up to 1 MB a season.
 //
 // Numbers may have separators of thousands (a comma or, with decimal commas, a
 // point; a space; an apostrophe); money may have a currency sign, a percentage a
@@ -201,6 +238,47 @@
 // how grave a finding is. A row with an error is left out of the book, and so is
 // what belongs to a batch left out, and a cost that repeats a purchase.
 //
+// # What is plausible
+//
+// What is well formed and cannot be is an error, what is well formed and odd a warning
+// that the row is used as it stands.
+//
+// Errors: emerged, empty, looked at or lost (all counts of a batch together) above the
+// cells sown; plants looked at above them; cells above those of the whole trays; a lowest
+// temperature above the highest, or one outside -40 to 60 C; a date before 1980, or a
+// purchase more than a year after every other date of the book; more than 20 places a
+// tray, 10,000 trays a batch, 10 million of money or of anything counted.
+//
+// Warnings, numbers: rows twice, cell for cell (in counts and labour three or more on
+// end, a block once); a tray's price 5 times, or a fifth of, the code's others; a price a
+// seed 10 times, or a tenth of, three other lots of the crop; an amount, or hours, 10
+// times the largest other of five of its category or task; seeds in a cell above 30, or
+// 10 times those of three other sowings of the crop; 5 times the plants of four other
+// looks; a purchase above 5,000 trays, a tray above 1,000 cells, 4 places, 30 minutes or
+// 40 years; cells sown and plants wanted 5 times apart; more plants out, or dead, than
+// cells.
+//
+// Warnings, dates: what belongs to a batch (a count, a look, plants out, out of the
+// chamber, set out) more than 60 days, or a sowing more than 300, after every other day on
+// which anything happened. Planned days, wishes and the days that a bill covers do not
+// count; the batch's own planned day does, for what leaves or is looked at. Dates of one
+// day in two logs, or of two batches but in counts, bear each other out. A date 300 days
+// or more from those of the rows above and below, where these are within 100 days of each
+// other and four in five rows of the log are so near the one before; of five rows or more
+// also the last if it falls back, and the first if it is ahead. A lot bought more than 60
+// days after the first sowing from it, or tested after it was bought. Anything of a batch
+// after its end; planned or set out more than 200 days after sown; a cost of more than a
+// year; a season without sowings, unless the book goes on into it without a break of more
+// than 120 days.
+//
+// Warnings, cells: a quoted cell whose line breaks are followed by what looks like rows of
+// the log; a cell that seems to have slipped to the right: a number among words, a name of
+// the blank column on its left, a batch's last count by empty cells, most of them, where
+// others are by emerged, surplus without plants_out, a mark beside s1 to s5.
+//
+// Warnings, files: a name that is nearly a log's or a copy's, a workbook beside the logs,
+// notes of a season without sowings.
+//
 // The rules of what a log says follow; code and tests refer to them by name.
 //
 // # Cells sown
@@ -213,9 +291,9 @@
 // say so.
 //
 // Trays are numbered from 1 within a batch, a part of a tray being a tray. Tray k
-// holds the cells of its code, the last one what is left: less than a tray has, or
-// more where cells says so (150 cells in 2 trays of 72: 72 and 78). A count looks at
-// no more cells than its tray, or its batch, holds; more are an error.
+// holds the cells of its code, the last one what is left (100 cells in 2 trays of 72: 72
+// and 28). More cells than the whole trays hold are an error, as are counts of more
+// cells than their tray, or their batch, holds.
 //
 // # Repeats
 //
@@ -226,11 +304,13 @@
 // blank or the code, with count x price of a purchase of trays. Without a date,
 // price or count of the purchase nothing repeats it.
 //
+// The same row twice in one log, cell for cell, is a warning too: both are taken, but of
+// counts of one day the last.
+//
 // # Settings
 //
-// Nothing is built on a setting in doubt: a name that is a slip of the keys away
-// from a setting's, a setting written twice, and a value that is none of the
-// setting's are fatal, as is any other error in book.csv. A name like no setting's is
-// a warning, and its row is not used. A setting that is not written, or blank, takes
-// its default; all are listed with where their value comes from (Settings.Inputs).
+// Nothing is built on a setting in doubt: a name that is no setting's, a setting written
+// twice, and a value that is none of the setting's are fatal, as is any other error in
+// book.csv. A setting that is not written, or blank, takes its default; all are listed
+// with where their value comes from (Settings.Inputs).
 package records

@@ -53,7 +53,10 @@ func FuzzLoad(f *testing.F) {
 // inside checks that a problem stands in its file, or just past a line's end.
 func inside(t *testing.T, p Problem, files map[string]string) {
 	t.Helper()
-	s := strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.TrimPrefix(files[p.File], "\ufeff"))
+	s := files[p.File]
+	if d := decode([]byte(s)); d.bad == "" {
+		s = string(d.body) // as an editor shows it
+	}
 	lines := strings.Split(s, "\n")
 	if p.Line > len(lines) || p.Column > 0 && p.Column > utf8.RuneCountInString(lines[p.Line-1])+1 {
 		t.Errorf("%v is not inside its file: %q", p, s)

@@ -5,24 +5,74 @@ import (
 	"strings"
 )
 
-var headerMarks = strings.NewReplacer(" ", "", "_", "", "-", "", "\n", "", "\u00a0", "")
-
-// foldHeader brings a column's name into the form in which it is compared:
-// without case, spaces, underscores and hyphens.
-func foldHeader(s string) string {
-	return headerMarks.Replace(strings.ToLower(strings.TrimSpace(s)))
+// open reads the header of a log; false where no row of it can be read.
+func (l *log) open() bool {
+	head, ok := l.src.next()
+	if !ok || len(l.src.faults()) > 0 {
+		l.noHeader()
+		return false
+	}
+	l.head = head
+	if len(head.fields) > mostCells { // the rest is blank: the reader sees to it
+		l.head.fields = head.fields[:mostCells]
+	}
+	return !l.titled() && l.readHeader()
 }
 
-// canonicalHeader returns the contract's spelling of a column, empty if the
-// log has no such column.
-func canonicalHeader(s string, log Log) string {
-	folded := foldHeader(s)
-	for _, c := range log.Columns {
-		if foldHeader(c.Name) == folded {
-			return c.Name
+// noHeader reports a log of which not even the header can be read.
+func (l *log) noHeader() {
+	if faults := l.src.faults(); len(faults) > 0 {
+		l.reportFaults()
+		l.report("header", Pos{File: l.file, Line: faults[0].Line, Sheet: faults[0].Sheet}, "the header cannot be read", "a first line with the columns' names is expected", "")
+		return
+	}
+	l.report("header", Pos{File: l.file}, "the file is empty", "a first line with the columns' names is expected",
+		"write "+strings.Join(requiredOf(l.Log), ",")+" into the first line, or delete the file")
+}
+
+// titleLines is how far down the columns' names are looked for below a title.
+const titleLines = 5
+
+// titled reports that the columns' names stand below a title. Rows that are read
+// looking for them are not missed: a log without its columns is not read at all.
+func (l *log) titled() bool {
+	if len(l.unmet(l.head.fields)) == 0 {
+		return false
+	}
+	here := l.ours(l.head.fields)
+	for {
+		rec, ok := l.src.next()
+		if !ok || rec.row > titleLines {
+			return false
+		}
+		fields := rec.fields
+		if len(fields) == 1 { // the title tells nothing of what parts the cells
+			fields = strings.Split(fields[0], string(separator(fields[0], l.Log)))
+		}
+		if n := l.ours(fields); n > here && n > 1 {
+			at := l.place(&rec, 0)
+			l.report("header", at, "the columns' names stand in "+at.inWords(), "", "delete what stands above")
+			return true
 		}
 	}
-	return ""
+}
+
+// unmet lists the required columns that a header lacks.
+func (l Log) unmet(header []string) []string {
+	return slices.DeleteFunc(requiredOf(l), func(name string) bool {
+		return slices.ContainsFunc(header, func(written string) bool { return canonicalHeader(written, l) == name })
+	})
+}
+
+// ours counts the cells of a row that are names of columns.
+func (l Log) ours(fields []string) int {
+	n := 0
+	for _, f := range fields {
+		if canonicalHeader(f, l) != "" {
+			n++
+		}
+	}
+	return n
 }
 
 // readHeader finds the contract's columns; false where a required one is
@@ -37,62 +87,66 @@ func (l *log) readHeader() bool {
 				"one column of a name is expected", "rename or delete one of them")
 			ok, name = false, ""
 		}
+		ok = l.sameUnit(i, written) && ok
 		l.header = append(l.header, name)
 		if name != "" {
 			l.at[name] = i
 		}
 	}
-	l.nearColumns()
+	l.unreadColumns()
 	if !l.missingColumns() || l.missingChoice() {
 		return false
 	}
 	return ok
 }
 
-// nearColumns warns of columns whose name is nearly one of the contract's.
-func (l *log) nearColumns() {
+// unreadColumns notes the columns that are not ours, and warns of those whose name
+// holds, means or is nearly one that is missing.
+func (l *log) unreadColumns() {
 	for i, written := range l.head.fields {
 		if canonicalHeader(written, l.Log) != "" || strings.TrimSpace(written) == "" {
 			continue
 		}
-		if name := l.nearColumn(written); name != "" {
+		l.unread = append(l.unread, strings.TrimSpace(written))
+		if name := l.meant(written, l.free(false)); name != "" {
 			l.report("near-column", l.place(&l.head, i), "column "+quote(written)+" is not read",
 				"a name of the format is expected", "did you mean "+quote(name)+"?")
 		}
 	}
 }
 
-// nearColumn is the column not in the header that a name is nearly.
-func (l *log) nearColumn(written string) string {
+// free lists the columns that the header lacks, the required ones or the others.
+func (l *log) free(required bool) []string {
 	var free []string
 	for _, c := range l.Columns {
-		if !l.has(c.Name) && !c.Required { // a required one that is missing is an error that says as much
+		if !l.has(c.Name) && c.Required == required {
 			free = append(free, c.Name)
 		}
 	}
-	return nearest(foldHeader(written), free, foldHeader)
+	return free
 }
 
 // missingColumns reports each required column that is missing, with the column that
 // may have been meant; true where none is.
 func (l *log) missingColumns() bool {
-	ok := true
-	for _, name := range requiredOf(l.Log) {
-		if l.has(name) {
-			continue
-		}
+	missing := l.free(true)
+	for _, name := range missing {
 		remedy := "write " + quote(name) + " above the column that holds " + l.Columns[l.column(name)].What
 		for _, written := range l.head.fields {
-			if canonicalHeader(written, l.Log) == "" && nearest(foldHeader(written), []string{name}, foldHeader) != "" {
+			if canonicalHeader(written, l.Log) == "" && l.meant(written, []string{name}) != "" {
 				remedy = "did you mean " + quote(name) + " where it says " + quote(written) + "?"
 			}
 		}
-		at := l.place(&l.head, 0)
-		at.Column, at.Cell = 0, ""
-		l.report("missing-column", at, "no column "+quote(name), "the columns "+strings.Join(requiredOf(l.Log), ", ")+" are expected", remedy)
-		ok = false
+		l.report("missing-column", l.headLine(), "no column "+quote(name), "the columns "+strings.Join(requiredOf(l.Log), ", ")+" are expected", remedy)
 	}
-	return ok
+	return len(missing) == 0
+}
+
+// headLine is where the header stands, of no cell in particular.
+func (l *log) headLine() Pos {
+	at := l.place(&l.head, 0)
+	at.Column, at.Cell = 0, ""
+	return at
 }
 
 // oneOfColumns are the columns of which a log needs any: without them every row
@@ -110,10 +164,8 @@ func (l *log) missingChoice() bool {
 	if len(choice) == 0 || slices.ContainsFunc(choice, l.has) {
 		return false
 	}
-	at := l.place(&l.head, 0)
-	at.Column, at.Cell = 0, ""
 	what, _, _ := strings.Cut(l.Columns[l.column(choice[0])].What, ";")
-	l.report("missing-column", at, "none of the columns "+strings.Join(choice, ", "), "one of them is expected",
+	l.report("missing-column", l.headLine(), "none of the columns "+strings.Join(choice, ", "), "one of them is expected",
 		"write "+quote(choice[0])+" above the column that holds "+what)
 	return true
 }

@@ -20,7 +20,8 @@ import (
 // plainest form. Columns are found by the names of the fields.
 func written(b *Book) map[string]string {
 	rows := map[string]any{"trays.csv": b.Trays, "lots.csv": b.Lots, "sowings.csv": b.Sowings, "out.csv": b.Outs,
-		"counts.csv": b.Counts, "scores.csv": b.Scores, "costs.csv": b.Costs, "chamber.csv": b.Chamber, "house.csv": b.House}
+		"counts.csv": b.Counts, "scores.csv": b.Scores, "costs.csv": b.Costs, "chamber.csv": b.Chamber, "house.csv": b.House,
+		"wishes.csv": b.Wishes, "changes.csv": b.Changes}
 	files := map[string]string{}
 	for _, f := range b.Files {
 		if f.Name != "book.csv" {
@@ -186,7 +187,8 @@ func TestRowsAddUp(t *testing.T) {
 	for _, path := range catalogue(t) {
 		b, _ := Load(catalogueBook(t, path))
 		read := map[string]int{"trays.csv": len(b.Trays), "lots.csv": len(b.Lots), "sowings.csv": len(b.Sowings), "out.csv": len(b.Outs),
-			"counts.csv": len(b.Counts), "scores.csv": len(b.Scores), "costs.csv": len(b.Costs), "chamber.csv": len(b.Chamber), "house.csv": len(b.House)}
+			"counts.csv": len(b.Counts), "scores.csv": len(b.Scores), "costs.csv": len(b.Costs), "chamber.csv": len(b.Chamber), "house.csv": len(b.House),
+			"wishes.csv": len(b.Wishes), "changes.csv": len(b.Changes)}
 		for _, f := range b.Files {
 			if f.Name != "book.csv" && read[f.Name]+f.LeftOut != f.Rows {
 				t.Errorf("%s: %s has %d rows, %d read, %d left out", path, f.Name, f.Rows, read[f.Name], f.LeftOut)

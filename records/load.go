@@ -17,9 +17,10 @@ var errEnd = errors.New("end of file")
 
 // loader holds what is known while a book is read.
 type loader struct {
-	folder     fs.FS
-	found      map[string]string // log -> its file's name in the folder
+	from       origin
+	found      map[string]string // log -> its name as found
 	present    map[string]bool   // logs that were read
+	others     []string          // sheets of a workbook that are no logs
 	problems   []Problem
 	severities map[string]Severity
 	names      *names
@@ -38,12 +39,16 @@ type loader struct {
 	costs   []entry[Cost]
 	chamber []entry[ChamberReading]
 	house   []entry[HouseReading]
+	wishes  []entry[Wish]
+	changes []entry[Change]
+	notes   []Note
 
 	batches map[string]*entry[Sowing]
 	codes   []string        // of all batches
 	lost    map[string]bool // batches whose row is no CSV
 	cellsOf map[string]int
-	asked   int // names looked up for what was meant
+	asked   int          // names looked up for what was meant
+	doubted map[Pos]bool // cells that a warning asks about
 }
 
 // entry is a row as read, with the row it was read from.
@@ -52,22 +57,25 @@ type entry[T any] struct {
 	*row
 }
 
-// Load reads a record book. The book holds every row without an error; the
-// problems, sorted, are all that was found. A problem of severity Fatal means
+// Load reads a record book of a folder. The book holds every row without an error;
+// the problems, sorted, are all that was found. A problem of severity Fatal means
 // that nothing should be built.
-func Load(folder fs.FS) (*Book, []Problem) {
-	l := &loader{folder: folder, names: newNames(), decimal: point, present: map[string]bool{}, severities: severities()}
-	l.find()
+func Load(folder fs.FS) (*Book, []Problem) { return readBook(folderOf{folder}) }
+
+// readBook reads a record book from wherever it stands.
+func readBook(from origin) (*Book, []Problem) {
+	l := &loader{from: from, found: map[string]string{}, names: newNames(), decimal: point, present: map[string]bool{}, doubted: map[Pos]bool{}, severities: severities()}
+	from.find(l)
 	l.readSettings()
 	l.readLogs()
-	notes := l.readNotes()
+	l.notes = l.readNotes()
 	for _, c := range Checks {
 		if c.run != nil {
 			c.run(l)
 		}
 	}
 	SortProblems(l.problems)
-	return l.book(notes), l.problems
+	return l.book(), l.problems
 }
 
 // readLogs reads every log but book.csv. The order decides how names are shown:
@@ -83,14 +91,16 @@ func (l *loader) readLogs() {
 	l.costs = readLog(l, "costs.csv", (*row).cost)
 	l.chamber = readLog(l, "chamber.csv", (*row).chamberReading)
 	l.house = readLog(l, "house.csv", (*row).houseReading)
+	l.wishes = readLog(l, "wishes.csv", (*row).wish)
+	l.changes = readLog(l, "changes.csv", (*row).change)
 }
 
 // book gathers what is not left out.
-func (l *loader) book(notes []Note) *Book {
-	b := &Book{Settings: l.settings, Notes: notes}
+func (l *loader) book() *Book {
+	b := &Book{Settings: l.settings, Notes: l.notes, OtherSheets: l.others}
 	b.Trays, b.Lots, b.Sowings, b.Outs = kept(l.trays), kept(l.lots), kept(l.sowings), kept(l.outs)
 	b.Counts, b.Scores, b.Costs = kept(l.counts), kept(l.scores), kept(l.costs)
-	b.Chamber, b.House = kept(l.chamber), kept(l.house)
+	b.Chamber, b.House, b.Wishes, b.Changes = kept(l.chamber), kept(l.house), kept(l.wishes), kept(l.changes)
 	for _, of := range Logs {
 		if i := slices.IndexFunc(l.logs, func(read *log) bool { return read.Name == of.Name }); i >= 0 {
 			b.Files = append(b.Files, l.logs[i].count())
@@ -101,7 +111,8 @@ func (l *loader) book(notes []Note) *Book {
 
 // count says how many rows the log has and how many no figure uses.
 func (l *log) count() File {
-	f := File{Name: l.Name, Rows: len(l.rows) + len(l.scan.faults), LeftOut: len(l.scan.faults), Columns: l.columns()}
+	lost := len(l.src.faults())
+	f := File{Name: l.Name, Rows: len(l.rows) + lost, LeftOut: lost, Columns: l.columns(), Unread: l.unread, heads: l.header}
 	for i := range l.rows {
 		if l.rows[i].out {
 			f.LeftOut++
@@ -110,14 +121,14 @@ func (l *log) count() File {
 	return f
 }
 
-// readLog reads every row of a log, if the folder has it.
+// readLog reads every row of a log, if the book has it.
 func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
-	raw, ok := l.readFile(name)
+	src, ok := l.from.open(l, logOf(name))
 	if !ok {
 		return nil
 	}
-	log := &log{Log: logOf(name), loader: l, file: l.found[name], dates: l.order}
-	if !log.open(raw) {
+	log := &log{Log: logOf(name), loader: l, file: l.found[name], src: src, dates: l.order}
+	if !log.open() {
 		return nil
 	}
 	log.readRows()
@@ -126,9 +137,14 @@ func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
 	entries := make([]entry[T], len(log.rows))
 	for i := range log.rows {
 		r := &log.rows[i]
+		entries[i].row = r
+		if r.isTotal() {
+			continue
+		}
+		r.formulas()
 		r.blanks()
 		r.tooWide()
-		entries[i] = entry[T]{read(r), r}
+		entries[i].is = read(r)
 	}
 	log.reportUntold()
 	return entries
@@ -137,7 +153,7 @@ func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
 // blanks reports required cells with nothing in them.
 func (r *row) blanks() {
 	for _, c := range r.Columns {
-		if c.Required && r.Name != "book.csv" && r.text(c.Name) == "" {
+		if c.Required && r.Name != "book.csv" && r.text(c.Name) == "" && !r.unknown(c.Name) {
 			what, _, _ := strings.Cut(c.What, ";")
 			r.problem("blank", c.Name, c.Name+" is blank", what+" is expected", "")
 		}
@@ -163,6 +179,7 @@ func (l *loader) report(check string, at Pos, found, expected, remedy string) Se
 		s = Fatal // a setting in doubt puts every figure in doubt
 	}
 	at.File = printable(at.File)
+	found, expected, remedy = l.from.words(found), l.from.words(expected), l.from.words(remedy)
 	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
 	return s
 }

@@ -60,7 +60,7 @@ func sameCounts(a, b map[string]int) bool {
 func TestTinyExample(t *testing.T) {
 	b, _ := Load(os.DirFS("../examples/tiny"))
 	a := b.Sowings[0]
-	want := Sowing{Pos: Pos{"sowings.csv", 2, 1, "A2"}, Code: "A", Sown: NewDate(2025, 3, 3), Crop: "lettuce",
+	want := Sowing{Pos: Pos{File: "sowings.csv", Line: 2, Column: 1, Cell: "A2"}, Code: "A", Sown: NewDate(2025, 3, 3), Crop: "lettuce",
 		Variety: "Fenwimple", Lot: "L1", Tray: "A50", Trays: 2, SeedsPerCell: 1, Start: FromSeed,
 		Planned: NewDate(2025, 4, 12), Wanted: Known(80), SetOut: NewDate(2025, 4, 12), PlantsOut: Known(85), Surplus: Known(5)}
 	if want.Note = a.Note; a != want {

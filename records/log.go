@@ -12,14 +12,14 @@ import (
 type log struct {
 	Log
 	*loader
-	file    string // its name as found in the folder
-	text    text
-	scan    *scanner
+	file    string // its name as found
+	src     source
 	header  []string // column names in the file's order; empty: none of ours
 	at      map[string]int
 	head    record
 	records []record
 	rows    []row
+	unread  []string // names of the columns that are not ours
 	dates   dateOrder
 	untold  int     // rows with a date of unknown order
 	first   Problem // the first of them
@@ -58,7 +58,7 @@ func (l *log) ReadAll() ([][]string, error) {
 
 // Read gives the next row, padded or trimmed to the header.
 func (l *log) Read() ([]string, error) {
-	rec, ok := l.scan.next()
+	rec, ok := l.src.next()
 	if !ok {
 		return nil, errEnd
 	}
@@ -68,35 +68,6 @@ func (l *log) Read() ([]string, error) {
 		fields = append(fields, "")
 	}
 	return fields[:len(l.header)], nil
-}
-
-// open reads the header of a log; false where no row of it can be read.
-func (l *log) open(raw []byte) bool {
-	l.text = newText(raw, l.Log)
-	if l.text.bad != "" {
-		l.report("encoding", Pos{File: l.file, Line: l.text.line}, l.text.bad,
-			"a CSV file in UTF-8 is expected", "save it again as CSV UTF-8")
-		return false
-	}
-	l.scan = newScanner(l.text)
-	head, ok := l.scan.next()
-	if !ok || len(l.scan.faults) > 0 {
-		l.noHeader()
-		return false
-	}
-	l.head = head
-	return l.readHeader()
-}
-
-// noHeader reports a log of which not even the header can be read.
-func (l *log) noHeader() {
-	if len(l.scan.faults) > 0 {
-		l.reportFaults()
-		l.report("header", Pos{File: l.file, Line: l.scan.faults[0].line}, "the header cannot be read", "a first line with the columns' names is expected", "")
-		return
-	}
-	l.report("header", Pos{File: l.file}, "the file is empty", "a first line with the columns' names is expected",
-		"write "+strings.Join(requiredOf(l.Log), ",")+" into the first line, or delete the file")
 }
 
 // readRows reads every row that is CSV.
@@ -143,29 +114,15 @@ func (l *log) unnamedColumns() {
 	}
 }
 
-// reportFaults reports the rows that are no CSV.
+// reportFaults reports the rows that cannot be read.
 func (l *log) reportFaults() {
-	for _, f := range l.scan.faults {
-		found, remedy := "a quotation mark stands inside a cell", `write "" for a quotation mark inside a quoted cell`
-		if f.open {
-			found, remedy = "a quotation mark is opened and not closed", "close the quotation mark, or take it away"
-		}
-		at := Pos{File: l.file, Line: f.line, Column: l.text.column(f.line, f.col), Cell: cellName(0, f.row)}
-		l.report("csv", at, found, "quotation marks around the whole cell are expected", remedy)
+	for _, f := range l.src.faults() {
+		l.report(f.Check, f.Pos, f.Found, f.Expected, f.Remedy)
 	}
 }
 
 // place is where the i-th cell of a record stands.
-func (l *log) place(rec *record, i int) Pos {
-	p := Pos{File: l.file, Cell: cellName(i, rec.row)}
-	last := len(rec.places) - 1
-	at := rec.places[min(i, last)]
-	p.Line, p.Column = at.line, l.text.column(at.line, at.col)
-	if i > last { // the row is too short: just past its end
-		p.Column = l.text.column(at.line, len(l.text.lineText(at.line))+1)
-	}
-	return p
-}
+func (l *log) place(rec *record, i int) Pos { return l.src.place(rec, i) }
 
 // cellName is a spreadsheet's name of a cell: column from 0, row from 1.
 func cellName(col, row int) string {

@@ -11,12 +11,12 @@ func (r *row) purchase() Purchase {
 		Cells:   r.whole("cells", 1).Value,
 		CellML:  r.above("cell_ml"),
 		Bought:  r.date("bought"),
-		Count:   r.whole("count", -1e6),
+		Count:   r.whole("count", -mostCount),
 		Price:   r.money("price"),
 		Lasts:   r.above("lasts"),
 		Uses:    r.above("uses"),
 		Minutes: r.number("minutes", 0),
-		Places:  r.number("places", 0),
+		Places:  r.places(),
 		Note:    r.text("note"),
 	}
 }
@@ -34,7 +34,7 @@ func (r *row) lot() Lot {
 		Bought:       r.date("bought"),
 		Tested:       r.date("tested"),
 		GermLabel:    r.share("germ_label"),
-		Seeds:        r.above("seeds"),
+		Seeds:        r.upTo("seeds", mostCount),
 		Grams:        r.above("grams"),
 		SeedsPerGram: r.above("seeds_per_gram"),
 		Price:        r.money("price"),
@@ -60,7 +60,7 @@ func (r *row) sowing() Sowing {
 		Variety:      r.nameIn("variety", crop, "variety"),
 		Lot:          r.name("lot", "lot"),
 		Tray:         r.name("tray", "tray"),
-		Trays:        r.upTo("trays", 10_000).Value,
+		Trays:        r.upTo("trays", mostTrays).Value,
 		Cells:        r.whole("cells", 1),
 		SeedsPerCell: r.whole("seeds_per_cell", 1).Or(1),
 		Start:        Start(start),
@@ -181,6 +181,31 @@ func (r *row) houseReading() HouseReading {
 		OutLow:  r.degrees("out_low"),
 		OutHigh: r.degrees("out_high"),
 		Note:    r.text("note"),
+	}
+}
+
+// wish reads a row of wishes.csv.
+func (r *row) wish() Wish {
+	crop := r.name("crop", "crop")
+	return Wish{
+		Pos:     r.pos(),
+		Crop:    crop,
+		Variety: r.nameIn("variety", crop, "variety"),
+		Plants:  r.whole("plants", 1).Value,
+		Planned: r.date("planned"),
+		Tray:    r.name("tray", "tray"),
+		Note:    r.text("note"),
+	}
+}
+
+// change reads a row of changes.csv.
+func (r *row) change() Change {
+	return Change{
+		Pos:   r.pos(),
+		Date:  r.date("date"),
+		Until: r.date("until"),
+		What:  r.text("what"),
+		Note:  r.text("note"),
 	}
 }
 

@@ -1,7 +1,6 @@
 package records
 
 import (
-	"fmt"
 	"strings"
 
 	"golang.org/x/text/cases"
@@ -76,7 +75,7 @@ func (l *loader) firstSpelling(w asWritten, at func() Pos) string {
 	}
 	if trimmed != first.written && !l.names.warned[id+"\x00"+trimmed] {
 		l.names.warned[id+"\x00"+trimmed] = true
-		l.report("spelling", at(), "read "+quote(trimmed), fmt.Sprintf("%s, as first written in %s, line %d, is expected", quote(first.written), first.at.File, first.at.Line),
+		l.report("spelling", at(), "read "+quote(trimmed), quote(first.written)+", as first written in "+first.at.File+", "+first.at.inWords()+", is expected",
 			"both are taken for one "+w.kind)
 	}
 	return first.name

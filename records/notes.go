@@ -1,18 +1,18 @@
 package records
 
 import (
-	"bytes"
 	"io/fs"
 	"strings"
 )
 
 // readNotes reads notes/YEAR.md.
 func (l *loader) readNotes() []Note {
-	info, err := fs.Stat(l.folder, "notes")
+	folder := l.from.beside()
+	info, err := fs.Stat(folder, "notes")
 	if err != nil {
 		return nil
 	}
-	files, err := fs.ReadDir(l.folder, "notes")
+	files, err := fs.ReadDir(folder, "notes")
 	if err != nil || !info.IsDir() {
 		l.report("notes", Pos{File: "notes"}, "the folder of notes cannot be listed", "a folder of Markdown files is expected", "")
 		return nil
@@ -37,14 +37,34 @@ func (l *loader) readNote(name string) (Note, bool) {
 		}
 		return Note{}, false
 	}
+	if l.tooLarge("note-size", file, mostOfNotes, "notes of up to 1 MB a season are expected", "the note is not read: shorten it") {
+		return Note{}, false
+	}
 	raw, ok := l.readWhole("notes", file)
 	if !ok {
 		return Note{}, false
 	}
-	if why, line := unreadable(raw); why != "" {
-		l.report("notes", Pos{File: file, Line: line}, why, "UTF-8 text is expected", "the note is not read: save it again as UTF-8")
+	d := decode(raw)
+	if d.bad != "" {
+		l.report("notes", Pos{File: file, Line: d.line}, d.bad, "UTF-8 text is expected", "the note is not read: save it again as UTF-8")
 		return Note{}, false
 	}
-	text := string(unixLines(bytes.TrimPrefix(raw, byteOrderMark)))
-	return Note{file, atoi(year), text}, true
+	if d.legacy > 0 {
+		l.legacy("notes", file, d, "UTF-8 text is expected", "see that the letters are right, and save it again as UTF-8")
+	}
+	return Note{file, atoi(year), string(d.body)}, true
+}
+
+// checkNotes warns of notes of a season in which nothing was sown: no page shows them.
+func (l *loader) checkNotes() {
+	sown := map[int]bool{}
+	for e := range alive(l.sowings) {
+		sown[l.settings.Season(e.is.Sown)] = true
+	}
+	for _, n := range l.notes {
+		if len(sown) > 0 && !sown[n.Year] {
+			l.report("notes", Pos{File: n.File}, "season "+itoa(n.Year)+" has no sowings", "notes of a season with sowings are expected",
+				"no page shows them: is the year right?")
+		}
+	}
 }

@@ -164,6 +164,33 @@ func numberRemedy(s string, d decimal) string {
 	return ""
 }
 
+// remedy says how to mend what is no number of a kind: by its digits, without the sign
+// or code beside them, and by a code that is not the book's.
+func (s Settings) remedy(kind numberKind, cell string, d decimal) string {
+	bare, other := kind.strip(cell), ""
+	if kind.example == moneyCell.example {
+		bare, other = withoutLetters(bare)
+	}
+	remedy := numberRemedy(bare, d)
+	if code := currencyCode(other); code != "" && code != s.Currency {
+		if remedy != "" {
+			remedy += "; "
+		}
+		remedy += "the book's currency is " + s.Currency + ": convert it, or mend the setting currency"
+	}
+	return remedy
+}
+
+// withoutLetters parts an amount from a code of three letters before or behind it.
+func withoutLetters(s string) (amount, code string) {
+	for _, cut := range [][2]int{{0, 3}, {len(s) - 3, len(s)}} {
+		if len(s) > 3 && currencyCode(s[cut[0]:cut[1]]) != "" {
+			return strings.TrimSpace(s[:cut[0]] + s[cut[1]:]), s[cut[0]:cut[1]]
+		}
+	}
+	return s, ""
+}
+
 // letterRemedy tells a letter that was typed for a digit; empty where that does not
 // make a number of the cell.
 func letterRemedy(s string) string {

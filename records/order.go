@@ -13,6 +13,8 @@ var dateColumns = map[string][]string{
 	"costs.csv":   {"date", "from", "until"},
 	"chamber.csv": {"time"},
 	"house.csv":   {"date"},
+	"wishes.csv":  {"planned"},
+	"changes.csv": {"date", "until"},
 }
 
 // toldOrder is the one order of day, month and year in which all slashed dates

@@ -14,6 +14,46 @@ type Pos struct {
 	Line   int
 	Column int
 	Cell   string
+	Sheet  bool // File is a workbook's sheet; Line is its row, Column counts its columns
+}
+
+// inWords says in which line a row stands.
+func (p Pos) inWords() string { return p.rows() + " " + itoa(p.Line) }
+
+// rows is what the place counts: lines of a file, rows of a sheet.
+func (p Pos) rows() string {
+	if p.Sheet {
+		return "row"
+	}
+	return "line"
+}
+
+// span says in which lines, or rows of a sheet, those from p to last stand.
+func (p Pos) span(last Pos) string {
+	if last == p {
+		return p.inWords()
+	}
+	return fmt.Sprintf("%ss %d to %d", p.rows(), p.Line, last.Line)
+}
+
+// Place writes the place as editors understand it, counts.csv:15:18: E14, and of a
+// sheet as spreadsheets do, counts!E14.
+func (p Pos) Place() string {
+	s := p.File
+	switch {
+	case p.Sheet && p.Cell != "":
+		return s + "!" + p.Cell
+	case p.Sheet:
+		return s
+	case p.Line > 0 && p.Column > 0:
+		s += fmt.Sprintf(":%d:%d", p.Line, p.Column)
+	case p.Line > 0:
+		s += fmt.Sprintf(":%d", p.Line)
+	}
+	if p.Cell != "" {
+		s += ": " + p.Cell
+	}
+	return s
 }
 
 // Severity ranks a problem.
@@ -45,17 +85,7 @@ type Problem struct {
 
 // String writes the problem on one line, as editors understand it.
 func (p Problem) String() string {
-	where := p.File
-	if p.Line > 0 {
-		where += fmt.Sprintf(":%d", p.Line)
-		if p.Column > 0 {
-			where += fmt.Sprintf(":%d", p.Column)
-		}
-	}
-	if p.Cell != "" {
-		where += ": " + p.Cell
-	}
-	s := where + ": " + p.Found
+	s := p.Place() + ": " + p.Found
 	for _, part := range []string{p.Expected, p.Remedy} {
 		if part != "" {
 			s += "; " + part
@@ -64,10 +94,17 @@ func (p Problem) String() string {
 	return s
 }
 
-// SortProblems puts problems in order of file, line and column.
+// SortProblems puts problems in order of file, line and column, behind those that
+// let nothing be built.
 func SortProblems(ps []Problem) {
+	rank := func(p Problem) int {
+		if p.Severity == Fatal {
+			return 0
+		}
+		return 1
+	}
 	slices.SortStableFunc(ps, func(a, b Problem) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line),
+		return cmp.Or(cmp.Compare(rank(a), rank(b)), cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line),
 			cmp.Compare(a.Column, b.Column), cmp.Compare(a.Found, b.Found))
 	})
 }

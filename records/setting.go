@@ -1,7 +1,6 @@
 package records
 
 import (
-	"fmt"
 	"strings"
 )
 
@@ -32,6 +31,7 @@ var settingTable = []setting{
 	{"sure_of_target", "90", shareSetting(50, 99.9, func(s *Settings, x float64) { s.SureOfTarget = x })},
 	{"transplant_value", "by crop", amountSetting(func(s *Settings, x float64) { s.TransplantValue = Known(x) })},
 	{"plug_price", "none", amountSetting(func(s *Settings, x float64) { s.PlugPrice = Known(x) })},
+	{"legal_minimum", "", (*loader).takeLegal},
 	{"heating_months", "10-4", (*loader).takeHeating},
 	{"bench_places", "not judged", placesSetting(func(s *Settings, x float64) { s.BenchPlaces = Known(x) })},
 	{"chamber_places", "not judged", placesSetting(func(s *Settings, x float64) { s.ChamberPlaces = Known(x) })},
@@ -51,9 +51,15 @@ func defaults() Settings {
 func (l *loader) readSettings() {
 	l.settings = defaults()
 	written := map[string]string{}
-	l.readBook(written)
+	l.readWritten(written)
+	if written["legal_minimum"] == "" {
+		l.settings.LegalMinimum = l.settings.Currency == "USD"
+	}
 	for _, s := range settingTable {
 		in := Input{s.name, s.standard, "default"}
+		if s.name == "legal_minimum" { // the one default that hangs on another setting
+			in.Value = yesOrNo(l.settings.LegalMinimum)
+		}
 		if v, ok := written[s.name]; ok {
 			in.Value, in.Source = v, "written"
 		}
@@ -61,9 +67,9 @@ func (l *loader) readSettings() {
 	}
 }
 
-// readBook reads the rows of book.csv; they are taken up in the table's order,
+// readWritten reads the rows of book.csv; they are taken up in the table's order,
 // so that decimal is known before the first number.
-func (l *loader) readBook(written map[string]string) {
+func (l *loader) readWritten(written map[string]string) {
 	rows := map[string]*row{}
 	readLog(l, "book.csv", func(r *row) string {
 		if name := r.settingName(rows); name != "" {
@@ -80,7 +86,7 @@ func (l *loader) readBook(written map[string]string) {
 		if expected == "" {
 			written[s.name] = used
 		} else {
-			r.misread("setting", "value", expected+" is expected", settingRemedy(s.name, r.text("value"), l.decimal))
+			r.misread("setting", "value", expected+" is expected", l.settingRemedy(s.name, r.text("value")))
 		}
 	}
 }
@@ -102,7 +108,7 @@ func (r *row) settingName(before map[string]*row) string {
 			continue
 		}
 		if first := before[s.name]; first != nil {
-			r.problem("setting-name", "setting", fmt.Sprintf("setting %s stands in line %d too", quote(s.name), first.pos().Line),
+			r.problem("setting-name", "setting", "setting "+quote(s.name)+" stands in "+first.pos().inWords()+" too",
 				"each setting once is expected", "delete one of the rows")
 			return ""
 		}
@@ -112,14 +118,24 @@ func (r *row) settingName(before map[string]*row) string {
 		r.misread("setting-name", "setting", "a setting is expected", didYouMean(near))
 		return ""
 	}
-	r.misread("setting-unknown", "setting", "a setting is expected", "the row is not used; the settings are "+strings.Join(names, ", "))
+	remedy := "delete the row; the settings are " + strings.Join(names, ", ")
+	if held := longestHeld(headWords(written), names); held != "" {
+		remedy = didYouMean(held)
+	}
+	r.misread("setting-name", "setting", "a setting is expected", remedy)
 	return ""
 }
 
 // settingRemedy says how to mend a setting's value, where that can be told.
-func settingRemedy(name, value string, d decimal) string {
+func (l *loader) settingRemedy(name, value string) string {
 	if name == "heating_months" {
 		return "format the cell as text, so that the spreadsheet makes no date of it"
 	}
-	return numberRemedy(value, d)
+	if !strings.ContainsAny(value, "0123456789") {
+		return ""
+	}
+	if remedy := l.settings.remedy(moneyCell, value, l.decimal); remedy != "" {
+		return remedy
+	}
+	return l.settings.remedy(percentCell, value, l.decimal)
 }

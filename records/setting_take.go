@@ -1,10 +1,6 @@
 package records
 
-import (
-	"strings"
-
-	"golang.org/x/text/currency"
-)
+import "strings"
 
 // wholeSetting takes a whole number from least to most; what is what else is expected.
 func wholeSetting(least, most int, what string, set func(*Settings, int)) func(*loader, string) (string, string) {
@@ -66,12 +62,12 @@ func scoreWord(i int) func(*loader, string) (string, string) {
 
 // takeCurrency takes a code that ISO 4217 knows, in whatever case.
 func (l *loader) takeCurrency(s string) (used, expected string) {
-	unit, err := currency.ParseISO(s)
-	if err != nil {
+	code := currencyCode(s)
+	if code == "" {
 		return "", "a currency's code of ISO 4217 such as USD or EUR"
 	}
-	l.settings.Currency = unit.String()
-	return unit.String(), ""
+	l.settings.Currency = code
+	return code, ""
 }
 
 // takeDates takes the order of slashed dates in every log.
@@ -105,6 +101,24 @@ func (l *loader) takeTemperature(s string) (used, expected string) {
 	}
 	l.settings.Fahrenheit = scale == "F"
 	return scale, ""
+}
+
+// takeLegal takes whether the legal minimum of the United States is shown.
+func (l *loader) takeLegal(s string) (used, expected string) {
+	v, ok := yesNo[strings.ToLower(s)]
+	if !ok {
+		return "", "yes or no"
+	}
+	l.settings.LegalMinimum = v
+	return yesOrNo(v), ""
+}
+
+// yesOrNo writes an answer as it is read.
+func yesOrNo(v bool) string {
+	if v {
+		return "yes"
+	}
+	return "no"
 }
 
 // takeHeating takes the first and the last month of heating, which may lie over the new

@@ -13,8 +13,9 @@ type Settings struct {
 	SureOfTarget    float64 // share of 1
 	TransplantValue Maybe[float64]
 	PlugPrice       Maybe[float64]
-	HeatingFrom     int // month
-	HeatingUntil    int // month; before HeatingFrom: over the new year
+	LegalMinimum    bool // shown beside lots: 7 CFR 201.31
+	HeatingFrom     int  // month
+	HeatingUntil    int  // month; before HeatingFrom: over the new year
 	BenchPlaces     Maybe[float64]
 	ChamberPlaces   Maybe[float64]
 	TrayTurnaround  int // days

@@ -12,21 +12,13 @@ type text struct {
 	lines []int // where each line starts
 	skip  int   // lines before the header that no spreadsheet shows as a row
 	sep   rune
-	bad   string // why it cannot be read; empty if it can
-	line  int    // of what is bad
 }
 
 var byteOrderMark = []byte("\xef\xbb\xbf")
 
-// newText makes a file readable, or says why it is not.
-func newText(raw []byte, log Log) text {
-	raw = bytes.TrimPrefix(raw, byteOrderMark)
-	t := text{}
-	if t.bad, t.line = unreadable(raw); t.bad != "" {
-		return t
-	}
-	t.body = unixLines(raw)
-	t.lines = lineStarts(t.body)
+// newText lays out decoded text for the reader.
+func newText(body []byte, log Log) text {
+	t := text{body: body, lines: lineStarts(body)}
 	first := t.firstLine()
 	if sep, ok := sepLine(first); ok {
 		t.sep, t.skip = sep, 1
@@ -34,37 +26,6 @@ func newText(raw []byte, log Log) text {
 	}
 	t.sep = separator(first, log)
 	return t
-}
-
-// unreadable says what in the bytes is no UTF-8 text, and in which line.
-func unreadable(raw []byte) (why string, line int) {
-	if bytes.HasPrefix(raw, []byte("\xff\xfe")) || bytes.HasPrefix(raw, []byte("\xfe\xff")) {
-		return "the file is UTF-16 text", 1
-	}
-	if i := bytes.IndexByte(raw, 0); i >= 0 {
-		return "the file holds a NUL byte: it is no text, or UTF-16 without a mark", 1 + bytes.Count(raw[:i], []byte("\n"))
-	}
-	if utf8.Valid(raw) {
-		return "", 0
-	}
-	i := 0
-	for i < len(raw) {
-		r, n := utf8.DecodeRune(raw[i:])
-		if r == utf8.RuneError && n <= 1 {
-			break
-		}
-		i += n
-	}
-	return "the file holds bytes that are not UTF-8", 1 + bytes.Count(raw[:i], []byte("\n"))
-}
-
-// unixLines turns CRLF and lone CR into LF.
-func unixLines(raw []byte) []byte {
-	if bytes.IndexByte(raw, '\r') < 0 {
-		return raw
-	}
-	raw = bytes.ReplaceAll(raw, []byte("\r\n"), []byte("\n"))
-	return bytes.ReplaceAll(raw, []byte("\r"), []byte("\n"))
 }
 
 // lineStarts is the byte at which each line begins; a line end that ends the text

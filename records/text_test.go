@@ -3,7 +3,6 @@ package records
 import (
 	"strings"
 	"testing"
-	"testing/fstest"
 )
 
 // The same rows in every shape in which spreadsheets save them.
@@ -75,23 +74,6 @@ func TestCellName(t *testing.T) {
 	for col, want := range map[int]string{0: "A7", 25: "Z7", 26: "AA7", 51: "AZ7", 52: "BA7", 701: "ZZ7", 702: "AAA7"} {
 		if got := cellName(col, 7); got != want {
 			t.Errorf("cellName(%d, 7) = %s, want %s", col, got, want)
-		}
-	}
-}
-
-// UTF-16 is refused with or without its mark, and so is what is no text.
-func TestRefused(t *testing.T) {
-	for name, raw := range map[string]string{
-		"UTF-16 LE":  "\xff\xfeb\x00a\x00",
-		"UTF-16 BE":  "\xfe\xff\x00b\x00a",
-		"no mark":    "b\x00a\x00t\x00",
-		"Latin-1":    "batch\ncaf\xe9\n",
-		"cut rune":   "batch\n\xe2\x82",
-		"surrogates": "batch\n\xed\xa0\x80\n",
-	} {
-		_, problems := Load(fstest.MapFS{"sowings.csv": {Data: []byte(raw)}})
-		if len(problems) != 1 || problems[0].Check != "encoding" || problems[0].Severity != Fatal || problems[0].Line == 0 {
-			t.Errorf("%s: %v", name, problems)
 		}
 	}
 }

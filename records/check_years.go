@@ -1,0 +1,148 @@
+package records
+
+import "slices"
+
+// A date is taken to be of another year if it lies so many days from those of the rows
+// around it while these lie close together.
+const (
+	otherYear = 300
+	closeBy   = 100
+)
+
+// inOrder is the share of rows that must lie close by the one before it for the order
+// of a log to say anything of a date.
+const inOrder = 0.8
+
+// dayOf is a date of a column and its row.
+type dayOf struct {
+	row *row
+	day Date
+}
+
+// fewestRows is how many dates a column has until its first and last are judged, which
+// have rows on one side alone.
+const fewestRows = 5
+
+// anyYear are the columns whose dates need not follow those of the rows around: an older
+// lot may stand anywhere in the list, and a bill may be for a year among those for months.
+var anyYear = map[string]bool{"bought": true, "tested": true, "from": true, "until": true}
+
+// checkYears warns of dates that jump to another year and back between the rows above
+// and below. In a log whose rows are in no order nothing jumps, and nothing is said.
+func (l *loader) checkYears() {
+	for _, log := range l.logs {
+		for _, col := range dateColumns[log.Name] {
+			if anyYear[col] {
+				continue
+			}
+			days := log.daysOf(col)
+			for _, j := range jumps(days) {
+				days[j.at].row.doubt("another-year", col, col+" "+days[j.at].day.String()+" beside "+days[j.near].day.String()+" and "+
+					days[j.far].day.String()+" in the rows "+j.where, "a date near theirs is expected", "as written it counts for "+itoa(days[j.at].day.Year())+": another year?")
+			}
+		}
+	}
+	l.checkLotYears()
+}
+
+// checkLotYears warns of lots bought long after the first sowing from them.
+func (l *loader) checkLotYears() {
+	first := map[string]Date{}
+	for e := range alive(l.sowings) {
+		if day, ok := first[e.is.Lot]; !ok || e.is.Sown < day {
+			first[e.is.Lot] = e.is.Sown
+		}
+	}
+	for e := range alive(l.lots) {
+		sown, ok := first[e.is.Code]
+		if days := int(e.is.Bought - sown); ok && e.is.Bought.Known() && days > oddGap {
+			e.doubt("another-year", "bought", "bought "+e.is.Bought.String()+", and sown from "+plural(days, "day")+" before, on "+sown.String(),
+				"a day before the first sowing from the lot is expected", "another year?")
+		}
+	}
+}
+
+// daysOf lists the dates of a column, row by row, of rows that are not left out: what
+// stands in their cells was found to be days.
+func (l *log) daysOf(col string) []dayOf {
+	var all []dayOf
+	for i := range l.rows {
+		r := &l.rows[i]
+		if r.out {
+			continue
+		}
+		text, _ := splitTime(r.text(col))
+		if day := r.dateText(col, text); day.Known() {
+			all = append(all, dayOf{r, day})
+		}
+	}
+	return all
+}
+
+// jump is a date that is odd beside two others, by their places in a column.
+type jump struct {
+	at, near, far int
+	where         string
+}
+
+// jumps finds the dates that are odd beside the two around them, and, where rows are
+// added at the end, the last one if it falls back, or the first if it is ahead.
+func jumps(days []dayOf) []jump {
+	var all []jump
+	for i := 1; i+1 < len(days); i++ {
+		if isOdd(days[i].day, days[i-1].day, days[i+1].day) {
+			all = append(all, jump{i, i - 1, i + 1, "above and below"})
+		}
+	}
+	rest := slices.Clone(days)
+	for _, j := range slices.Backward(all) {
+		rest = slices.Delete(rest, j.at, j.at+1)
+	}
+	n := len(days) - 1
+	if n+1 < fewestRows {
+		return keptIfOrdered(all, rest)
+	}
+	if isOdd(days[n].day, days[n-1].day, days[n-2].day) && days[n].day < days[n-1].day && ascending(rest[:len(rest)-1]) {
+		all, rest = append(all, jump{n, n - 2, n - 1, "above"}), rest[:len(rest)-1]
+	}
+	if isOdd(days[0].day, days[1].day, days[2].day) && days[0].day > days[1].day && ascending(rest[1:]) {
+		all, rest = append(all, jump{0, 1, 2, "below"}), rest[1:]
+	}
+	return keptIfOrdered(all, rest)
+}
+
+// isOdd reports whether a day lies far from two that lie close together.
+func isOdd(day, a, b Date) bool {
+	return apart(a, b) <= closeBy && apart(day, a) >= otherYear && apart(day, b) >= otherYear
+}
+
+// apart is the number of days between two.
+func apart(a, b Date) int { return int(max(a-b, b-a)) }
+
+// ascending reports whether more rows come after the one above than before it.
+func ascending(days []dayOf) bool {
+	up := 0
+	for i := 1; i < len(days); i++ {
+		switch {
+		case days[i].day > days[i-1].day:
+			up++
+		case days[i].day < days[i-1].day:
+			up--
+		}
+	}
+	return up >= 0
+}
+
+// keptIfOrdered drops what was found where the other dates are in no order.
+func keptIfOrdered(found []jump, rest []dayOf) []jump {
+	near := 0
+	for i := 1; i < len(rest); i++ {
+		if apart(rest[i].day, rest[i-1].day) <= closeBy {
+			near++
+		}
+	}
+	if float64(near) < inOrder*float64(len(rest)-1) {
+		return nil
+	}
+	return found
+}

@@ -1,0 +1,106 @@
+package records
+
+import (
+	"fmt"
+
+	"traybook/records/workbook"
+)
+
+// sheetRows hands out the rows of a sheet.
+type sheetRows struct {
+	sheet *workbook.Sheet
+	read  int // rows so far
+	bad   []fault
+}
+
+// faults are the rows that merged cells make unreadable, or that go beyond the limits.
+func (s *sheetRows) faults() []fault { return s.bad }
+
+// place is where a cell stands: line and column are those of the sheet.
+func (s *sheetRows) place(r *record, i int) Pos { return s.at(r.row, i) }
+
+func (s *sheetRows) at(row, col int) Pos {
+	return Pos{File: printable(s.sheet.Name), Line: row, Column: col + 1, Cell: cellName(col, row), Sheet: true}
+}
+
+// next is the next row that can be read.
+func (s *sheetRows) next() (record, bool) {
+	for s.read < len(s.sheet.Rows) {
+		row := s.sheet.Rows[s.read]
+		s.read++
+		r := record{row: row.Number, cells: row.Cells}
+		for _, c := range row.Cells {
+			r.fields = append(r.fields, fieldOf(c))
+		}
+		if s.read == 1 { // columns without a name are columns too
+			for n := min(s.width(), mostCells); len(r.fields) < n; {
+				r.fields = append(r.fields, "")
+			}
+		}
+		if p, ok := s.unfit(&r); ok {
+			s.bad = append(s.bad, fault{p, r.fields})
+			continue
+		}
+		return r, true
+	}
+	return record{}, false
+}
+
+// width is how many columns have anything in them.
+func (s *sheetRows) width() (n int) {
+	for _, r := range s.sheet.Rows {
+		n = max(n, len(r.Cells))
+	}
+	return n
+}
+
+// fieldOf is a cell as text. A formula that was never worked out is no blank.
+func fieldOf(c workbook.Cell) string {
+	if c.Kind == workbook.Unsolved {
+		return "="
+	}
+	return c.Text
+}
+
+// unfit finds why a row cannot be read.
+func (s *sheetRows) unfit(r *record) (Problem, bool) {
+	if p, ok := s.merged(r); ok {
+		return p, true
+	}
+	if len(r.fields) > mostCells {
+		return Problem{s.at(r.row, mostCells), Error, "size", "the row has more than " + plural(mostCells, "cell"),
+			"a row of the log is expected", "is this the right sheet?"}, true
+	}
+	for i, f := range r.fields {
+		if len(f) > mostOfCell {
+			return Problem{s.at(r.row, i), Error, "size", "the cell is longer than 10 kB", "a cell of at most 10 kB is expected",
+				"shorten the text, or put it into notes"}, true
+		}
+	}
+	return Problem{}, false
+}
+
+// merged finds merged cells in a row: whose they are cannot be told. A title above the
+// header may be merged; it is told for what it is.
+func (s *sheetRows) merged(r *record) (Problem, bool) {
+	for _, m := range s.sheet.Merged {
+		if r.row < m.Row || r.row > m.LastRow || s.read <= titleLines && m.Row == m.LastRow && alone(r) {
+			continue
+		}
+		area := cellName(m.Col, m.Row) + ":" + cellName(m.LastCol, m.LastRow)
+		return Problem{s.at(r.row, m.Col), Error, "merged", fmt.Sprintf("the cells %s are merged", area),
+			"a cell of its own for each row and column is expected", "unmerge them, and write into each what belongs there"}, true
+	}
+	return Problem{}, false
+}
+
+// alone reports whether a row has one cell with anything in it.
+func alone(r *record) bool {
+	n := 0
+	for _, f := range r.fields {
+		if f != "" {
+			n++
+		}
+	}
+	return n == 1
+}

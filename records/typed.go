@@ -1,0 +1,51 @@
+package records
+
+import (
+	"strings"
+
+	"traybook/records/workbook"
+)
+
+// typed is the cell of a column as a workbook holds it; blank for one of a CSV file.
+func (r *row) typed(col string) workbook.Cell {
+	i, ok := r.at[col]
+	if !ok || r.rec == nil || i >= len(r.rec.cells) {
+		return workbook.Cell{}
+	}
+	return r.rec.cells[i]
+}
+
+// unknown reports whether a cell holds an error of the spreadsheet or a formula that
+// was never worked out: there is something, and nobody knows what.
+func (r *row) unknown(col string) bool {
+	k := r.typed(col).Kind
+	return k == workbook.Fault || k == workbook.Unsolved
+}
+
+// formulas reports the cells of the log's columns that are unknown.
+func (r *row) formulas() {
+	for _, c := range r.Columns {
+		if !r.unknown(c.Name) {
+			continue
+		}
+		if word := r.typed(c.Name).Text; word != "" {
+			r.problem("formula", c.Name, "the cell holds the error "+quote(word), "a value, or a formula that has one, is expected", "mend the formula, or type the value")
+		} else {
+			r.problem("formula", c.Name, "the cell holds a formula without a result", "a formula with its result is expected",
+				"open the workbook in the spreadsheet and save it again")
+		}
+	}
+}
+
+// asWritten turns a typed number into the one that the book's own sign before
+// fractions makes of it: what a number is, its cell knows and no setting.
+func (r *row) asWritten(col, s string) string {
+	k := r.typed(col).Kind
+	switch {
+	case r.unknown(col):
+		return ""
+	case (k == workbook.Number || k == workbook.Percent) && r.decimal == comma:
+		return strings.Replace(s, string(point), string(comma), 1)
+	}
+	return s
+}

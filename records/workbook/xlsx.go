@@ -1,0 +1,140 @@
+package workbook
+
+import (
+	"path"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// xlsx is what the sheets of an .xlsx file share.
+type xlsx struct {
+	parts
+	texts    []Cell
+	shown    []shown // by the number of a cell's style
+	from1904 bool
+}
+
+// readXLSX reads an .xlsx file.
+func readXLSX(p parts, want func(string) bool) (*Book, error) {
+	main := p.mainPart()
+	var w struct {
+		Settings struct {
+			From1904 string `xml:"date1904,attr"`
+		} `xml:"workbookPr"`
+		Sheets []struct {
+			Name string `xml:"name,attr"`
+			ID   string `xml:"id,attr"`
+		} `xml:"sheets>sheet"`
+	}
+	if err := p.decode(main, &w); err != nil {
+		return nil, err
+	}
+	if len(w.Sheets) == 0 {
+		return nil, damaged("it has no sheets")
+	}
+	x := &xlsx{parts: p, from1904: w.Settings.From1904 == "1" || w.Settings.From1904 == "true"}
+	links, err := x.shared(main)
+	if err != nil {
+		return nil, err
+	}
+	b := &Book{}
+	for _, s := range w.Sheets {
+		sheet := Sheet{Name: s.Name}
+		if want(s.Name) {
+			i := slices.IndexFunc(links, func(l link) bool { return l.id == s.ID })
+			sheet.Bad = damaged("a sheet is missing")
+			if i >= 0 {
+				sheet.Bad = x.readSheet(&sheet, links[i].path)
+			}
+		}
+		b.Sheets = append(b.Sheets, sheet)
+	}
+	return b, nil
+}
+
+// link is a file that another one refers to: its name there, where it stands, and what
+// it is.
+type link struct{ id, path, kind string }
+
+// mainPart is the path of the list of sheets.
+func (p parts) mainPart() string {
+	links, err := p.links("_rels/.rels", "")
+	if i := slices.IndexFunc(links, func(l link) bool { return l.kind == "officeDocument" }); err == nil && i >= 0 {
+		return links[i].path
+	}
+	return "xl/workbook.xml"
+}
+
+// links are the files that one refers to, which stands in folder.
+func (p parts) links(name, folder string) ([]link, error) {
+	var r struct {
+		Links []struct {
+			ID     string `xml:"Id,attr"`
+			Type   string `xml:"Type,attr"`
+			Target string `xml:"Target,attr"`
+		} `xml:"Relationship"`
+	}
+	if err := p.decode(name, &r); err != nil {
+		return nil, err
+	}
+	var all []link
+	for _, l := range r.Links {
+		to := l.Target
+		if !strings.HasPrefix(to, "/") {
+			to = path.Join(folder, to)
+		}
+		all = append(all, link{l.ID, to, path.Base(l.Type)})
+	}
+	return all, nil
+}
+
+// shared reads the texts and styles of all sheets, and where the sheets are.
+func (x *xlsx) shared(main string) ([]link, error) {
+	folder := path.Dir(main)
+	links, err := x.links(path.Join(folder, "_rels", path.Base(main)+".rels"), folder)
+	if err != nil {
+		return nil, err
+	}
+	for _, l := range links {
+		switch l.kind {
+		case "sharedStrings":
+			err = x.readStrings(l.path)
+		case "styles":
+			err = x.readStyles(l.path)
+		}
+		if err != nil {
+			return nil, err
+		}
+	}
+	return links, nil
+}
+
+// readStrings reads the list of texts. A text is one run of letters or several, each in
+// its own type; how it is to be spoken is left out.
+func (x *xlsx) readStrings(name string) error {
+	var list struct {
+		Texts []struct {
+			Plain string   `xml:"t"`
+			Runs  []string `xml:"r>t"`
+		} `xml:"si"`
+	}
+	if err := x.decode(name, &list); err != nil {
+		return err
+	}
+	for _, t := range list.Texts {
+		x.texts = append(x.texts, textCell(unescaped(t.Plain+strings.Join(t.Runs, ""))))
+	}
+	return nil
+}
+
+var byNumber = regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`)
+
+// unescaped puts back the characters that .xlsx files write by number, as _x000D_.
+func unescaped(s string) string {
+	return byNumber.ReplaceAllStringFunc(s, func(code string) string {
+		r, _ := strconv.ParseUint(code[2:6], 16, 16) // four digits, by the expression
+		return string(rune(r))
+	})
+}
