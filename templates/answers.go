@@ -3,24 +3,13 @@ package templates
 import (
 	"cmp"
 	"html/template"
-	"math"
 	"slices"
 
 	"traybook/report/batch"
 	"traybook/report/germination"
-	"traybook/report/money"
 	"traybook/report/rate"
 	"traybook/report/words"
 )
-
-// answers are the grower's questions about a season, in the order in which they
-// are asked.
-func (p *page) answers(season int) []answer {
-	return []answer{
-		{"What came up, and what did badly?", p.cameUp(season), p.moreOn("germination.html", "Germination")},
-		{"What did a transplant cost, and of what?", p.costWords(season), p.moreOn("costs.html", "Costs")},
-	}
-}
 
 // moreOn links to the page that tells more, if there is one.
 func (p *page) moreOn(path, label string) template.HTML {
@@ -83,49 +72,4 @@ func (p *page) clearlyLower(season int) template.HTML {
 		return ""
 	}
 	return say("Over the seasons up to this one clearly worse than the other varieties of their crop: %s.", list(found))
-}
-
-// costWords answers the second question.
-func (p *page) costWords(season int) template.HTML {
-	c, _ := p.r.Money.Season(season)
-	if !hasCosts(p.site) || !c.Total.Known {
-		return "The records cannot tell: no money or priced hours are written for this season. Write bills and hours into costs.csv, the wage into book.csv and prices into trays.csv and lots.csv."
-	}
-	if !c.PerTransplant.Known {
-		return say("The records cannot tell: %s were spent, but no batch of the season has a figure of usable plants. Write set_out, plants_out and surplus into sowings.csv.", p.money.Sum(c.Total.Value))
-	}
-	first := say("A usable transplant cost %s: %s, %s.%s", p.money.Each(c.PerTransplant.Value), words.Batches(c.Rests),
-		words.Plural(math.Round(c.Usable.Value), "usable plant", "usable plants"), p.estimatedWords(c))
-	return join(first, p.costParts(c))
-}
-
-// estimatedWords says how far the plants of a cost are guessed.
-func (p *page) estimatedWords(c money.Cost) template.HTML {
-	if !estimated(c) {
-		return ""
-	}
-	return say(" %s of those plants are estimated, because no one wrote how many there were.", words.Percent(c.EstimatedShare.Value))
-}
-
-// costParts names the three largest parts of a transplant's cost and what failed
-// cells took.
-func (p *page) costParts(c money.Cost) template.HTML {
-	each := c.PerTransplant.Value
-	if each <= 0 {
-		return ""
-	}
-	parts := p.partsOf(c.Behind)
-	slices.SortStableFunc(parts, func(a, b costPart) int { return cmp.Compare(b.Money, a.Money) })
-	var largest []template.HTML
-	for _, part := range parts[:min(mostParts, len(parts))] {
-		if part.Money > 0 {
-			one := part.Money / c.Usable.Value
-			largest = append(largest, say("%s %s (%s)", part.Words, p.money.Each(one), words.Percent(one/each)))
-		}
-	}
-	out := say("Most of it was %s.", list(largest))
-	if c.FailedShare.Known {
-		out = join(out, say("%s of the money went into cells that gave no usable plant.", words.Percent(c.FailedShare.Value)))
-	}
-	return out
 }

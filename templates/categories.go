@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"slices"
+
 	"traybook/records"
 	"traybook/report/money"
 )
@@ -39,4 +41,6 @@ func (p *page) partsOf(parts money.Parts) []costPart {
 }
 
 // hasCosts reports whether any money is written for any season.
-func hasCosts(s *site) bool { return len(s.r.Money.Ledger) > 0 }
+func hasCosts(s *site, season int) bool {
+	return slices.ContainsFunc(s.r.Money.Ledger, func(l money.LedgerLine) bool { return season == 0 || l.Season == season })
+}

@@ -14,10 +14,10 @@ import (
 
 // chamberPart is the germination chambers of a season.
 type chamberPart struct {
-	Words  template.HTML
-	Figure *figure
-	Crops  []*table
-	Usual  *table
+	Words template.HTML
+	Table *table
+	Crops []*table
+	Usual *table
 }
 
 // chamberPart is nil where nothing is written of a chamber.
@@ -27,7 +27,7 @@ func (p *page) chamberPart(season int) *chamberPart {
 		return nil
 	}
 	part := &chamberPart{Words: p.chamberLoad(season)}
-	part.Figure = p.figure(seasonChart("chamber", season), "The chambers", "Batches by the chamber they stood in, and what the thermometer said.", p.chamberTable(season, rows))
+	part.Table = p.chamberTable(season, rows)
 	for _, c := range rows {
 		part.Crops = append(part.Crops, p.chamberCrops(c))
 	}

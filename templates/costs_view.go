@@ -2,59 +2,128 @@ package templates
 
 import (
 	"cmp"
-	"fmt"
 	"html/template"
 	"slices"
 
 	"traybook/records"
-	"traybook/report/batch"
 	"traybook/report/money"
-	"traybook/report/rate"
 	"traybook/report/words"
+	"traybook/templates/draw"
 )
 
-// costsPage is what a transplant cost, and of what.
+// costsPage is what a transplant cost, of what, and what would lower it.
 type costsPage struct {
-	Title   string
-	Season  int
-	Answer  template.HTML
-	Seasons *table
-	Groups  *table
-	Parts   *table
-	Crops   *figure
-	Failed  template.HTML
-	Words   []template.HTML // a sentence a crop
-	Trays   *table
-	Months  *table
-	Ledger  *figure
-	Unborne template.HTML
+	season  int
+	Cost    finding
+	Lower   *lowerPart
+	Title   template.HTML // of the crops
+	Crops   *rows
+	Groups  *rows
+	Sizes   *rows
+	Blame   template.HTML // what rows by tray cannot tell
+	Months  *rows
+	Monthly template.HTML // the title of the months
+	Seasons *rows
+	Ledger  *ledgerPart
+	Heated  bool // the book has a bill for heat
 }
 
-// costsView sets the costs of the season reviewed, then the seasons side by side.
+// head names the season.
+func (v costsPage) head() (heading, lead template.HTML) {
+	return say("What a transplant cost, %s", words.Year(v.season)), "All bills, hours and trays, shared out among the batches that they served."
+}
+
+// costsView tells one season, with the others beside it.
 func costsView(p *page) any {
-	season := p.r.Season
-	return costsPage{
-		Title: p.spec.title, Season: season, Answer: p.costWords(season),
-		Seasons: p.costBySeason(),
-		Groups:  p.costGroupTable(season),
-		Parts:   p.costPartsTable(season),
-		Crops:   costFigure(p, season),
-		Failed:  p.failedWords(season),
-		Words:   p.cropSentences(season),
-		Trays: p.costTableBy(season, "trays", "Cost by cells and kind of tray", "Tray", p.r.Money.Sizes,
-			func(g batch.Group) any { return trayName(g) }),
-		Months: p.costByMonth(season),
-		Ledger: ledgerFigure(p, season), Unborne: p.unborneWords(season),
-	}
+	season := p.season
+	v := costsPage{season: season, Cost: p.ownCost(season), Lower: p.lowerPart(season), Heated: p.r.Money.Has[records.Heat]}
+	v.Title, v.Crops = p.dearTitle(season), p.costCrops(season)
+	v.Groups, v.Sizes, v.Blame = p.costGroups(season), p.costSizes(season), p.blameWords()
+	v.Monthly, v.Months = p.monthTitle(season), p.costMonths(season)
+	v.Seasons, v.Ledger = p.costSeasons(season), p.ledgerPart(season)
+	return v
 }
 
-// costTableBy is a table of a season's rows, the dearest first; of is the cell that
-// names a row's group.
-func (p *page) costTableBy(season int, id, caption, head string, all []money.Cost, of func(batch.Group) any) *table {
-	rows := money.InSeason(all, season)
-	slices.SortStableFunc(rows, dearest)
-	return p.costsTable("cost-by-"+id, say("%s, season %s, %s", caption, fmt.Sprint(season), p.money.Code()), "batches", plain(head), rows,
-		func(i int) []any { return []any{of(rows[i].Group)} })
+// ownCost is the finding with what only this page tells: all parts, beside those of the
+// season before, and what all batches bear.
+func (p *page) ownCost(season int) finding {
+	f := p.costFinding(season)
+	c, _ := p.r.Money.Season(season)
+	if !c.PerTransplant.Known {
+		return f
+	}
+	f.Say = append(f.Say, p.inAll(c))
+	f.Note = say("%s with a figure of usable plants, %s fit to set out%s.", batchesOf(c.Rests, c.Batches, "ended"),
+		words.Plural(words.RoundPlants(c.Usable.Value), "plant", "plants"), estimatedWords(c))
+	f.Side = p.allParts(c)
+	return f
+}
+
+// batchesOf writes a part of some batches: 12 of 14 batches ended; all of them: 14
+// batches ended.
+func batchesOf(some, all int, done string) template.HTML {
+	if some == all {
+		return say("%s %s", words.Batches(all), done)
+	}
+	return say("%s of %s %s", words.Whole(some), words.Batches(all), done)
+}
+
+// inAll is what all batches of a season bear, and a cell of them.
+func (p *page) inAll(c money.Cost) template.HTML {
+	out := say("In all %s bear %s", theBatches(c.Batches), p.money.Sum(c.Total.Value))
+	if c.PerCell.Known {
+		out = say("%s, %s for each cell sown", out, p.money.Each(c.PerCell.Value))
+	}
+	out += "."
+	switch carried := c.Parts.Carried; {
+	case carried >= hair:
+		return join(out, say("Of it %s came over with plants potted on from another season.", p.money.Sum(carried)))
+	case carried <= -hair:
+		return join(out, say("Another %s went on with plants potted on in another season.", p.money.Sum(-carried)))
+	}
+	return out
+}
+
+// theBatches names all batches of a season: its 12 batches, its one batch.
+func theBatches(n int) string {
+	if n == 1 {
+		return "the season’s one batch"
+	}
+	return "the season’s " + words.Batches(n)
+}
+
+// allParts is the parts of a plant's cost as bars, those of the season before as ticks.
+func (p *page) allParts(c money.Cost) template.HTML {
+	before, _ := p.r.Money.Season(p.before(c.Season))
+	parts := p.largestParts(c)
+	if carried := c.Behind.Carried; carried >= hair {
+		parts = append(parts, costPart{Words: "taken over", Money: carried})
+	}
+	most := 1e-12
+	for _, part := range parts {
+		most = max(most, part.Money/c.Usable.Value)
+	}
+	caption := say("What a plant cost, %s", p.money.Code())
+	if before.PerTransplant.Known {
+		caption = say("%s; grey tick: %s", caption, words.Year(before.Season))
+	}
+	axis, body := draw.Axis{Max: most}, template.HTML("")
+	for _, part := range parts {
+		each, was := part.Money/c.Usable.Value, costBeforeOf(before, part)
+		body += say(`<tr><th scope="row">%s</th><td>%s</td><td class="d">%s</td></tr>`, part.Words, p.money.EachNumber(each), axis.Plain(draw.Bar(0, each, ""), draw.Earlier(was)))
+	}
+	if body == "" {
+		return ""
+	}
+	return say(`<table class="mini"><caption>%s</caption><tbody>%s</tbody></table>`, caption, body)
+}
+
+// costBeforeOf is a part of what a plant cost in the season before.
+func costBeforeOf(before money.Cost, part costPart) (was money.Num) {
+	if before.PerTransplant.Known && part.Category != "" {
+		was = records.Known(before.Behind.Of(part.Category) / before.Usable.Value)
+	}
+	return was
 }
 
 // dearest puts the dearer transplant first, and rows without a figure last.
@@ -62,72 +131,22 @@ func dearest(a, b money.Cost) int {
 	return cmp.Compare(b.PerTransplant.Or(-1), a.PerTransplant.Or(-1))
 }
 
-// costBySeason sets the seasons beside one another.
-func (p *page) costBySeason() *table {
-	rows := p.r.Money.Seasons
-	return p.costsTable("cost-by-season", say("Cost of a usable transplant by season, %s", p.money.Code()), "batches", plain("Season"), rows,
-		func(i int) []any { return []any{p.to(p.seasonPath(rows[i].Season), fmt.Sprint(rows[i].Season))} })
+// dearTitle names the dearest crop and the cheapest, of those with batches enough and a
+// cost that is not mostly guessed.
+func (p *page) dearTitle(season int) template.HTML {
+	rows := slices.DeleteFunc(money.InSeason(p.r.Money.Crops, season), func(c money.Cost) bool {
+		return fewCosts(c) || !c.PerTransplant.Known || guessed(c) || handedOn(c)
+	})
+	slices.SortStableFunc(rows, dearest)
+	if len(rows) == 0 {
+		return "No crop had batches enough to be called dear or cheap"
+	}
+	first, last := rows[0], rows[len(rows)-1]
+	switch {
+	case len(rows) == 1:
+		return say("Only %s had batches enough: %s a plant", name(first.Crop), p.money.Each(first.PerTransplant.Value))
+	case p.money.EachNumber(first.PerTransplant.Value) == p.money.EachNumber(last.PerTransplant.Value):
+		return say("A plant cost %s with every crop of batches enough", p.money.Each(first.PerTransplant.Value))
+	}
+	return say("%s was the dearest plant, %s the cheapest", name(capital(first.Crop)), name(last.Crop))
 }
-
-// costByMonth is a season's ended batches by the month in which they ended.
-func (p *page) costByMonth(season int) *table {
-	var rows []money.Cost
-	var months []string
-	for _, m := range p.r.Money.Months {
-		if m.Season == season {
-			rows, months = append(rows, m.Cost), append(months, fmt.Sprintf("%s %d", m.First.Month(), m.First.Year()))
-		}
-	}
-	return p.costsTable("cost-by-month", say("Cost by month set out, season %s, %s", fmt.Sprint(season), p.money.Code()), "batches", plain("Month"), rows,
-		func(i int) []any { return []any{months[i]} })
-}
-
-// costPartsTable is what a transplant is made of, and what all batches of the
-// season bear, category by category. The parts of a transplant are those of Behind,
-// so that they add up to its cost.
-func (p *page) costPartsTable(season int) *table {
-	t := p.table("cost-parts", say("Parts of the cost, season %s, %s", fmt.Sprint(season), p.money.Code()), "batches",
-		plain("Part"), nums("A transplant", "Share", "All batches of the season"))
-	t.Summed = true
-	c, _ := p.r.Money.Season(season)
-	if !c.Total.Known {
-		return t
-	}
-	all := p.partsOf(c.Parts)
-	for i, behind := range p.partsOf(c.Behind) {
-		if shows(behind.Money) || shows(all[i].Money) {
-			t.add(p.partCells(capital(behind.Words), behind.Money, all[i].Money, c)...)
-		}
-	}
-	if shows(c.Parts.Carried) || shows(c.Behind.Carried) {
-		t.add(p.partCells(prose("Taken over from other seasons’ batches, less handed on"), c.Behind.Carried, c.Parts.Carried, c)...)
-	}
-	t.foot(p.partCells("In all", c.Behind.Total(), c.Total.Value, c)...)
-	return t
-}
-
-// partCells is a row of parts: behind is what stands behind the transplants of c, all
-// what all its batches bear.
-func (p *page) partCells(label any, behind, all float64, c money.Cost) []any {
-	each := any(words.None)
-	if c.PerTransplant.Known {
-		each = p.money.EachNumber(behind / c.Usable.Value)
-	}
-	return []any{label, each, words.Of(shareOfCost(behind, c), words.Percent), p.money.SumNumber(all)}
-}
-
-// shareOfCost is a part of what stands behind a cost, as a share of it; missing where
-// no transplant has a cost, or nothing stands behind it.
-func shareOfCost(v float64, c money.Cost) rate.Num {
-	total := c.Behind.Total()
-	if !c.PerTransplant.Known || total <= 0 {
-		return rate.Num{}
-	}
-	return records.Known(v / total)
-}
-
-// hair is the money below which nothing is shown: it would be written as 0.00.
-const hair = 0.005
-
-// shows reports whether money is more, or less, than nothing as it is written.
-func shows(v float64) bool { return abs(v) >= hair }

@@ -26,13 +26,15 @@ func TestTrayAnswers(t *testing.T) {
 		}, "Buy 2 more A (1 to 5)."},
 		{"idle", func(pb *trays.Payback) { pb.Verdict, pb.Buy = trays.PaysLow, &trays.Buy{Owned: 9, PeakInUse: 9} }, "Buy no more A: a further tray would stand idle."},
 		{"shorter life", func(pb *trays.Payback) {
-			pb.Verdict, pb.FlipPrice, pb.PaybackUses = trays.PaysLow, num(20), num(10)
+			pb.Verdict, pb.Buy = trays.PaysLow, &trays.Buy{N: 2, High: 3, First: trays.Flips{Price: num(20), Life: num(10)}}
 		}, "It would not pay if a tray cost more than USD 20.00, or if a tray lasted fewer than 10 uses."},
 		{"loses plants, but is cheap", func(pb *trays.Payback) {
-			pb.Verdict, pb.Difference, pb.FlipValue = trays.PaysLow, num(-0.01), num(0.2)
+			pb.Verdict, pb.Difference, pb.Buy = trays.PaysLow, num(-0.01), &trays.Buy{N: 2, High: 3, First: trays.Flips{Value: num(0.2)}}
 		}, "It would not pay if one more plant were worth more than USD 0.200."},
 		{"how many is not known", func(pb *trays.Payback) { pb.Verdict = trays.PaysLow }, "A pays even at the low end; how many more cannot be told."},
-		{"turned round", func(pb *trays.Payback) { pb.Verdict, pb.FlipPrice = trays.PaysNever, num(7) }, "It would pay if a tray cost less than USD 7.00."},
+		{"turned round", func(pb *trays.Payback) {
+			pb.Verdict, pb.Buy = trays.PaysNever, &trays.Buy{First: trays.Flips{Price: num(7)}}
+		}, "It would pay if a tray cost less than USD 7.00."},
 		{"no match", func(pb *trays.Payback) { pb.Why = trays.NoMatches }, "The records cannot tell whether A pays beside S. No crop, variety and lot was sown in both within a week."},
 		{"few matches", func(pb *trays.Payback) { pb.Why, pb.Matches = trays.FewMatches, 1 }, "Matched sowings found: 1; it takes 4. To see a difference of 5 plants in 100, sow one tray of each side by side, same seed and same day, on 69 dates."},
 		{"few dates", func(pb *trays.Payback) { pb.Why, pb.Dates = trays.FewDates, 2 }, "The matched sowings began on 2 dates; it takes 3."},

@@ -17,6 +17,7 @@ type figure struct {
 	Narrow  template.HTML // the same chart for a narrow screen
 	Missing string        // why there is no chart
 	Table   *table
+	Rows    *rows // in place of chart and table: rows that tell their story
 }
 
 // figure returns the chart of a name (made by chart.Name, as in package chart;
@@ -37,6 +38,11 @@ func (p *page) figure(chartName, title string, caption template.HTML, t *table) 
 	return f
 }
 
+// rowsFigure is rows that tell their story, with a title and a caption.
+func (p *page) rowsFigure(title string, caption template.HTML, t *rows) *figure {
+	return &figure{ID: p.id("figure-" + slug(title)), Title: title, Caption: caption, Rows: t}
+}
+
 // seasonChart is the name of a figure's chart for a season.
 func seasonChart(figure string, season int) string { return chart.Name(figure, strconv.Itoa(season)) }
 
@@ -45,8 +51,10 @@ func (f *figure) Shown() bool {
 	return f != nil && (f.SVG != "" || f.Missing != "" || f.Filled())
 }
 
-// Filled reports whether there are numbers in its table, be it drawn or not.
-func (f *figure) Filled() bool { return f != nil && f.Table != nil && !f.Table.Empty() }
+// Filled reports whether there are numbers in its table or rows, be they drawn or not.
+func (f *figure) Filled() bool {
+	return f != nil && (f.Table != nil && !f.Table.Empty() || !f.Rows.Empty())
+}
 
 // Where an id stands in a drawing; text in it has its quotes escaped.
 var (

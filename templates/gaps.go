@@ -2,62 +2,57 @@ package templates
 
 import (
 	"html/template"
+	"slices"
 	"strconv"
 	"strings"
 
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/words"
 )
 
-// gaps ends a page: what the records could not tell, and what to write down.
-type gaps struct {
-	Gaps []gap
-	All  string // address of the page of all that is missing
+// gapLine ends a page: how much the records of its season could not tell, what of it
+// costs most, and where the list stands.
+type gapLine struct {
+	Text template.HTML
+	Href string
 }
 
-// gap is one thing the records could not tell.
-type gap struct {
-	ID      string
-	What    string
-	Sample  string // how many batches it touches
-	Costs   string
-	Remedy  string
-	Batches template.HTML // links; on the missing page only
-	Href    string        // to it on the missing page
-}
+// mostGaps is how many gaps the line at a page's foot names.
+const mostGaps = 2
 
-// gapsOf are the gaps in the logs that feed a page.
-func (s *site) gapsOf(p *page) *gaps {
-	g := &gaps{All: p.href("missing.html")}
-	for i, m := range s.r.Missing {
-		if touches(m, p.spec.logs) {
-			g.Gaps = append(g.Gaps, p.gap(i, m))
+// gapLine tells of the gaps in the logs that feed a page, those of its season and those
+// of all seasons; nil where there is none.
+func (s *site) gapLine(p *page) *gapLine {
+	gaps := s.r.Missing
+	of := template.HTML("in the records")
+	if p.spec.season != 0 {
+		gaps, of = s.r.MissingIn(p.spec.season), say("in the records of %s", words.Year(p.spec.season))
+	}
+	gaps = batch.Filter(gaps, func(m report.Missing) bool { return touches(m, p.spec.logs) })
+	if len(gaps) == 0 {
+		return nil
+	}
+	var named []template.HTML
+	for _, m := range gaps {
+		if len(m.Batches) > 0 && len(named) < mostGaps {
+			named = append(named, say("%s without %s", words.Batches(len(m.Batches)), name(m.What)))
 		}
 	}
-	return g
+	line := &gapLine{Text: say("%s %s.", words.Plural(len(gaps), "gap", "gaps"), of), Href: p.href("missing.html")}
+	if len(named) > 0 {
+		line.Text = say("%s %s; the costliest: %s.", words.Plural(len(gaps), "gap", "gaps"), of, list(named))
+	}
+	return line
 }
 
 // touches reports whether a gap is in one of the logs: its remedy names it. A gap
 // that names no log is everyone's.
 func touches(m report.Missing, logs []string) bool {
-	named := false
-	for _, log := range allLogs {
-		if strings.Contains(m.Remedy, log) {
-			named = true
-			if contains(logs, log) {
-				return true
-			}
-		}
-	}
-	return !named
+	named := batch.Filter(allLogs, func(log string) bool { return strings.Contains(m.Remedy, log) })
+	return len(named) == 0 || slices.ContainsFunc(named, func(log string) bool { return contains(logs, log) })
 }
 
-// gap is the gap with number i, from 0, of the list of all that is missing.
-func (p *page) gap(i int, m report.Missing) gap {
-	id := "gap-" + strconv.Itoa(i+1)
-	g := gap{ID: id, What: capital(m.What), Costs: sentence(m.Costs), Remedy: stopped(m.Remedy), Href: p.href("missing.html#" + id)}
-	if n := len(m.Batches); n > 0 {
-		g.Sample = words.Batches(n)
-	}
-	return g
-}
+// gapID is the anchor of the gap with number i, from 0, of the list of all that is
+// missing.
+func gapID(i int) string { return "gap-" + strconv.Itoa(i+1) }

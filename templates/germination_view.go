@@ -3,6 +3,7 @@ package templates
 import (
 	"fmt"
 	"html/template"
+	"slices"
 
 	"traybook/report/batch"
 	"traybook/report/chart"
@@ -11,20 +12,20 @@ import (
 	"traybook/report/words"
 )
 
-// germinationPage is what came up, of what, when, and what was lost.
+// germinationPage is what came up in a season, of what, when, and what was lost.
 type germinationPage struct {
-	Title     string
-	Answer    template.HTML
-	Emergence *figure
-	Seeds     *table
-	Compared  *table
-	Judged    template.HTML
-	Weeks     []weekPart
-	Timing    *table
-	Lost      template.HTML
-	Losses    *figure
-	Chambers  *chamberPart
-	Seasons   more
+	Up       finding
+	Verdicts *rows
+	Groups   *rows
+	Seeds    *table
+	Alarms   []template.HTML
+	Climate  *rows
+	Weeks    []weekPart
+	Timing   *table
+	Lost     template.HTML
+	Losses   *table
+	Chambers *chamberPart
+	Title    template.HTML // of the verdicts
 }
 
 // weekPart is a crop by week of sowing.
@@ -34,45 +35,47 @@ type weekPart struct {
 }
 
 // hasGermination reports whether anything was counted or any chamber written of.
-func hasGermination(s *site) bool {
-	return len(s.r.Germination.Emergence) > 0 || len(s.r.Germination.Losses) > 0 || len(s.r.Germination.Chambers) > 0
+func hasGermination(s *site, season int) bool {
+	g := s.r.Germination
+	return slices.ContainsFunc(g.Emergence, func(e germination.Emergence) bool { return e.Season == season }) ||
+		slices.ContainsFunc(g.Losses, func(l germination.Loss) bool { return l.Season == season }) ||
+		slices.ContainsFunc(g.Chambers, func(c germination.Chamber) bool { return c.Season == season })
 }
 
-// germinationView tells the season reviewed; the others open on request.
+// germinationView tells one season.
 func germinationView(p *page) any {
-	season := p.r.Season
-	v := germinationPage{Title: p.spec.title, Answer: p.cameUp(season), Judged: p.judgedOn(season)}
-	v.Emergence = p.figure(seasonChart("emergence", season), "By variety, cells and kind of tray",
-		"Cells with a living seedling at the last count, of the cells looked at; the lowest first.", p.emergenceTable(season))
-	v.Seeds = p.seedTable(season)
-	v.Compared = p.comparedTable(season)
+	season := p.season
+	v := germinationPage{Up: p.upFinding(season), Verdicts: p.verdictRows(season), Groups: p.groupRows(season), Seeds: p.seedTable(season)}
+	v.Up.Note = p.upSample(season)
+	v.Title = p.verdictTitle(season)
+	v.Alarms, v.Climate = p.alarmSentences(season), p.climateRows()
 	v.Weeks = p.weekParts(season)
 	v.Timing = p.timingTable(season)
-	v.Lost, v.Losses = p.lostWords(season), p.lossFigure(season)
+	v.Lost, v.Losses = p.lostWords(season), p.lossTable(season)
 	v.Chambers = p.chamberPart(season)
-	v.Seasons.Summary = "Earlier seasons"
-	for _, other := range p.otherSeasonsBack() {
-		v.Seasons.Tables = append(v.Seasons.Tables, p.emergenceTable(other), p.timingTable(other), p.lossTable(other))
-	}
 	return v
 }
 
-// emergenceTable is a season's emergence, the lowest first, those sown too seldom
-// below a line.
-func (p *page) emergenceTable(season int) *table {
-	t := p.table("emergence", say("Emergence, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Emergence", "Cells looked at", "Batches"))
-	addJudged(t, p.emergenceOf(season), fewLine("Sown"), germination.Emergence.Few, func(e germination.Emergence) {
-		t.add(append(p.groupCells(e.Group), shareCell(e.Rate), words.Whole(e.N), countedBatches(e))...)
-	})
-	return t
+// upSample is what the season's rate rests on, and what a range is.
+func (p *page) upSample(season int) template.HTML {
+	total := p.r.Germination.Seasons[season]
+	if !total.Share.Known {
+		return "Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."
+	}
+	return say("%s of %s were counted, %s. A range is where the share would lie, %s times in 100, if the season’s batches were drawn again.",
+		words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "cell", "cells"), words.Fixed(100*p.r.Book.Settings.Confidence, 0))
 }
 
-// countedBatches is how many batches were counted, of how many sown.
-func countedBatches(e germination.Emergence) cell {
-	if e.LeftOut == 0 {
-		return cell{Value: markup(words.Whole(e.Batches))}
+// verdictTitle says which varieties stand apart from the others of their crop.
+func (p *page) verdictTitle(season int) template.HTML {
+	apart := append(p.apart(season, rate.ClearlyLower), p.apart(season, rate.ClearlyHigher)...)
+	switch {
+	case len(apart) == 0:
+		return "No variety stands clearly apart from its crop"
+	case len(apart) == 1:
+		return say("%s stands apart from its crop", varietyList(apart))
 	}
-	return with(words.Whole(e.Batches), "of "+words.Whole(e.Batches+e.LeftOut))
+	return say("%s stand apart from their crops", varietyList(apart))
 }
 
 // seedTable is what came up of one seed, of the groups with several to a cell.
@@ -87,41 +90,9 @@ func (p *page) seedTable(season int) *table {
 	return t
 }
 
-// comparedTable sets each variety against the rest of its crop, the clear
-// verdicts first.
-func (p *page) comparedTable(season int) *table {
-	t := p.table("differences", say("Each variety against the other varieties of its crop, seasons up to %s", fmt.Sprint(season)), "differences",
-		plain("Crop", "Variety", "Verdict"), nums("More or fewer in 100 cells", "Batches", "The others"))
-	for _, verdict := range []rate.Verdict{rate.ClearlyLower, rate.ClearlyHigher, rate.NoDifference, rate.TooFew} {
-		for i, d := range p.comparedAs(season, verdict) {
-			if verdict == rate.TooFew && i == 0 {
-				t.under(say("Too few batches to judge: fewer than %s on either side", words.Whole(rate.FewBatches)))
-			}
-			t.add(p.crop(season, d.Crop), name(d.Variety), verdictCell(d.Verdict), differenceCell(d), words.Whole(d.Batches), words.Whole(d.OtherBatches))
-		}
-	}
-	return t
-}
-
 // comparedAs are a season's comparisons with one verdict.
 func (p *page) comparedAs(season int, verdict rate.Verdict) []germination.Difference {
 	return batch.Filter(p.r.Germination.Differences, func(d germination.Difference) bool { return d.Season == season && d.Verdict == verdict })
-}
-
-// verdictCell is a verdict in a grower's words, coloured where it is clear.
-func verdictCell(v rate.Verdict) cell {
-	words := map[rate.Verdict]string{rate.ClearlyLower: "clearly worse", rate.ClearlyHigher: "clearly better",
-		rate.NoDifference: "no clear difference", rate.TooFew: "too few batches"}[v]
-	return cell{Value: markup(words), Class: map[rate.Verdict]string{rate.ClearlyLower: "bad", rate.ClearlyHigher: "good"}[v]}
-}
-
-// differenceCell is a difference in cells of a hundred, above its interval.
-func differenceCell(d germination.Difference) cell {
-	per := func(v float64) string { return words.Signed(100*v, 0) }
-	if !d.Low.Known || !d.High.Known {
-		return cell{Value: markup(words.Of(d.Difference, per))}
-	}
-	return with(words.Of(d.Difference, per), words.Signed(100*d.Low.Value, 1)+" to "+words.Signed(100*d.High.Value, 1))
 }
 
 // sownOften is the least number of weeks of sowing for a crop's course through
@@ -156,17 +127,21 @@ func (p *page) weekPart(season int, crop string, weeks []germination.Week) weekP
 	t := p.table("weeks-"+slug(crop), say("%s by week of sowing, season %s", name(crop), fmt.Sprint(season)), "weeks",
 		plain("Week"), nums("Emergence", "Cells looked at", "Batches", "Temperature"))
 	for _, w := range weeks {
-		t.add(w.Week, words.Of(w.Share, words.Percent), words.Whole(w.N), words.Whole(w.Batches), p.weekTemp(w))
+		t.add(weekOf(w), shareCell(w.Rate), words.Whole(w.N), words.Whole(w.Batches), p.weekTemp(w))
 	}
-	t.note("Temperature: the mean from sowing until a week after. A single week holds too few batches for a range.")
+	t.note("Temperature: the mean from sowing until a week after.")
 	return weekPart{p.figure(chart.Name("weeks", fmt.Sprint(season), crop), capital(crop)+" by week of sowing", weekWords(weeks), nil),
 		more{Summary: say("%s, week by week", name(crop)), Tables: []*table{t}}}
 }
 
-// weekWords name the worst and the best week.
+// weekWords name the worst and the best week of three batches or more.
 func weekWords(weeks []germination.Week) template.HTML {
-	worst, best := weeks[0], weeks[0]
-	for _, w := range weeks {
+	judged := batch.Filter(weeks, func(w germination.Week) bool { return !few(w.Rate) })
+	if len(judged) < 2 {
+		return say("No two weeks hold %s, so none is named best or worst.", words.Batches(rate.FewBatches))
+	}
+	worst, best := judged[0], judged[0]
+	for _, w := range judged {
 		if w.Share.Value < worst.Share.Value {
 			worst = w
 		}
@@ -175,10 +150,13 @@ func weekWords(weeks []germination.Week) template.HTML {
 		}
 	}
 	word := func(w germination.Week) template.HTML {
-		return say("%s (%s, %s)", w.Week, words.Of(w.Share, words.Percent), words.Batches(w.Batches))
+		return say("%s with %s, %s", weekOf(w), words.ShareText(w.Rate), words.Batches(w.Batches))
 	}
-	return say("The worst week was %s, the best %s.", word(worst), word(best))
+	return say("Lowest was %s; highest %s.", word(worst), word(best))
 }
+
+// weekOf is a week of sowing by its Monday: the week of 6 April.
+func weekOf(w germination.Week) string { return "the week of " + words.DayMonth(w.Monday()) }
 
 // weekTemp is the temperature after a week's sowings, above where it was read.
 func (p *page) weekTemp(w germination.Week) cell {

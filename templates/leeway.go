@@ -8,10 +8,8 @@ import (
 	"traybook/report/plants"
 	"traybook/report/rate"
 	"traybook/report/words"
+	"traybook/templates/draw"
 )
-
-// bandHead is a band of days past the planned day as a head.
-func bandHead(band int) string { return capital(words.DaysLate(band)) }
 
 // leewayOf are the bands of a crop (empty: all) in a kind of tray.
 func (p *page) leewayOf(crop, kind string) []plants.Leeway {
@@ -29,115 +27,135 @@ func (p *page) leewayKinds(crop string) []string {
 	return kinds
 }
 
-// leewaySentences say, kind by kind, how late plants may be set out.
-func (p *page) leewaySentences() []template.HTML {
-	var out []template.HTML
+// leewayTitle says how late plants stayed fit, by kind of tray, over all crops and
+// seasons.
+func (p *page) leewayTitle() template.HTML {
+	var fits []plants.Fit
 	for _, kind := range p.leewayKinds("") {
-		out = append(out, leewaySentence(kind, p.leewayOf("", kind)))
+		fits = append(fits, p.r.Plants.Fit("", kind))
+	}
+	return fitTitle(fits)
+}
+
+// fitTitle is the finding of the leeway: of two kinds of tray at most, of more their
+// head.
+func fitTitle(fits []plants.Fit) template.HTML {
+	var fit, unfit []template.HTML
+	for _, f := range fits {
+		switch f.Case {
+		case plants.FitUntil, plants.FitEvery:
+			fit = append(fit, say("%s in %s", words.DaysLate(f.Last.DaysLate), kindWords(f.Kind)))
+		case plants.FitNever:
+			unfit = append(unfit, kindWords(f.Kind))
+		}
+	}
+	switch {
+	case len(fit)+len(unfit) > 2:
+		return "How late plants stayed fit, by kind of tray"
+	case len(fit) == 0 && len(unfit) == 0:
+		return "How late plants stay fit cannot be told yet"
+	case len(unfit) == 0:
+		return say("Plants were still fit %s", list(fit))
+	case len(fit) == 0:
+		return say("In %s fewer than four plants in five were fit at any time", list(unfit))
+	}
+	return say("Plants were still fit %s, and at no time in %s", list(fit), list(unfit))
+}
+
+// fitWords says how late the plants of a crop stayed fit in a kind of tray.
+func fitWords(f plants.Fit) template.HTML {
+	switch f.Case {
+	case plants.FitNever:
+		return "fewer than four in five at any time"
+	case plants.FitUntil:
+		return say("fit %s, not %s", words.DaysLate(f.Last.DaysLate), words.DaysLate(f.Below.DaysLate))
+	case plants.FitEvery:
+		if f.Last.DaysLate == plants.LeewayBands[len(plants.LeewayBands)-1] {
+			return say("fit %s", words.DaysLate(f.Last.DaysLate))
+		}
+		return say("fit %s; too few looks later", words.DaysLate(f.Last.DaysLate))
+	}
+	return "too few looks"
+}
+
+// stillFitAxis is an axis of shares with a strong line where plants count as still fit.
+func stillFitAxis(id string, lowest float64) draw.Axis {
+	a := draw.Shares(id, min(lowest, plants.StillFit-0.2))
+	for i := range a.Ticks {
+		a.Ticks[i].Zero = abs(a.Ticks[i].At-plants.StillFit) < 1e-9
+	}
+	return a
+}
+
+// leewayRows is the share still fit by days past the planned day, kind by kind, of all
+// crops and seasons together.
+func (p *page) leewayRows() *rows {
+	lowest := 1.0
+	for _, l := range p.r.Plants.Leeway {
+		if l.Crop == "" && l.Share.Known {
+			lowest = min(lowest, l.Low.Or(l.Share.Value))
+		}
+	}
+	axis := stillFitAxis(p.id("glee"), lowest)
+	t := p.rows("leeway", "n2", say("All seasons and crops together. Still fit to set out, by days past the planned day; the line marks four in five. A dash: fewer than %s.", words.Batches(rate.FewBatches)), "leeway",
+		col{Width: "c-name2", Head: "Looked at"}, col{Class: "st", Head: "Still fit, %", Axis: axis.Head()}, number("Plants"), number("Batches"))
+	for _, kind := range p.leewayKinds("") {
+		t.under(kindMark(kind), "")
+		for _, l := range p.leewayOf("", kind) {
+			drawing := axis.Row(draw.Range(l.Low, l.High), draw.Dot(draw.KindOf(kind), l.Share, l.Few()))
+			t.add("", "", capital(words.DaysLate(l.DaysLate)), toldShare(l.Rate, drawing), words.Whole(l.N), words.Whole(l.Batches))
+		}
+	}
+	return t
+}
+
+// kindMark is a kind of tray with its shape before it.
+func kindMark(kind string) template.HTML {
+	return say("%s%s", draw.Key(draw.KindOf(kind)), kindWords(kind))
+}
+
+// leewayHeads are the bands of days over their columns.
+var leewayHeads = []string{"in time", "1–3", "4–7", "8–14", "15 on"}
+
+// leewayByCrop is the same crop by crop, where any band can be told, and the crops of
+// which none can.
+func (p *page) leewayByCrop() (t *rows, tooFew template.HTML) {
+	grid := p.id("glc")
+	t = p.rows("leeway-crops", "germ late", "All seasons. Each column: the share still fit that many days late; its line marks four in five, paler bars stay below it.", "leeway",
+		col{Width: "c-name3", Head: "Crop, tray"}, col{Class: "dr", Head: "Still fit by days late", Quiet: true, Axis: draw.ColumnsHead(grid, leewayHeads)}, col{Width: "c-late", Class: "vd", Head: "How late"})
+	var left []template.HTML
+	for _, crop := range p.leewayCrops() {
+		some := false
+		for _, kind := range p.leewayKinds(crop) {
+			f := p.r.Plants.Fit(crop, kind)
+			if f.Case == "" {
+				continue
+			}
+			label := template.HTML("")
+			if !some {
+				t.under("", "")
+				label, some = markup(name(crop)), true
+			}
+			t.add("", "", say(`<span class="v">%s</span> <span class="tr">%s</span>`, label, kindMark(kind)),
+				draw.Axis{ID: grid, Max: 1}.Row(draw.Shelves(p.bandShares(crop, kind), plants.StillFit)), fitWords(f))
+		}
+		if !some {
+			left = append(left, markup(name(crop)))
+		}
+	}
+	if len(left) > 0 {
+		tooFew = say("Looked at too seldom to tell: %s.", list(left))
+	}
+	return t, tooFew
+}
+
+// bandShares are the shares of a crop in a kind of tray, band by band.
+func (p *page) bandShares(crop, kind string) []rate.Num {
+	out := make([]rate.Num, len(plants.LeewayBands))
+	for _, l := range p.leewayOf(crop, kind) {
+		out[slices.Index(plants.LeewayBands[:], l.DaysLate)] = l.Share
 	}
 	return out
-}
-
-// leewaySentence names the last band in which enough are still fit, and the next.
-func leewaySentence(kind string, bands []plants.Leeway) template.HTML {
-	bands = batch.Filter(bands, func(l plants.Leeway) bool { return l.Share.Known })
-	trays := kindWords(kind)
-	if len(bands) == 0 {
-		return say("In %s the records cannot tell: no stretch of days past the planned one has looks at %s.", trays, words.Batches(rate.FewBatches))
-	}
-	last := plants.LastFit(bands)
-	if last < 0 {
-		return say("In %s fewer than %s were fit at any time: %s %s, %s.", trays, words.Percent(plants.StillFit), words.DaysLate(bands[0].DaysLate), words.ShareText(bands[0].Rate), words.Batches(bands[0].Batches))
-	}
-	out := say("In %s, <strong>%s</strong> still left %s of the plants fit, %s", trays, words.DaysLate(bands[last].DaysLate),
-		words.ShareText(bands[last].Rate), words.Batches(bands[last].Batches))
-	if last+1 < len(bands) {
-		next := bands[last+1]
-		return say("%s; %s left %s, %s.", out, words.DaysLate(next.DaysLate), words.ShareText(next.Rate), words.Batches(next.Batches))
-	}
-	if bands[last].DaysLate < plants.LeewayBands[len(plants.LeewayBands)-1] {
-		return say("%s; fewer than %s were looked at later than that.", out, words.Batches(rate.FewBatches))
-	}
-	return out + "."
-}
-
-// leewayFigure is "still fit to set out" at a glance: a row for each stretch of
-// days, a column for each kind of tray.
-func (p *page) leewayFigure() *figure {
-	kinds := p.leewayKinds("")
-	heads := make([]string, len(kinds))
-	for i, kind := range kinds {
-		heads[i] = kindHead(kind)
-	}
-	t := p.table("leeway", "Still fit to set out, all seasons and crops", "leeway", plain("Looked at"), nums(heads...))
-	for _, band := range plants.LeewayBands {
-		cells, some := []any{bandHead(band)}, false
-		for _, kind := range kinds {
-			l, ok := p.leewayIn("", kind, band)
-			some = some || ok
-			cells = append(cells, fitCell(l.Rate))
-		}
-		if some {
-			t.add(cells...)
-		}
-	}
-	return p.figure("leeway", "Still fit to set out, by days past the planned day",
-		say("A dash: fewer than %s. At least %s still fit is set in green, less in red.", words.Batches(rate.FewBatches), words.Percent(plants.StillFit)), t)
-}
-
-// kindHead is a kind of tray as the head of a column.
-func kindHead(kind string) string {
-	if kind == "" {
-		return "Kind unknown"
-	}
-	return kind
-}
-
-// leewayIn is a band of a crop in a kind of tray, if anything was looked at in it.
-func (p *page) leewayIn(crop, kind string, band int) (plants.Leeway, bool) {
-	for _, l := range p.leewayOf(crop, kind) {
-		if l.DaysLate == band {
-			return l, true
-		}
-	}
-	return plants.Leeway{}, false
-}
-
-// fitCell is a share over its interval and sample, coloured by whether enough are
-// still fit; a dash where too few batches were looked at.
-func fitCell(s rate.Rate) cell {
-	c := shareCell(s)
-	switch {
-	case s.Share.Known:
-		c.Class = map[bool]string{true: "good", false: "bad"}[s.Share.Value >= plants.StillFit]
-		c.Sub = say("%s,<br>%s", c.Sub, words.Batches(s.Batches))
-	case s.Batches > 0:
-		c.Sub = markup(words.Batches(s.Batches))
-	}
-	return c
-}
-
-// leewayByCrop is the same crop by crop, where any stretch can be told.
-func (p *page) leewayByCrop() more {
-	var heads []string
-	for _, band := range plants.LeewayBands {
-		heads = append(heads, bandHead(band))
-	}
-	t := p.table("leeway-crops", "Still fit to set out by crop, all seasons", "leeway", plain("Crop", "Kind"), nums(heads...))
-	for _, crop := range p.leewayCrops() {
-		for _, kind := range p.leewayKinds(crop) {
-			cells, told := []any{name(crop), name(orDash(kind))}, false
-			for _, band := range plants.LeewayBands {
-				l, _ := p.leewayIn(crop, kind, band)
-				told = told || l.Share.Known
-				cells = append(cells, fitCell(l.Rate))
-			}
-			if told {
-				t.add(cells...)
-			}
-		}
-	}
-	return more{Summary: "Crop by crop", Tables: []*table{t}}
 }
 
 // leewayCrops are the crops with looks past their planned day, in order.

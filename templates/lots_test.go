@@ -3,20 +3,20 @@ package templates
 import (
 	"testing"
 
-	"traybook/records"
 	"traybook/report/germination"
 	"traybook/report/rate"
 )
 
 // Lots: the verdict of each in words.
 func TestLotVerdicts(t *testing.T) {
-	yes, no := records.Known(true), records.Known(false)
+	yes, no := germination.BelowYes, germination.BelowNo
 	counted := germination.Lot{Sown: []string{"B"}, Counted: 1, Rate: rateOf(80, 100, 1, 0.7, 0.9), SeedRate: num(0.8), SeedLow: num(0.7), SeedHigh: num(0.9)}
 	tests := []struct {
 		want   string
 		change func(*germination.Lot)
 	}{
 		{"below its packet", func(l *germination.Lot) { l.Below, l.Label = yes, num(0.99) }},
+		{"lower, too few batches to tell", func(l *germination.Lot) { l.Below, l.Label = germination.BelowUnsure, num(0.99) }},
 		{"within what a mix allows", func(l *germination.Lot) { l.Below, l.Label = no, num(0.9) }},
 		{"not compared: a sown seed is a ball of several", func(l *germination.Lot) { l.Cluster, l.Label = true, num(0.9) }},
 		{"no figure on the packet", func(l *germination.Lot) {}},

@@ -3,46 +3,83 @@ package templates
 import (
 	"html/template"
 
-	"traybook/records"
 	"traybook/report/germination"
 	"traybook/report/words"
 )
 
-// trailTable is where each lot came from and where it went, by lot.
-func (p *page) trailTable() *table {
-	t := p.table("trail", "Every lot, from packet to batches", "", plain("Lot", "Supplier and number", "Bought", "Organic", "Treated",
-		"Seed in hand", "Batches"))
-	for _, l := range p.r.Germination.Lots {
-		treated := cell{Value: markup(yesNo(l.Treated))}
-		if l.Treated.Or(false) {
-			treated.Class = "bad"
-		}
-		bought := cell{Value: markup(words.ISODate(l.Bought)), Class: "fix"}
-		if l.Tested.Known() {
-			bought.Sub = say("tested %s", words.ISODate(l.Tested))
-		}
-		r := t.add(cell{Value: markup(name(l.Code)), Sub: say("%s %s", name(l.Crop), name(l.Variety)), Class: "fix"}, with(name(orDash(l.Supplier)), name(l.LotNumber)),
-			bought, yesNo(l.Organic), treated, seedInHand(l), cell{Value: p.lotSown(l), Class: "words long"})
-		r.ID = p.lotID(l)
+// trailID is the anchor of a lot's trail.
+func (p *page) trailID(l germination.Lot) string { return "trail-" + p.lots[l.Code] }
+
+// trailRows is where each lot of a season came from and where it went, by lot; those
+// bought and not sown yet stand last.
+func (p *page) trailRows(lots []germination.Lot) *rows {
+	t := p.rows("trail", "trail", "As written in the book’s own lots.csv and sowings.csv. In hand: seeds bought less seeds sown, over all seasons.", "",
+		col{Width: "c-name2", Head: "Lot"}, col{Width: "c-from", Class: "tx", Head: "From"}, col{Width: "c-n3", Class: "n", Head: "Seeds in hand"}, col{Class: "tx", Head: "Sown in"})
+	sown := map[string]bool{}
+	for _, l := range lots {
+		sown[l.Code] = true
 	}
-	t.note("As written in the book’s own lots.csv and sowings.csv. Seed in hand: seeds bought less seeds sown, by the records.")
+	for _, l := range p.r.Germination.Lots { // by code
+		if sown[l.Code] {
+			p.addTrail(t, l)
+		}
+	}
+	if unsown := p.unsownLots(p.season); len(unsown) > 0 {
+		t.under("Bought and not sown yet", "")
+		for _, l := range unsown {
+			p.addTrail(t, l)
+		}
+	}
 	return t
 }
 
+func (p *page) addTrail(t *rows, l germination.Lot) {
+	code := batchCode(l.Code)
+	if len(l.Sown) > 0 {
+		code = p.to("#"+p.lots[l.Code], code)
+	}
+	t.add(p.id(p.trailID(l)), "", say(`%s <span class="cr">%s</span> %s`, code, name(l.Crop), name(l.Variety)), lotOrigin(l), seedInHand(l), p.lotSown(l))
+}
+
+// lotOrigin is who sold a lot, under what number, when, and what is marked on it.
+func lotOrigin(l germination.Lot) template.HTML {
+	out := template.HTML("supplier not written")
+	if l.Supplier != "" {
+		out = markup(name(l.Supplier))
+	}
+	if l.LotNumber != "" {
+		out = say("%s, %s", out, batchCode(l.LotNumber))
+	}
+	if l.Bought.Known() {
+		out = say("%s, bought %s", out, words.ISODate(l.Bought))
+	}
+	if l.Tested.Known() {
+		out = say("%s, tested %s", out, words.ISODate(l.Tested))
+	}
+	if l.Organic.Or(false) {
+		out += ", organic"
+	}
+	if l.Treated.Or(false) {
+		out += `, <span class="bad">treated</span>`
+	}
+	return out
+}
+
 // seedInHand is the seeds bought less those sown.
-func seedInHand(l germination.Lot) cell {
+func seedInHand(l germination.Lot) template.HTML {
 	if !l.SeedsBought.Known || !l.SeedsSown.Known {
-		return with(words.None, "not known")
+		return "not known"
 	}
-	sub := "of " + words.Whole(l.SeedsBought.Value)
+	about := ""
 	if l.SeedsGuessed {
-		sub = "of about " + words.Whole(l.SeedsBought.Value)
+		about = "about "
 	}
+	of := say(`<span class="soft">of %s%s</span>`, about, words.Whole(l.SeedsBought.Value))
 	left := l.SeedsBought.Value - l.SeedsSown.Value
 	if left < 0 {
-		return with("0", say("%s more sown than bought", words.Whole(-left)))
+		return say(`0 %s, <span class="bad">%s more sown than bought</span>`, of, words.Whole(-left))
 	}
-	return with(words.Whole(left), sub)
+	return say("%s %s", words.Whole(left), of)
 }
 
 // lotSown links to the batches sown from a lot.
@@ -53,43 +90,27 @@ func (p *page) lotSown(l germination.Lot) template.HTML {
 	return p.someBatches(l.Sown)
 }
 
-// withoutLot lists the batches from seed of which no lot is written.
+// withoutLot lists the batches of the page's season from seed of which no lot is written.
 func (p *page) withoutLot() template.HTML {
 	var codes []string
 	for _, b := range p.r.Records {
-		if b.FromSeed && b.Lot == "" {
+		if b.Season == p.season && b.FromSeed && b.Lot == "" {
 			codes = append(codes, b.Code)
 		}
 	}
 	if len(codes) == 0 {
-		return "Every batch from seed names its lot."
+		return say("Every batch of %s from seed names its lot.", words.Year(p.season))
 	}
-	return say("%s from seed without a lot: %s.", words.Batches(len(codes)), p.someBatches(codes))
+	return say("%s of %s from seed without a lot: %s.", words.Batches(len(codes)), words.Year(p.season), p.someBatches(codes))
 }
 
-// treatedWords name the lots that are marked as treated, and those that are both
-// treated and organic, which cannot be.
-func (p *page) treatedWords() template.HTML {
-	var treated, both, blank []template.HTML
-	for _, l := range p.r.Germination.Lots {
-		switch {
-		case l.Treated.Or(false) && l.Organic.Or(false):
-			both = append(both, p.lotLink(l))
-		case l.Treated.Or(false):
-			treated = append(treated, p.lotLink(l))
-		case l.Treated == records.Maybe[bool]{}:
-			blank = append(blank, p.lotLink(l))
-		}
+// manyBatches is how many batches a sentence names before it only counts the rest.
+const manyBatches = 40
+
+// someBatches links to batches, to the first of them where there are many.
+func (p *page) someBatches(codes []string) template.HTML {
+	if len(codes) <= manyBatches {
+		return p.batches(codes)
 	}
-	out := template.HTML("No lot is marked as treated.")
-	if len(treated) > 0 {
-		out = say("Marked as treated: %s.", list(treated))
-	}
-	if len(both) > 0 {
-		out = join(out, say("Marked as both organic and treated, which asks for a second look at the packet: %s.", list(both)))
-	}
-	if n := len(blank); n > 0 {
-		out = join(out, say("Of %s it is not written whether they are treated.", words.Plural(n, "lot", "lots")))
-	}
-	return out
+	return say("%s and %s more", p.batches(codes[:manyBatches]), words.Whole(len(codes)-manyBatches))
 }

@@ -2,180 +2,207 @@ package templates
 
 import (
 	"cmp"
-	"fmt"
 	"html/template"
 	"slices"
 
+	"traybook/records"
+	"traybook/report"
 	"traybook/report/germination"
-	"traybook/report/rate"
 	"traybook/report/words"
 )
 
-// lotsPage is every seed lot: what came up of it, and its trail.
+// lotsPage is the seed lots of a season: what came up of them, and their trail.
 type lotsPage struct {
-	Title   string
-	Answer  template.HTML
-	Below   []template.HTML
-	Now     *table
-	Chart   *figure
-	Earlier more
-	Trail   *table
+	season  int
+	Below   finding
+	Lots    *rows
+	Trail   *rows
 	Without template.HTML // batches without a lot
 	Treated template.HTML
+	Caution bool // some lot is treated, or may be
 }
 
-// hasLots reports whether the book has a lot.
-func hasLots(s *site) bool { return len(s.r.Germination.Lots) > 0 }
+// head names the season.
+func (v lotsPage) head() (heading, lead template.HTML) {
+	return say("Seed lots, %s", words.Year(v.season)), "What came up of each packet, and where its seed went."
+}
 
-// lotsView puts the lots of the season reviewed first.
+// hasLots reports whether a batch of the season names a lot of the book.
+func hasLots(s *site, season int) bool {
+	return slices.ContainsFunc(s.r.Records, func(b *report.Record) bool { return b.Season == season && s.lots[b.Lot] != "" })
+}
+
+// lotsView tells the lots sown in one season.
 func lotsView(p *page) any {
-	v := lotsPage{Title: p.spec.title, Answer: p.lotsAnswer(), Trail: p.trailTable(), Without: p.withoutLot(), Treated: p.treatedWords()}
-	now, earlier := p.lotsNow()
-	for _, l := range p.byGap(now) {
-		if l.Below.Or(false) {
-			v.Below = append(v.Below, p.belowWords(l))
-		}
-	}
-	v.Now = p.lotTable("lots", say("Lots sown in season %s; the furthest below its packet first", fmt.Sprint(p.r.Season)), now)
-	v.Chart = p.figure("lots", "Lots against their packets", "Lots of all seasons, the furthest below its packet first.", nil)
-	v.Earlier = more{Summary: "Lots of earlier seasons, and lots not sown yet", Tables: []*table{p.lotTable("lots-earlier", "Other lots", earlier)}}
-	return v
+	lots := p.lotsOf(p.season)
+	treated, caution := p.treatedWords(lots)
+	return lotsPage{season: p.season, Below: p.lotsFinding(lots), Lots: p.lotRows(lots), Trail: p.trailRows(lots),
+		Without: p.withoutLot(), Treated: treated, Caution: caution}
 }
 
-// lotsNow parts the lots with a batch in the season reviewed from the others.
-func (p *page) lotsNow() (now, earlier []germination.Lot) {
+// lotAnchors gives each lot of lots.csv an anchor on its pages, the same on all.
+func lotAnchors(lots []germination.Lot) map[string]string {
+	at := map[string]string{}
+	var ids slugs
+	for _, l := range lots {
+		at[l.Code] = "lot-" + ids.unique(l.Code, "x")
+	}
+	return at
+}
+
+// lot links to a lot's row on the page of a season in which it was sown; a code that
+// lots.csv lacks stands alone.
+func (p *page) lot(season int, code string) template.HTML {
+	at, ok := p.lots[code]
+	if !ok {
+		return markup(name(code))
+	}
+	return p.to(seasonFile("lots", season)+"#"+at, name(code))
+}
+
+// lotsOf are the lots with a batch in a season, those furthest below their packets first
+// and those of which the gap says little last.
+func (p *page) lotsOf(season int) []germination.Lot {
 	sown := map[string]bool{}
 	for _, b := range p.r.Records {
-		sown[b.Lot] = sown[b.Lot] || b.Season == p.r.Season
+		sown[b.Lot] = sown[b.Lot] || b.Season == season
 	}
-	for _, l := range p.r.Germination.Lots {
-		if sown[l.Code] {
-			now = append(now, l)
-		} else {
-			earlier = append(earlier, l)
-		}
-	}
-	return now, earlier
+	lots := slices.DeleteFunc(slices.Clone(p.r.Germination.Lots), func(l germination.Lot) bool { return !sown[l.Code] })
+	slices.SortStableFunc(lots, func(a, b germination.Lot) int { return cmp.Compare(b.Gap().Or(-2), a.Gap().Or(-2)) })
+	return lots
 }
 
-// byGap puts the lots furthest below their packets first, and those of which the gap
-// says little last.
-func (p *page) byGap(lots []germination.Lot) []germination.Lot {
-	gap := func(l germination.Lot) float64 { return l.Gap().Or(-2) }
-	out := slices.Clone(lots)
-	slices.SortStableFunc(out, func(a, b germination.Lot) int { return cmp.Compare(gap(b), gap(a)) })
-	return out
+// unsownLots are those bought in a season and never sown; those without a date stand with
+// the last season.
+func (p *page) unsownLots(season int) []germination.Lot {
+	last := p.r.Batches.Seasons[len(p.r.Batches.Seasons)-1]
+	return slices.DeleteFunc(slices.Clone(p.r.Germination.Lots), func(l germination.Lot) bool {
+		of := last
+		if l.Bought.Known() {
+			of = p.r.Book.Settings.Season(l.Bought)
+		}
+		return len(l.Sown) > 0 || of != season
+	})
 }
 
-// lotsAnswer says how many lots lie below their packets.
-func (p *page) lotsAnswer() template.HTML {
-	now, _ := p.lotsNow()
-	judged, below := 0, 0
-	for _, l := range now {
-		if l.Below.Known {
-			judged++
-		}
-		if l.Below.Or(false) {
-			below++
-		}
+// lotsBy are the lots of one answer.
+func lotsBy(lots []germination.Lot, below germination.Below) []germination.Lot {
+	return slices.DeleteFunc(slices.Clone(lots), func(l germination.Lot) bool { return l.Below != below })
+}
+
+// lotsFinding says how many lots of a season came up below their packets.
+func (p *page) lotsFinding(lots []germination.Lot) finding {
+	below, unsure := lotsBy(lots, germination.BelowYes), lotsBy(lots, germination.BelowUnsure)
+	judged := len(below) + len(unsure) + len(lotsBy(lots, germination.BelowNo))
+	f := finding{ID: "below", Title: lotsTitle(below, unsure, judged), Big: words.Whole(len(below)), What: say("of %s came up below their packets", words.Plural(judged, "lot", "lots"))}
+	f.Note = say("%s sown in %s; %s a packet’s figure and counts enough.", words.Plural(len(lots), "lot", "lots"), words.Year(p.season), haveWords(judged))
+	f.Side = `<p class="nt"><strong>Emergence in a mix is not a laboratory test.</strong> Cold, wet or crusted mix, mice and a dry corner all stand in these figures. They tell which packet to ask about, not who is to blame.</p>`
+	if judged == 0 {
+		f.Big, f.What = "?", "lots came up below their packets"
+		f.Say = []template.HTML{"None can be set against its packet yet. That takes the packet’s figure (germ_label in lots.csv), one seed a cell, and batches that were counted."}
+		return f
 	}
-	out := say("%s sown in season %s.", words.Plural(len(now), "lot", "lots"), fmt.Sprint(p.r.Season))
+	for _, l := range below[:min(mostNamed, len(below))] {
+		f.Say = append(f.Say, p.belowWords(l))
+	}
+	if n := len(below) - mostNamed; n > 0 {
+		f.Say = append(f.Say, say("And %s more, in the rows below.", words.Whole(n)))
+	}
+	return withUnsure(f, unsure)
+}
+
+// haveWords is "7 have", "1 has" or "none has".
+func haveWords(n int) string {
+	switch n {
+	case 0:
+		return "none has"
+	case 1:
+		return "1 has"
+	}
+	return words.Whole(n) + " have"
+}
+
+// withUnsure adds the lots of too few batches to tell.
+func withUnsure(f finding, unsure []germination.Lot) finding {
+	if len(unsure) > 0 {
+		f.Say = append(f.Say, say("Lower too, but of too few batches to tell, or sown on one day only: %s.", lotNames(unsure)))
+	}
+	return f
+}
+
+// lotNames names lots.
+func lotNames(lots []germination.Lot) template.HTML {
+	names := make([]template.HTML, len(lots))
+	for i, l := range lots {
+		names[i] = batchCode(l.Code)
+	}
+	return list(names)
+}
+
+// lotsTitle is the finding of each verdict: some below, none but some in doubt, none,
+// nothing to judge.
+func lotsTitle(below, unsure []germination.Lot, judged int) template.HTML {
 	switch {
 	case judged == 0:
-		return join(out, "None can be set against its packet yet: that takes the packet’s figure (germ_label in lots.csv) and batches that were counted.")
-	case below == 0:
-		return join(out, say("Of %s with a packet’s figure and counts enough, none came up worse than a mix allows.", words.Whole(judged)))
+		return "No lot can be set against its packet yet"
+	case len(below) == 1:
+		return say("%s came up below its packet", lotNames(below))
+	case len(below) > 0:
+		names := make([]template.HTML, len(below))
+		for i, l := range below {
+			names[i] = batchCode(l.Code)
+		}
+		return say("%s came up below their packets", namedList(names))
+	case len(unsure) > 0:
+		return "No lot is sure to lie below its packet"
+	case judged == 1:
+		return "The one lot that can be judged came up within what a mix allows"
 	}
-	return join(out, say("Of %s with a packet’s figure and counts enough, %s came up worse than a mix allows.", words.Whole(judged), words.Whole(below)))
+	return say("All %s lots came up within what a mix allows", words.Whole(judged))
 }
 
-// belowWords is a flagged lot as a sentence.
+// belowWords is a flagged lot as a sentence or two.
 func (p *page) belowWords(l germination.Lot) template.HTML {
-	out := say("<strong>%s</strong>, %s %s: %s of 100 seeds came up %s, %s. The packet says %s, and up to %s lower is usual in a mix: even the high end lies below that.", p.lotLink(l), name(l.Crop), name(l.Variety),
-		words.PercentNumber(l.SeedRate.Value), words.Interval(l.SeedLow, l.SeedHigh, words.PercentNumber), words.Batches(l.Counted), words.PercentNumber(l.Label.Value), pointsWords(l.Allowance))
-	if l.Minimum.Known && l.SeedHigh.Value < l.Minimum.Value {
+	out := say("%s, %s %s: of 100 seeds %s came up %s, %s. Its packet says %s, and a mix takes up to %s here.", p.to("#"+p.lots[l.Code], batchCode(l.Code)), name(l.Crop), name(l.Variety),
+		words.PercentNumber(l.SeedRate.Value), words.Interval(l.SeedLow, l.SeedHigh, words.PercentNumber), words.Batches(l.Counted), words.PercentNumber(l.Label.Value), words.PercentNumber(l.Allowance.Value))
+	if belowLegal(l) {
 		out = join(out, say("It lies below the legal minimum of %s too: worth a test by a laboratory, and a call to the supplier.", words.Percent(l.Minimum.Value)))
 	}
 	return out
 }
 
-// pointsWords is an allowance in percentage points.
-func pointsWords(allowance rate.Num) string {
-	return words.Of(allowance, func(v float64) string {
-		return words.Fixed(100*v, 0) + words.NBSP + words.Unit(100*v, "point", "points")
-	})
+// belowLegal reports whether even the high end of what came up lies below the legal
+// minimum, where the book asks for that.
+func belowLegal(l germination.Lot) bool {
+	return l.Minimum.Known && l.SeedHigh.Known && l.SeedHigh.Value < l.Minimum.Value
 }
 
-// lotLink leads to the trail of a lot.
-func (p *page) lotLink(l germination.Lot) template.HTML {
-	return p.to("#"+p.lotID(l), name(l.Code))
-}
-
-// lotID is the anchor of a lot's trail: its place in the list of lots.
-func (p *page) lotID(l germination.Lot) string {
-	var ids slugs
-	for _, other := range p.r.Germination.Lots {
-		id := "lot-" + ids.unique(other.Code, "x")
-		if other.Code == l.Code {
-			return id
+// treatedWords name the lots of a season that are marked as treated, and those that are
+// both treated and organic, which cannot be; caution is whether any may be treated.
+func (p *page) treatedWords(lots []germination.Lot) (says template.HTML, caution bool) {
+	lots = append(slices.Clone(lots), p.unsownLots(p.season)...)
+	var treated, both, blank []germination.Lot
+	for _, l := range lots {
+		switch {
+		case l.Treated.Or(false) && l.Organic.Or(false):
+			both = append(both, l)
+		case l.Treated.Or(false):
+			treated = append(treated, l)
+		case l.Treated == records.Maybe[bool]{}:
+			blank = append(blank, l)
 		}
 	}
-	return ""
-}
-
-// lotTable sets lots against their packets, the furthest below first.
-func (p *page) lotTable(id string, caption template.HTML, lots []germination.Lot) *table {
-	t := p.table(id, caption, "lots", plain("Lot", "Crop and variety"), nums("Came up", "Packet", "Allowance"), plain("Verdict"), nums("Legal minimum", "Batches"))
-	for _, l := range p.byGap(lots) {
-		t.add(cell{Value: p.lotLink(l), Class: "fix"}, with(name(l.Crop), name(l.Variety)), lotRate(l), words.Of(l.Label, words.Percent), pointsWords(l.Allowance), lotVerdict(l), words.Of(l.Minimum, words.Percent), lotBatches(l))
+	if len(treated)+len(both)+len(blank) == 0 {
+		return "No lot of this season is treated, as written.", false
 	}
-	if !t.Empty() {
-		t.note("Came up: of one seed, lost later or not. Where cells hold several seeds it is worked out from the cells, and a cell that failed as a whole makes each of its seeds look bad: set such a lot against the crop’s others, not against the packet.")
-		t.note("Emergence in a mix is not a laboratory test. Allowance: how far below the packet the crop’s other lots usually come up here; 10 points where there are fewer than 3 of them (common practice, no source).")
-		t.note("Legal minimum: of the kind in the United States (7 CFR 201.31), for the germination of seed on sale, not for emergence.")
+	if len(treated) > 0 {
+		says = say("Marked as treated: %s.", lotNames(treated))
 	}
-	return t
-}
-
-// lotRate is what came up of one seed; where cells held different numbers, of a cell.
-func lotRate(l germination.Lot) cell {
-	switch {
-	case l.SeedRate.Known:
-		return rateCell(l.SeedRate, l.SeedLow, l.SeedHigh)
-	case l.Share.Known:
-		c := shareCell(l.Rate)
-		c.Sub = say("%s of cells", c.Sub)
-		return c
+	if len(both) > 0 {
+		says = join(says, say("Marked as both organic and treated, which asks for a second look at the packet: %s.", lotNames(both)))
 	}
-	return cell{Value: words.None}
-}
-
-// lotBatches is how many of its batches were counted.
-func lotBatches(l germination.Lot) cell {
-	if l.Counted < len(l.Sown) {
-		return with(words.Whole(l.Counted), "of "+words.Whole(len(l.Sown)))
+	if n := len(blank); n > 0 {
+		says = join(says, say("Of %s it is not written whether they are treated.", words.Plural(n, "lot", "lots")))
 	}
-	return cell{Value: markup(words.Whole(l.Counted))}
-}
-
-// lotVerdict says whether a lot lies below its packet, or why it is not compared: the
-// first reason that holds.
-func lotVerdict(l germination.Lot) cell {
-	switch {
-	case l.Below.Or(false):
-		return cell{Value: "below its packet", Class: "bad"}
-	case l.Below.Known:
-		return cell{Value: "within what a mix allows"}
-	case l.Cluster:
-		return cell{Value: "not compared: a sown seed is a ball of several"}
-	case len(l.Sown) == 0:
-		return cell{Value: "not sown"}
-	case l.Counted == 0:
-		return cell{Value: "not counted"}
-	case !l.Label.Known:
-		return cell{Value: "no figure on the packet"}
-	case !l.SeedRate.Known:
-		return cell{Value: "different seeds a cell: no rate of one seed"}
-	}
-	return cell{Value: words.TooFew}
+	return says, true
 }

@@ -1,25 +1,42 @@
 package templates
 
 import (
-	"cmp"
 	"html/template"
 	"slices"
-	"strconv"
 	"strings"
 
-	"traybook/records"
 	"traybook/report"
 	"traybook/report/words"
 )
 
-// missingPage is what is missing, what each gap costs and what to write down.
+// missingPage is what is missing as a to-do: what costs most first, where it is to be
+// written and how long that takes; then what is wrong in the logs, and what is not there.
 type missingPage struct {
-	Title    string
-	Gaps     []gap
+	Lead     template.HTML
+	First    finding
+	ToDo     []toMend
+	Past     []toMend // what nobody can mend any more
+	Problems problemList
 	Lacking  []lackingLog
 	Left     []leftOut
-	Rows     string // how many rows were left out
-	Problems *table
+}
+
+func (v missingPage) head() (heading, lead template.HTML) { return "What is missing", v.Lead }
+
+// toMend is a kind of gap with the seasons that have it.
+type toMend struct {
+	What, Costs, Remedy string
+	Seasons             []seasonGap
+}
+
+// seasonGap is a gap of one season, or of all; ID is its anchor.
+type seasonGap struct {
+	ID      string
+	Season  string
+	Touched string // how many batches
+	Time    string // to mend it
+	Files   []placesOf
+	Lost    template.HTML // what of it nobody can mend any more
 }
 
 // lackingLog is a log that the book does not have.
@@ -35,18 +52,16 @@ var logsAdd = []lackingLog{
 	{"scores.csv", "quality, and how long plants stay fit past the planned day"},
 	{"chamber.csv", "the temperature of the germination chamber beside what came up"},
 	{"house.csv", "heat shared out by the weather, cold spells beside poor emergence"},
+	{"wishes.csv", "what the fields want next season: cells, trays, and the day to sow by"},
+	{"changes.csv", "what the farm did differently, beside how the seasons differ"},
 	{"book.csv", "the farm’s name, wage and other settings; without it the defaults stand"},
 }
 
 // missingView tells every gap and every problem of the report.
 func missingView(p *page) any {
-	v := missingPage{Title: p.spec.title, Left: p.left, Rows: leftOutText(p.faulty), Problems: p.problemsTable()}
-	for i, m := range p.r.Missing {
-		g := p.gap(i, m)
-		p.id(g.ID)
-		g.Batches = p.someBatches(m.Batches)
-		v.Gaps = append(v.Gaps, g)
-	}
+	v := missingPage{Lead: "A blank is unknown, never 0. Here is each gap, what it takes away, and the cell that would close it.",
+		First: p.missingFinding(), Problems: p.problemList(), Left: p.left}
+	v.ToDo, v.Past = p.toMend()
 	for _, l := range logsAdd {
 		if !p.r.Book.Has(l.Log) && !p.toldMissing(l.Log) {
 			v.Lacking = append(v.Lacking, l)
@@ -60,34 +75,63 @@ func (p *page) toldMissing(log string) bool {
 	return slices.ContainsFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Batches) == 0 && strings.Contains(m.Remedy, log) })
 }
 
-// manyBatches is how many batches a gap names before it only counts the rest.
-const manyBatches = 40
-
-// someBatches links to batches, to the first of them where there are many.
-func (p *page) someBatches(codes []string) template.HTML {
-	if len(codes) <= manyBatches {
-		return p.batches(codes)
+// toMend gathers the gaps by kind, the costliest first, those that can be mended apart
+// from those that cannot. A kind's place is that of its costliest season.
+func (p *page) toMend() (todo, past []toMend) {
+	for i, m := range p.r.Missing {
+		list := &todo
+		if len(m.Places) == 0 {
+			list = &past
+		}
+		what := gapName(m)
+		at := slices.IndexFunc(*list, func(t toMend) bool { return t.What == what && t.Remedy == stopped(m.Remedy) })
+		if at < 0 {
+			at = len(*list)
+			*list = append(*list, toMend{What: what, Costs: sentence(m.Costs), Remedy: stopped(m.Remedy)})
+		}
+		(*list)[at].Seasons = append((*list)[at].Seasons, p.seasonGap(i, m))
 	}
-	return say("%s and %s more", p.batches(codes[:manyBatches]), words.Whole(len(codes)-manyBatches))
+	return todo, past
 }
 
-// problemsTable lists what was found wrong in the logs.
-func (p *page) problemsTable() *table {
-	t := p.table("problems", "Problems found in the logs and notes", "problems", plain("Place", "Cell", "What", "Found", "Expected", "How to mend it"))
-	for _, pr := range p.r.Problems {
-		t.add(name(posWords(pr.Pos)), cmp.Or(pr.Cell, words.None), pr.Severity, prose(name(pr.Found)), prose(name(pr.Expected)), prose(name(pr.Remedy)))
-	}
-	return t
+// gapName is what a gap is of, without the codes that its places name.
+func gapName(m report.Missing) string {
+	what, _, _ := strings.Cut(m.What, ": ")
+	return capital(what)
 }
 
-// posWords writes a place as an editor understands it.
-func posWords(at records.Pos) string {
-	out := at.File
-	if at.Line > 0 {
-		out += ":" + strconv.Itoa(at.Line)
-		if at.Column > 0 {
-			out += ":" + strconv.Itoa(at.Column)
+// seasonGap is the gap with number i, from 0, of the list of all that is missing.
+func (p *page) seasonGap(i int, m report.Missing) seasonGap {
+	g := seasonGap{ID: p.id(gapID(i)), Season: seasonWord(m.Season), Time: minutesText(m.Minutes), Files: p.placesOf(m), Lost: tooLate(m)}
+	if m.Touched > 0 {
+		g.Touched = words.Batches(m.Touched)
+	}
+	return g
+}
+
+// seasonWord is the season that a gap touches; 0 stands for all.
+func seasonWord(season int) string {
+	if season == 0 {
+		return "all seasons"
+	}
+	return words.Year(season)
+}
+
+// tooLate says of how many of a gap's batches nobody can write anything any more: those
+// that have left, where the others are to be looked at.
+func tooLate(m report.Missing) template.HTML {
+	named := map[string]bool{}
+	for _, at := range m.Places {
+		named[at.Of] = true
+	}
+	mended := 0
+	for _, code := range m.Batches {
+		if named[code] {
+			mended++
 		}
 	}
-	return out
+	if mended == 0 || mended == len(m.Batches) {
+		return ""
+	}
+	return say("It is too late for %s.", words.Batches(len(m.Batches)-mended))
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"traybook/records"
+	"traybook/report/batch"
 	"traybook/report/rate"
 	"traybook/report/words"
 )
@@ -33,22 +34,11 @@ func (p *page) dataFile(name string) dataFile {
 }
 
 // hasBatches reports whether anything was sown.
-func hasBatches(s *site) bool { return len(s.r.Records) > 0 }
+func hasBatches(s *site, season int) bool { return len(s.r.Records) > 0 }
 
 // fewLine heads the groups that are not judged: sown, or looked at, too seldom.
 func fewLine(done string) template.HTML {
 	return say("%s too seldom to judge: fewer than %s", done, words.Batches(rate.FewBatches))
-}
-
-// otherSeasonsBack are the seasons but the one reviewed, the latest first.
-func (p *page) otherSeasonsBack() []int {
-	var out []int
-	for _, season := range slices.Backward(p.r.Batches.Seasons) {
-		if season != p.r.Season {
-			out = append(out, season)
-		}
-	}
-	return out
 }
 
 // temp writes a temperature in the book's own degrees.
@@ -65,17 +55,6 @@ func (p *page) tempRange(low, high rate.Num) string {
 	return words.Fixed(s.Degrees(low.Value), 0) + " to " + p.temp(high.Value)
 }
 
-// yesNo is an answer that may not be written.
-func yesNo(b records.Maybe[bool]) string {
-	switch {
-	case !b.Known:
-		return "not written"
-	case b.Value:
-		return "yes"
-	}
-	return "no"
-}
-
 // isoWeekOf is the week of a date as calendars number it: week 15.
 func isoWeekOf(d records.Date) string {
 	_, week := d.Time().ISOWeek()
@@ -88,4 +67,11 @@ func kindWords(kind string) template.HTML {
 		return "trays of unknown kind"
 	}
 	return say("%s trays", name(kind))
+}
+
+// earlierSeasons are the seasons before the page's own, the latest first.
+func (p *page) earlierSeasons() []int {
+	before := batch.Filter(p.r.Batches.Seasons, func(season int) bool { return season < p.season })
+	slices.Reverse(before)
+	return before
 }

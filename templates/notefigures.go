@@ -16,10 +16,9 @@ func init() {
 		{"emergence", "emergence by variety, cell size and kind in the season", true, emergenceFigure},
 		{"cost", "what a transplant cost in the season, by crop, and of what", true, costFigure},
 		{"losses", "cells lost in the season, by cause and month", false, (*page).lossFigure},
-		{"quality", "plants at each score in the season", false, (*page).scoreFigure},
-		{"leeway", "how late plants were still fit to set out, by kind of tray", false, func(p *page, _ int) *figure { return p.leewayFigure() }},
+		{"quality", "plants at each score in the season", false, qualityFigure},
+		{"leeway", "how late plants were still fit to set out, by kind of tray", false, leewayFigure},
 		{"ledger", "the season's money by category", false, ledgerFigure},
-		{"trays", "whether the dearer tray pays, by pair", true, traysFigure},
 	}
 }
 

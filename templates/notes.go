@@ -49,7 +49,7 @@ func Unfilled(r *report.Report) []records.Problem {
 		if !slices.Contains(r.Batches.Seasons, n.Year) {
 			continue
 		}
-		tree, p := readNote(n), newPage(s, spec{path: s.seasonPath(n.Year)})
+		tree, p := readNote(n), newPage(s, spec{path: s.seasonPath(n.Year), season: n.Year})
 		for _, want := range tree.figures() {
 			if f, known := p.noteFigure(want.name, n.Year); known && !f.Filled() {
 				out = append(out, tree.problem(want.line, "note figure", "the figure "+quote(want.name), "records to make it from are expected",

@@ -13,19 +13,22 @@ import (
 	"traybook/report"
 )
 
-// page is the page being written: the site as seen from it.
+// page is the page being written: the site as seen from it. season is the one that it
+// speaks of, else the one reviewed.
 type page struct {
 	*site
-	spec  spec
-	root  string          // "" or "../": from the page to the site's folder
-	ids   map[string]bool // taken on the page
-	noted map[string]bool // figures that the note on the page has shown
-	err   error           // what went wrong in making it
+	spec   spec
+	season int
+	root   string          // "" or "../": from the page to the site's folder
+	ids    map[string]bool // taken on the page
+	noted  map[string]bool // figures that the note on the page has shown
+	err    error           // what went wrong in making it
 }
 
 // newPage starts a page on which no id is taken yet.
 func newPage(s *site, sp spec) *page {
-	return &page{site: s, spec: sp, root: strings.Repeat("../", strings.Count(sp.path, "/")), ids: map[string]bool{}, noted: map[string]bool{}}
+	return &page{site: s, spec: sp, season: cmp.Or(sp.season, s.r.Season), root: strings.Repeat("../", strings.Count(sp.path, "/")),
+		ids: map[string]bool{}, noted: map[string]bool{}}
 }
 
 // id returns an id that the page has not used yet: want, or want with a number.
@@ -72,12 +75,11 @@ func (p *page) batches(codes []string) template.HTML {
 }
 
 // seasonPath is where the review of a season stands.
-func (s *site) seasonPath(season int) string {
-	if season == s.r.Season {
-		return "index.html"
-	}
-	return "season/" + strconv.Itoa(season) + ".html"
-}
+func (s *site) seasonPath(season int) string { return seasonFile("index", season) }
+
+// here is the address of a page of the season that the page speaks of:
+// 2025/germination.html.
+func (p *page) here(name string) string { return seasonFile(name, p.season) }
 
 // slug turns a name into what may stand in a file name or an anchor: lower-case
 // letters a to z and digits, with hyphens between; accents are taken off.
@@ -112,6 +114,23 @@ func (u *slugs) unique(s, otherwise string) string {
 	}
 	u.taken[out] = true
 	return out
+}
+
+// cropSlugs gives each crop one name in addresses, the same in every season.
+type cropSlugs struct {
+	slugs
+	of map[string]string
+}
+
+// cropSlug is a crop's name in addresses.
+func cropSlug(c *cropSlugs, crop string) string {
+	if c.of == nil {
+		c.of = map[string]string{}
+	}
+	if _, known := c.of[crop]; !known {
+		c.of[crop] = c.unique(crop, "crop")
+	}
+	return c.of[crop]
 }
 
 // cropPage is a records page: a crop in a season, with its batches in order.

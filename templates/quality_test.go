@@ -20,18 +20,19 @@ func TestLeewaySentence(t *testing.T) {
 		return l
 	}
 	tests := []struct {
-		name  string
-		bands []plants.Leeway
-		want  string
+		name string
+		fit  plants.Fit
+		want string
 	}{
-		{"all fit", []plants.Leeway{band(0, 95, 9), band(15, 80, 4)}, "In air-pruning trays, 15 days late or more still left 80 % (50 to 90) of the plants fit, 4 batches."},
-		{"then not", []plants.Leeway{band(4, 85, 5), band(8, 79.4, 6)}, "4 to 7 days late still left 85 % (50 to 90) of the plants fit, 5 batches; 8 to 14 days late left 79 % (50 to 90), 6 batches."},
-		{"then too few", []plants.Leeway{band(1, 85, 5), band(4, 10, 2)}, "1 to 3 days late still left 85 % (50 to 90) of the plants fit, 5 batches; fewer than 3 batches were looked at later than that."},
-		{"never", []plants.Leeway{band(0, 60, 5)}, "In air-pruning trays fewer than 80 % were fit at any time: up to the planned day 60 % (50 to 90), 5 batches."},
-		{"too few throughout", []plants.Leeway{band(0, 60, 2)}, "In air-pruning trays the records cannot tell: no stretch of days past the planned one has looks at 3 batches."},
+		{"all fit", plants.Fit{Case: plants.FitEvery, Last: band(15, 80, 4)}, "In air-pruning trays plants were still fit in every band looked at: 15 days late or more still left 80 % (50 to 90) of them fit, 4 batches."},
+		{"then not", plants.Fit{Case: plants.FitUntil, Last: band(4, 85, 5), Below: band(8, 79.4, 6)}, "4 to 7 days late still left 85 % (50 to 90) of the plants fit, 5 batches; 8 to 14 days late left 79 % (50 to 90), 6 batches."},
+		{"then too few", plants.Fit{Case: plants.FitEvery, Last: band(1, 85, 5)}, "1 to 3 days late still left 85 % (50 to 90) of them fit, 5 batches; fewer than 3 batches were looked at later than that."},
+		{"never", plants.Fit{Case: plants.FitNever, Below: band(0, 60, 5)}, "In air-pruning trays fewer than four in five were fit at any time: up to the planned day 60 % (50 to 90), 5 batches."},
+		{"too few throughout", plants.Fit{}, "In air-pruning trays the records cannot tell: no stretch of days past the planned one has looks at 3 batches."},
 	}
 	for _, tt := range tests {
-		if got := bare(leewaySentence("air-pruning", tt.bands)); !strings.Contains(got, tt.want) {
+		tt.fit.Kind = "air-pruning"
+		if got := bare(leewaySentence(tt.fit)); !strings.Contains(got, tt.want) {
 			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
 		}
 	}
@@ -44,7 +45,7 @@ func TestQualityPage(t *testing.T) {
 		b.Scores = append(b.Scores, records.Score{Batch: "LR25-1", Date: day(t, "2025-04-09"), Looked: records.Known(20), Usable: records.Known(9)})
 	})
 	expect(t, textOf(t, buildOf(t, r, nil), "quality.html"),
-		"In air-pruning trays, 8 to 14 days late still left 88 %", "of the plants fit, 3 batches; fewer than 3 batches were looked at later than that.",
+		"In air-pruning trays plants were still fit in every band looked at: 8 to 14 days late still left 88 %", "of them fit, 3 batches; fewer than 3 batches were looked at later than that.",
 		"In solid-wall trays, 4 to 7 days late still left 80 %", "8 to 14 days late left 70 %", "3 batches.",
 		"8 to 14 days late", "70 %", "3: will do – fit to set out from here up",
 		"Fenwimple", "83 %", "Looked at too seldom to judge: fewer than 3 batches", "Ragamuffin", "45 %",

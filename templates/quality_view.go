@@ -1,151 +1,215 @@
 package templates
 
 import (
-	"cmp"
-	"fmt"
 	"html/template"
 	"slices"
 
-	"traybook/report/batch"
 	"traybook/report/plants"
+	"traybook/report/rate"
 	"traybook/report/words"
+	"traybook/templates/draw"
 )
 
-// qualityPage is how good the plants were and how long they stayed fit.
+// qualityPage is how good the plants were, how many cells gave one, and how long they
+// stayed fit.
 type qualityPage struct {
-	Title   string
-	Words   []template.HTML // what the leeway says, a sentence a kind of tray
-	Leeway  *figure
-	ByCrop  more
-	Scale   []template.HTML
-	Quality *table
-	Scores  *figure
-	Usable  *table
-	Seasons more
+	season   int
+	Fit      finding
+	Quality  *rows
+	Plants   finding
+	Usable   *rows
+	Late     template.HTML // the title of the leeway
+	Leeway   *rows
+	ByCrop   *rows
+	TooFew   template.HTML // crops of which the leeway tells nothing
+	Unlooked bool          // no batch with a planned day was looked at
+}
+
+// head names the season.
+func (v qualityPage) head() (heading, lead template.HTML) {
+	return say("Quality and leeway, %s", words.Year(v.season)), "How good the plants were, how many cells gave one, and how late they could still be set out."
 }
 
 // hasQuality reports whether any plants were looked at or counted out.
-func hasQuality(s *site) bool {
-	return len(s.r.Plants.Quality) > 0 || len(s.r.Plants.Leeway) > 0 ||
-		slices.ContainsFunc(s.r.Plants.Usable, func(u plants.Usable) bool { return u.Share.Known })
+func hasQuality(s *site, season int) bool {
+	return slices.ContainsFunc(s.r.Plants.Quality, func(q plants.Quality) bool { return q.Season == season }) ||
+		slices.ContainsFunc(s.r.Plants.Usable, func(u plants.Usable) bool { return u.Season == season && u.Share.Known })
 }
 
-// qualityView tells the leeway of all seasons, then the season reviewed.
+// qualityView tells one season, then the leeway of all.
 func qualityView(p *page) any {
-	season := p.r.Season
-	v := qualityPage{Title: p.spec.title, Words: p.leewaySentences(), Leeway: p.leewayFigure(), ByCrop: p.leewayByCrop(),
-		Quality: p.qualityTable(season), Scores: p.scoreFigure(season), Usable: p.usableTable(season)}
-	v.Scale = p.scale()
-	v.Seasons.Summary = "Earlier seasons"
-	for _, other := range p.otherSeasonsBack() {
-		v.Seasons.Tables = append(v.Seasons.Tables, p.qualityTable(other), p.usableTable(other))
-	}
+	season := p.season
+	v := qualityPage{season: season, Fit: p.fitFinding(season), Quality: p.qualityRows(season), Plants: p.usableFinding(season), Usable: p.usableRows(season)}
+	v.Late, v.Leeway = p.leewayTitle(), p.leewayRows()
+	v.ByCrop, v.TooFew = p.leewayByCrop()
+	v.Unlooked = v.Leeway.Empty()
 	return v
 }
 
-// scale is the farm's own scale, where plants were scored.
-func (p *page) scale() []template.HTML {
-	if len(p.r.Plants.Quality) == 0 {
-		return nil
+// fitFinding is the share of plants fit to set out at the last look of each batch.
+func (p *page) fitFinding(season int) finding {
+	total := p.r.Plants.QualitySeasons[season]
+	f := finding{ID: "fit", What: "of the plants looked at were fit to set out"}
+	if !total.Share.Known {
+		f.Title, f.Big = "No plants were looked at", "?"
+		f.Say = []template.HTML{say("The records cannot tell: no batch of %s has a look at its plants.", words.Year(season))}
+		f.Note = "Look at 10 to 20 plugs from corners, edge and middle of a tray. Write how many, and how many are fit, into scores.csv."
+		return f
 	}
-	var out []template.HTML
-	for i, word := range p.r.Book.Settings.ScoreWords {
-		fit := ""
-		if i+1 == p.r.Book.Settings.UsableFrom {
-			fit = " – fit to set out from here up"
-		}
-		out = append(out, say("%s: %s%s", words.Whole(i+1), name(word), fit))
-	}
-	return out
+	low, high := standApart(total, p.qualityCrops(season))
+	f.Title = apartTitle(total, low, high, apartFindings{"%s plants were the least fit", "%s plants were the fittest", "No crop’s plants stood apart", "Too few batches were looked at to set any crop apart"})
+	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
+	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
+	f.Say = []template.HTML{join(say("At the last look at each batch of %s, %s of the plants were fit to set out.", words.Year(season), words.Percent(total.Share.Value)),
+		p.standApartWords(low, "Least fit"), p.standApartWords(high, "Fittest"))}
+	f.Note = say("%s of %s were looked at, %s.", words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "plant", "plants"))
+	f.Side = p.scoreSide(season)
+	return f
 }
 
-// qualityTable is the share fit to set out at the latest look of each batch; groups
-// looked at too seldom stand below a line.
-func (p *page) qualityTable(season int) *table {
-	t := p.table("quality", say("Plants fit to set out, season %s", fmt.Sprint(season)), "quality", groupHeads,
-		nums("Fit", "Looked at", "Batches"))
-	addJudged(t, p.qualityOf(season), fewLine("Looked at"), plants.Quality.Few, func(q plants.Quality) {
-		t.add(append(p.groupCells(q.Group), shareCell(q.Rate), words.Whole(q.N), words.Whole(q.Batches))...)
-	})
-	t.note(p.marksNote(season))
-	return t
-}
-
-// scoreFigure is the plants at each score, of groups that were scored plant by
-// plant, in the farm's own words; the least fit first.
-func (p *page) scoreFigure(season int) *figure {
-	t := p.table("scores", say("Plants at each score, season %s", fmt.Sprint(season)), "quality", groupHeads, nums(p.scoreHeads()...))
-	for _, q := range p.qualityOf(season) {
-		cells, scored := p.groupCells(q.Group), false
-		for _, s := range q.S {
-			scored = scored || s.Known
-			cells = append(cells, words.Of(s, words.Whole[float64]))
-		}
-		if scored {
-			t.add(cells...)
-		}
-	}
-	return p.figure(seasonChart("quality", season), "By score", "Plants at each score of the farm’s own scale, at the latest look of each batch; the least fit first.", t)
-}
-
-// qualityOf are a season's groups, the least fit first.
-func (p *page) qualityOf(season int) []plants.Quality {
-	rows := batch.Filter(p.r.Plants.Quality, func(q plants.Quality) bool { return q.Season == season && q.Share.Known })
-	slices.SortStableFunc(rows, func(a, b plants.Quality) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
-	return rows
-}
-
-// addJudged adds the rows that can be judged, then the others below a line.
-func addJudged[T any](t *table, rows []T, title template.HTML, few func(T) bool, add func(T)) {
-	line := false
-	for _, below := range []bool{false, true} {
-		for _, row := range rows {
-			if few(row) != below {
-				continue
+// scoreSide is the plants of a season by score, in the farm's own words, with those that
+// are fit.
+func (p *page) scoreSide(season int) template.HTML {
+	var scored [5]float64
+	total, most := 0.0, 0.0
+	for _, q := range p.r.Plants.QualityCrops {
+		for i, n := range q.S {
+			if q.Season == season {
+				scored[i] += n.Or(0)
+				total += n.Or(0)
 			}
-			if below && !line {
-				t.under(title)
-				line = true
-			}
-			add(row)
 		}
 	}
-}
-
-// scoreHeads are the scores in the farm's own words: 3 will do.
-func (p *page) scoreHeads() []string {
-	var heads []string
-	for i, word := range p.r.Book.Settings.ScoreWords {
-		heads = append(heads, fmt.Sprint(i+1, " ", word))
+	for _, n := range scored {
+		most = max(most, n)
 	}
-	return heads
-}
-
-// marksNote says how many looks gave one overall mark only.
-func (p *page) marksNote(season int) template.HTML {
-	marks := 0
-	for _, q := range p.r.Plants.Quality {
-		if q.Season == season {
-			marks += q.Marks
-		}
-	}
-	if marks == 0 {
+	if !(total > 0) {
 		return ""
 	}
-	return say("%s with one overall mark only: shown in the records, never turned into a share.", words.Plural(marks, "look", "looks"))
+	axis := draw.Axis{Max: most}
+	out := say(`<table class="mini scores"><caption>%s scored one by one, in 100</caption><tbody>`, words.Plural(total, "plant", "plants"))
+	for i, word := range p.r.Book.Settings.ScoreWords {
+		class := ""
+		if i+1 == p.r.Book.Settings.UsableFrom {
+			class = ` class="from"`
+		}
+		out += say(`<tr%s><th scope="row">%s</th><td>%s</td><td class="d">%s</td></tr>`, template.HTML(class), p.scoreWord(i, word), words.PercentNumber(scored[i]/total),
+			axis.Plain(draw.Bar(0, scored[i], "q"+words.Whole(i+1))))
+	}
+	return out + "</tbody></table>" + say(`<p class="nt">Fit to set out: below the line, from %s up.</p>`, words.Whole(p.r.Book.Settings.UsableFrom))
 }
 
-// usableTable is a season's usable plants of the cells sown, the lowest first.
-func (p *page) usableTable(season int) *table {
-	t := p.table("usable", say("Usable plants of the cells sown, season %s", fmt.Sprint(season)), "usable", groupHeads,
-		nums("Usable", "Cells sown", "Batches", "Left out"))
-	rows := batch.Filter(p.r.Plants.Usable, func(u plants.Usable) bool { return u.Season == season && u.Share.Known })
-	slices.SortStableFunc(rows, func(a, b plants.Usable) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
-	addJudged(t, rows, fewLine("Sown"), plants.Usable.Few, func(u plants.Usable) {
-		t.add(append(p.groupCells(u.Group), shareCell(u.Rate), words.Whole(u.N), words.Whole(u.Batches), words.Whole(u.LeftOut))...)
-	})
-	if !t.Empty() {
-		t.note("Left out: batches still open, or of which it is not written how many plants there were.")
+// scoreWord is a score with the farm's word for it: 3 will do.
+func (p *page) scoreWord(i int, word string) template.HTML {
+	return say("%s %s", words.Whole(i+1), name(word))
+}
+
+// usableFinding is the share of the cells sown that gave a usable plant.
+func (p *page) usableFinding(season int) finding {
+	total := p.r.Plants.UsableSeasons[season]
+	f := finding{ID: "plants", What: "of the cells sown gave a usable plant"}
+	if !total.Share.Known {
+		f.Title, f.Big = "How many plants the cells gave cannot be told", "?"
+		f.Say = []template.HTML{say("No batch of %s has its plants written when it left, nor a count and a look.", words.Year(season))}
+		f.Note = "Write plants_out and surplus into sowings.csv, or rows into out.csv."
+		return f
 	}
-	return t
+	low, high := standApart(total, p.usableCrops(season))
+	f.Title = apartTitle(total, low, high, apartFindings{"%s gave the fewest plants for its cells", "%s gave the most plants for its cells", "No crop stood apart by the plants its cells gave", "Too few batches are written up to set any crop apart"})
+	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
+	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
+	f.Say = []template.HTML{join(say("Of 100 cells sown in %s, %s gave a plant fit to set out.", words.Year(season), words.PercentNumber(total.Share.Value)),
+		p.standApartWords(low, "Fewest"), p.standApartWords(high, "Most")), p.leftOutWords(season)}
+	f.Note = say("%s, %s.", batchesOf(total.Batches, p.batchesIn(season), "enter it"), words.Plural(total.N, "cell", "cells"))
+	f.Side = p.usableSide(season)
+	return f
+}
+
+// usableSide is the share of the cells that gave a plant, season by season.
+func (p *page) usableSide(season int) template.HTML {
+	var bars []bar
+	for _, s := range p.r.Batches.Seasons {
+		if r := p.r.Plants.UsableSeasons[s]; r.Share.Known && s <= season {
+			bars = append(bars, bar{markup(words.Year(s)), words.PercentNumber(r.Share.Value), r.Share.Value})
+		}
+	}
+	if len(bars) < 2 {
+		return ""
+	}
+	return barTable("Usable plants of 100 cells sown", bars, 0)
+}
+
+// batchesIn is how many batches of a season there are.
+func (p *page) batchesIn(season int) int {
+	n := 0
+	for _, b := range p.r.Records {
+		if b.Season == season {
+			n++
+		}
+	}
+	return n
+}
+
+// cropRate is a rate of a crop in a season.
+type cropRate struct {
+	Crop string
+	rate.Rate
+}
+
+// standApart are the crops of three batches or more whose interval lies wholly below, or
+// wholly above, the rate of all, the farthest first.
+func standApart(all rate.Rate, crops []cropRate) (low, high []cropRate) {
+	for _, c := range crops {
+		switch {
+		case few(c.Rate) || !c.Low.Known:
+		case c.High.Value < all.Share.Value-rate.Equal:
+			low = append(low, c)
+		case c.Low.Value > all.Share.Value+rate.Equal:
+			high = append(high, c)
+		}
+	}
+	slices.SortStableFunc(low, func(a, b cropRate) int { return byShare(a.Rate, b.Rate) })
+	slices.SortStableFunc(high, func(a, b cropRate) int { return byShare(b.Rate, a.Rate) })
+	return low, high
+}
+
+// apartFindings are the findings for each verdict: a crop below, a crop above, none, too few
+// batches.
+type apartFindings struct{ low, high, none, tooFew string }
+
+// apartTitle is the finding of the crops that stand apart.
+func apartTitle(total rate.Rate, low, high []cropRate, of apartFindings) template.HTML {
+	switch {
+	case len(low) > 0:
+		return say(of.low, name(capital(low[0].Crop)))
+	case len(high) > 0:
+		return say(of.high, name(capital(high[0].Crop)))
+	case !total.Low.Known:
+		return markup(of.tooFew)
+	}
+	return markup(of.none)
+}
+
+// standApartWords names crops that stand apart, with what they rest on.
+func (p *page) standApartWords(crops []cropRate, how string) template.HTML {
+	if len(crops) == 0 {
+		return ""
+	}
+	var of []template.HTML
+	for _, c := range crops[:min(mostNamed, len(crops))] {
+		of = append(of, say("%s with %s, %s", p.crop(p.season, c.Crop), words.ShareText(c.Rate), words.Batches(c.Batches)))
+	}
+	return say("%s: %s%s.", how, withSemicolons(of), andMore(len(crops)-len(of)))
+}
+
+// withSemicolons joins parts that hold commas: a; b; c.
+func withSemicolons(parts []template.HTML) template.HTML {
+	var out template.HTML
+	for i, part := range parts {
+		if i > 0 {
+			out += "; "
+		}
+		out += part
+	}
+	return out
 }

@@ -9,6 +9,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/words"
 )
 
@@ -20,11 +21,14 @@ func cropPagesOf(batches []*report.Record) []cropPage {
 	slices.SortStableFunc(sorted, func(a, b *report.Record) int {
 		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
 	})
-	var paths slugs
+	names := cropSlugs{}
+	for _, crop := range cropsOf(batches) {
+		cropSlug(&names, crop)
+	}
 	for _, b := range sorted {
 		if n := len(list); n == 0 || list[n-1].Season != b.Season || list[n-1].Crop != b.Crop {
 			list = append(list, cropPage{Season: b.Season, Crop: b.Crop,
-				Path: "records/" + paths.unique(fmt.Sprint(b.Season, "-", b.Crop), "crop") + ".html"})
+				Path: seasonFile("records/"+cropSlug(&names, b.Crop), b.Season)})
 		}
 		last := &list[len(list)-1]
 		last.Batches = append(last.Batches, b)
@@ -32,23 +36,55 @@ func cropPagesOf(batches []*report.Record) []cropPage {
 	return list
 }
 
+// cropsOf lists the crops of batches by name.
+func cropsOf(batches []*report.Record) []string {
+	crops, _ := batch.GroupBy(batches, func(b *report.Record) string { return b.Crop })
+	slices.Sort(crops)
+	return crops
+}
+
 // recordsPages are the records' first page and one for each season and crop.
 func recordsPages(s *site) []spec {
-	specs := []spec{{path: "records.html", name: "records", title: "Records", group: inBook, label: "Records", view: recordsView}}
+	specs := []spec{{path: "records.html", name: "records", kind: "book", title: "Records", group: inBook, label: "Records", top: "Records", view: recordsView}}
 	for _, page := range s.crops {
-		specs = append(specs, spec{path: page.Path, name: "crop", title: fmt.Sprintf("%s %d", page.Crop, page.Season),
-			parent: "records.html", logs: allLogs, view: cropView(page)})
+		specs = append(specs, spec{path: page.Path, name: "crop", kind: "rec", title: fmt.Sprintf("%s, %d", capital(page.Crop), page.Season), head: "Records",
+			season: page.Season, same: "records/" + page.Crop, parent: "records.html", logs: allLogs, view: cropView(page)})
 	}
 	return specs
 }
 
 // recordsPage lists the pages of records.
 type recordsPage struct {
-	Title   string
 	Seasons []seasonRecords
 	Files   *table
+	Months  []batchList
+	Lots    []batchList
 }
 
+// batchList is some batches under a line that opens.
+type batchList struct {
+	Title, Batches template.HTML
+}
+
+// listed sorts batches under a title each, in the order of the titles' keys.
+func (p *page) listed(key func(*report.Record) string, title func(key string, n int) template.HTML) []batchList {
+	keys, of := batch.GroupBy(p.r.Records, key)
+	slices.Sort(keys)
+	var out []batchList
+	for _, k := range keys {
+		if k == "" {
+			continue
+		}
+		var codes []string
+		for _, b := range of[k] {
+			codes = append(codes, b.Code)
+		}
+		out = append(out, batchList{title(k, len(codes)), p.batches(codes)})
+	}
+	return out
+}
+
+// seasonRecords is a season's crops.
 type seasonRecords struct {
 	ID    string
 	Title string
@@ -57,7 +93,9 @@ type seasonRecords struct {
 
 // recordsView lists the seasons, the latest first, and the logs that were read.
 func recordsView(p *page) any {
-	v := recordsPage{Title: p.spec.title, Files: p.filesTable()}
+	v := recordsPage{Files: p.filesTable()}
+	v.Months = p.listed(func(b *report.Record) string { return b.Sown.String()[:7] }, func(k string, n int) template.HTML { return say("%s: %s", k, words.Batches(n)) })
+	v.Lots = p.listed(func(b *report.Record) string { return b.Lot }, func(k string, n int) template.HTML { return say("%s: %s", name(k), words.Batches(n)) })
 	for _, season := range slices.Backward(p.r.Batches.Seasons) {
 		t := p.table(fmt.Sprint("records-", season), say("Batches of season %s by crop", fmt.Sprint(season)), "batches", plain("Crop"),
 			nums("Batches", "Trays"), plain("First sown", "Last sown"))
@@ -85,59 +123,34 @@ func (p *page) filesTable() *table {
 	return t
 }
 
-// cropRecords is the page of a crop in a season.
-type cropRecords struct {
-	Title   template.HTML
-	Up      template.HTML
-	Batches []story
-}
-
-// story is all that is known of a batch.
-type story struct {
-	ID      string
-	Code    string
-	Variety string
-	Facts   []fact
-}
-
-// fact is a line of a story.
-type fact struct {
-	Name string
-	Text template.HTML
-}
-
-// cropView tells the batches of one page of records.
-func cropView(of cropPage) func(*page) any {
-	return func(p *page) any {
-		v := cropRecords{Title: say("%s, season %s", name(of.Crop), fmt.Sprint(of.Season)), Up: p.to("records.html", "All records")}
-		for _, b := range of.Batches {
-			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Code]), Code: b.Code, Variety: b.Variety, Facts: p.story(b)})
-		}
-		return v
-	}
-}
-
 // story tells a batch from sowing to its cost; what is not known is not told,
 // unless the reader would look for it.
 func (p *page) story(b *report.Record) []fact {
 	var facts []fact
-	tell := func(label string, words ...template.HTML) {
-		if text := join(words...); text != "" {
+	tell := func(label string, parts ...template.HTML) {
+		if text := join(parts...); text != "" {
 			facts = append(facts, fact{label, text})
 		}
 	}
-	tell("Sown", p.sownWords(b))
-	tell("Chamber", p.chamberWords(b))
-	tell("Planned", plannedWords(b))
-	tell("Counts", p.countWords(b))
-	tell("Quality", lookWords(b))
-	tell("Out", p.outWords(b))
-	tell("End", endWords(b))
-	tell("Emergence", batchEmergence(b))
-	tell("Usable plants", usableWords(b))
+	tell("Sown", p.sownWords(b), p.chamberWords(b), forField(b))
+	tell("Counts", p.countWords(b), countRemark(b))
+	tell("Looks", lookWords(b))
+	tell("Out", p.outWords(b), endWords(b))
+	tell("Plants", usableHow(b))
 	tell("Cost", p.batchCost(b))
 	tell("Note", noteWords(b.Note))
 	return facts
+}
+
+// countRemark says why a batch's counts tell nothing of what came up.
+func countRemark(b *report.Record) template.HTML {
+	switch {
+	case b.Early:
+		return "Its last count came too early to stand for the batch."
+	case b.FromSeed && !b.Looked.Known:
+		return "No count."
+	}
+	return ""
 }
 
 // sownWords tells what was sown into what, and where it came from.
@@ -164,7 +177,7 @@ func (p *page) originWords(b *report.Record) template.HTML {
 	var out []template.HTML
 	switch {
 	case b.Lot != "":
-		out = append(out, say("Seed lot %s.", p.to("lots.html", name(b.Lot))))
+		out = append(out, say("Seed lot %s.", p.lot(b.Season, b.Lot)))
 	case b.FromSeed:
 		out = append(out, "No seed lot written.")
 	}
@@ -183,17 +196,17 @@ func (p *page) chamberWords(b *report.Record) template.HTML {
 	case b.Chamber == "" && !b.ChamberOut.Known():
 		return ""
 	case !b.ChamberOut.Known():
-		return say("%s; the day it came out is not written.", name(b.Chamber))
+		return say("In %s; the day it came out is not written.", name(b.Chamber))
 	}
 	stay := words.Days(float64(b.ChamberOut - b.Sown))
 	if b.Chamber == "" {
-		return say("Out on %s, after %s.", words.LongDate(b.ChamberOut), stay)
+		return say("In the chamber for %s.", stay)
 	}
-	return say("%s, out on %s, after %s.", name(b.Chamber), words.LongDate(b.ChamberOut), stay)
+	return say("In %s for %s.", name(b.Chamber), stay)
 }
 
-// plannedWords tells the day and the plants that were planned.
-func plannedWords(b *report.Record) template.HTML {
+// forField tells the day and the plants that were planned.
+func forField(b *report.Record) template.HTML {
 	var parts []string
 	if b.Planned.Known() {
 		parts = append(parts, "for "+words.LongDate(b.Planned))
@@ -201,7 +214,10 @@ func plannedWords(b *report.Record) template.HTML {
 	if b.Wanted.Known {
 		parts = append(parts, words.Plural(b.Wanted.Value, "plant", "plants")+" wanted")
 	}
-	return markup(strings.Join(parts, ", "))
+	if len(parts) == 0 {
+		return ""
+	}
+	return say("%s.", capital(strings.Join(parts, ", ")))
 }
 
 // countWords tells the counts that are used.
@@ -215,7 +231,7 @@ func (p *page) countWords(b *report.Record) template.HTML {
 
 // countLine is one count: day, tray, what was up or empty, what was lost.
 func countLine(b *report.Record, c records.Count) template.HTML {
-	out := say("%s, day %s", words.LongDate(c.Date), words.Whole(int(c.Date-b.Sown)))
+	out := say("day %s", words.Whole(int(c.Date-b.Sown)))
 	if c.Tray.Known {
 		out = say("%s, tray %s", out, words.Whole(c.Tray.Value))
 	}
@@ -235,21 +251,19 @@ func countLine(b *report.Record, c records.Count) template.HTML {
 	if c.Cause != "" {
 		out = say("%s (%s)", out, name(c.Cause))
 	}
-	return join(say("%s.", out), noteWords(c.Note))
+	return join(out, noteWords(c.Note))
 }
 
-// lineList sets lines under one another; nothing of no lines.
+// lineList sets lines after one another; nothing of no lines.
 func lineList(lines []template.HTML) template.HTML {
 	if len(lines) == 0 {
 		return ""
 	}
-	var b strings.Builder
-	b.WriteString("<ul>")
-	for _, l := range lines {
-		b.WriteString("<li>" + string(l) + "</li>")
+	out := lines[0]
+	for _, l := range lines[1:] {
+		out = say("%s; %s", out, l)
 	}
-	b.WriteString("</ul>")
-	return template.HTML(b.String())
+	return say("%s.", upper(out))
 }
 
 // noteWords is a note of the grower's, in quotes.

@@ -6,23 +6,29 @@ import (
 	"encoding/base64"
 	"html/template"
 
+	"traybook/records"
 	"traybook/report"
 )
 
-// SheetFile returns the forms and labels as one self-contained HTML file, without
-// its doctype line, and for how many batches of the week's list they have a row.
-// With none the forms are blank.
-func SheetFile(r *report.Report) (body []byte, batches int, err error) {
+// Sheets is a file of forms and labels, without its doctype line, and what it holds.
+type Sheets struct {
+	Body    []byte
+	Batches int // that have a row on a form; with none the forms are blank
+	Labels  int
+}
+
+// SheetFile makes the forms and labels as one self-contained HTML file: labels of what was
+// sown since a day, where that is known, else in the last seven days.
+func SheetFile(r *report.Report, since records.Date) (Sheets, error) {
 	style, err := files.ReadFile("static/sheets.css")
 	if err != nil {
-		return nil, 0, err
+		return Sheets{}, err
 	}
-	p := newPage(newSite(r, nil), spec{path: "sheets.html", title: "Sheets to print"})
-	v, batches := p.sheets()
+	v := newPage(newSite(r, nil), spec{path: "sheets.html"}).sheets(since)
 	sum := sha256.Sum256(style)
 	v.Policy = "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'; base-uri 'none'; form-action 'none'"
 	v.Style = template.HTML("<style>") + template.HTML(style) + "</style>"
 	var out bytes.Buffer
 	err = pages.ExecuteTemplate(&out, "sheetfile.html", v)
-	return out.Bytes(), batches, err
+	return Sheets{out.Bytes(), v.Batches, len(v.Labels)}, err
 }

@@ -24,6 +24,7 @@ type site struct {
 	outs    map[string][]records.Out // by batch
 	crops   []cropPage               // of records
 	anchors map[string]string        // path and anchor of a batch, by code
+	lots    map[string]string        // anchor of a seed lot, by code
 	faulty  []faultyFile             // logs with rows that errors keep out
 }
 
@@ -44,12 +45,13 @@ func newSite(r *report.Report, charts Charts) *site {
 	}
 	s.crops = cropPagesOf(r.Records)
 	s.anchors = batchAnchors(s.crops)
+	s.lots = lotAnchors(r.Germination.Lots)
 	for _, c := range chapters {
-		if c.has != nil && !c.has(s) {
+		specs := c.specs(s)
+		if len(specs) == 0 {
 			s.left = append(s.left, leftOut{c.title, c.lack})
-			continue
 		}
-		s.plan = append(s.plan, c.specs(s)...)
+		s.plan = append(s.plan, specs...)
 	}
 	for _, sp := range s.plan {
 		s.paths[sp.path] = true
@@ -59,28 +61,6 @@ func newSite(r *report.Report, charts Charts) *site {
 
 // farm is the name on the review.
 func (s *site) farm() string { return cmp.Or(s.r.Book.Settings.Farm, "The farm") }
-
-// shell is what stands around the text of a page.
-type shell struct {
-	Title, Farm, Root string
-	Season            int
-	Nav               []navGroup
-	Current           string
-	Banner            *banner
-	Main              template.HTML
-	Gaps              *gaps
-	LastDate          string
-}
-
-// navGroup is a headed part of the navigation.
-type navGroup struct {
-	Title string
-	Links []navLink
-}
-
-// navLink is a page in the navigation. Current is page on the page itself, true
-// on a page below it, else empty.
-type navLink struct{ Href, Label, Current string }
 
 // render writes one page.
 func (s *site) render(sp spec) ([]byte, error) {
@@ -93,48 +73,11 @@ func (s *site) render(sp spec) ([]byte, error) {
 	if err := pages.ExecuteTemplate(&text, sp.name+".html", view); err != nil {
 		return nil, fmt.Errorf("page %s: %w", sp.path, err)
 	}
-	sh := shell{
-		Title: sp.title, Farm: s.farm(), Root: p.root, Season: s.r.Season,
-		Nav: s.nav(p), Current: currentLabel(sp), Banner: s.banner(p), Main: template.HTML(text.String()),
-		LastDate: words.LongDate(s.r.Batches.Today),
-	}
-	if sp.logs != nil {
-		sh.Gaps = s.gapsOf(p)
-	}
+	sh := s.frame(p, view, template.HTML(text.String()))
 	if err := pages.ExecuteTemplate(&out, "shell.html", sh); err != nil {
 		return nil, fmt.Errorf("page %s: %w", sp.path, err)
 	}
 	return out.Bytes(), nil
-}
-
-// currentLabel is how a page is called in the navigation, be it there or not.
-func currentLabel(sp spec) string { return cmp.Or(sp.label, sp.title) }
-
-// nav is the one navigation, as seen from a page.
-func (s *site) nav(p *page) []navGroup {
-	var groups []navGroup
-	for _, sp := range s.plan {
-		if sp.label == "" {
-			continue
-		}
-		if len(groups) == 0 || groups[len(groups)-1].Title != sp.group {
-			groups = append(groups, navGroup{Title: sp.group})
-		}
-		g := &groups[len(groups)-1]
-		g.Links = append(g.Links, navLink{p.root + sp.path, sp.label, currentOf(sp, p.spec)})
-	}
-	return groups
-}
-
-// currentOf marks the page itself, and the page above it.
-func currentOf(sp, here spec) string {
-	switch sp.path {
-	case here.path:
-		return "page"
-	case here.parent:
-		return "true"
-	}
-	return ""
 }
 
 // banner says on each page that rows were left out.

@@ -23,30 +23,16 @@ func lookWords(b *report.Record) template.HTML {
 // lookLine is one look: day, how late, and how many were fit, in whichever way it was
 // written.
 func lookLine(b *report.Record, s records.Score) template.HTML {
-	out := say("%s", words.LongDate(s.Date))
-	if b.Planned.Known() {
-		out = say("%s, %s", out, lateWords(int(s.Date-b.Planned)))
-	}
+	out := say("day %s", words.Whole(int(s.Date-b.Sown)))
 	switch {
 	case s.Looked.Known && s.Usable.Known:
-		out = say("%s: %s fit of %s looked at", out, words.Whole(s.Usable.Value), words.Whole(s.Looked.Value))
+		out = say("%s: %s of %s fit", out, words.Whole(s.Usable.Value), words.Whole(s.Looked.Value))
 	case s.Score.Known:
 		out = say("%s: marked %s overall", out, words.Whole(s.Score.Value))
 	default:
 		out = say("%s: %s", out, scoreList(s.S))
 	}
-	return join(say("%s.", out), noteWords(s.Note))
-}
-
-// lateWords sets a day against the planned one; d is days past it.
-func lateWords(d int) string {
-	switch {
-	case d < 0:
-		return words.Days(float64(-d)) + " before the planned day"
-	case d == 0:
-		return "on the planned day"
-	}
-	return words.Days(float64(d)) + " past the planned day"
+	return join(out, noteWords(s.Note))
 }
 
 // scoreList writes the plants at each score: 2 at 1, 7 at 3.
@@ -81,7 +67,7 @@ func setOutLine(b *report.Record) template.HTML {
 	if b.Surplus.Known {
 		out = say("%s; %s left over", out, words.Whole(b.Surplus.Value))
 	}
-	return say("%s.", template.HTML(capital(string(out))))
+	return out
 }
 
 // outLine is one row of out.csv.
@@ -93,7 +79,7 @@ func (p *page) outLine(o records.Out) template.HTML {
 	if o.Last {
 		out = say("%s; the batch is cleared", out)
 	}
-	return join(say("%s.", out), noteWords(o.Note))
+	return join(out, noteWords(o.Note))
 }
 
 // endWords tells when a batch ended and how that is known (rule "End of a batch").
@@ -101,24 +87,11 @@ func endWords(b *report.Record) template.HTML {
 	stay := words.Days(float64(b.End - b.Sown))
 	switch b.EndHow {
 	case batch.Written:
-		return say("%s, after %s.", words.LongDate(b.End), stay)
+		return say("Out after %s%s.", stay, lateBy(b))
 	case batch.Assumed:
 		return say("No date written; taken to have ended on %s, after the crop’s usual stay of %s.", words.LongDate(b.End), stay)
 	}
 	return say("Still open on the last date in the book, after %s.", stay)
-}
-
-// batchEmergence tells a batch's own emergence, or why there is none.
-func batchEmergence(b *report.Record) template.HTML {
-	switch e := b.Emergence(); {
-	case e.Known && !b.Early:
-		return say("%s: %s of %s looked at, by its last count.", words.Percent(e.Value), words.Whole(b.Emerged.Value), words.Plural(b.Looked.Value, "cell", "cells"))
-	case b.Early:
-		return "Not told: its last count came too early to stand for the batch."
-	case !b.FromSeed:
-		return ""
-	}
-	return "Not known: no count."
 }
 
 // howUsable is how the usable plants of a batch are known, in words.
@@ -129,16 +102,15 @@ var howUsable = map[plants.How]string{
 	plants.Estimated: "estimated from like batches, not its own records",
 }
 
-// usableWords tells the usable plants and how they are known (rule "Usable plants").
-func usableWords(b *report.Record) template.HTML {
-	if !b.Usable.Known {
+// usableHow says how the usable plants are known (rule "Usable plants").
+func usableHow(b *report.Record) template.HTML {
+	switch {
+	case !b.Usable.Known:
 		return "Not known: neither plants out, nor a count and a look, nor like batches."
+	case b.UsableHow == plants.ByOut:
+		return ""
 	}
-	out := say("%s", words.Number(b.Usable.Value))
-	if b.CellsSown.Known && b.CellsSown.Value > 0 {
-		out = say("%s of %s sown (%s)", out, words.Plural(b.CellsSown.Value, "cell", "cells"), words.Percent(b.Usable.Value/float64(b.CellsSown.Value)))
-	}
-	return say("%s, %s.", out, howUsable[b.UsableHow])
+	return say("%s.", capital(howUsable[b.UsableHow]))
 }
 
 // batchCost tells a batch's cost by part.
@@ -163,4 +135,18 @@ func (p *page) batchCost(b *report.Record) template.HTML {
 		return say("%s. A transplant: %s.", out, p.money.Each(b.PerTransplant.Value))
 	}
 	return say("%s.", out)
+}
+
+// lateBy sets the end of a batch against its planned day.
+func lateBy(b *report.Record) string {
+	switch d := int(b.End - b.Planned); {
+	case !b.Planned.Known():
+		return ""
+	case d < 0:
+		return ", " + words.Whole(-d) + " before the planned day"
+	case d == 0:
+		return ", on the planned day"
+	default:
+		return ", " + words.Whole(d) + " past the planned day"
+	}
 }

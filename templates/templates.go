@@ -35,6 +35,7 @@ func Pages(r *report.Report, charts Charts) ([]File, error) {
 		}
 		out = append(out, File{sp.path, body})
 	}
+	out = append(out, File{"static/paper.css", s.paper()})
 	static, err := staticFiles()
 	return append(out, static...), err
 }

@@ -9,6 +9,7 @@ import (
 	"traybook/report/batch"
 	"traybook/report/chart"
 	"traybook/report/room"
+	"traybook/report/trays"
 	"traybook/report/words"
 )
 
@@ -24,7 +25,7 @@ type roomPart struct {
 
 // roomNow is the room of the season reviewed as the records show it.
 func (p *page) roomNow() roomPart {
-	season := p.r.Season
+	season := p.season
 	loads := loadsOf(p.r.Room.Load, season)
 	part := roomPart{Words: join(p.bindsWords(loads), p.stillOpenWords(season)), Table: p.roomTable("room", season, loads, "room"), Data: p.dataFile("in_use")}
 	for _, l := range loads {
@@ -37,7 +38,7 @@ func (p *page) roomNow() roomPart {
 	}
 	part.Rest.Summary = "The other tray codes through the season"
 	part.Seasons.Summary = "Earlier seasons"
-	for _, other := range p.otherSeasonsBack() {
+	for _, other := range p.earlierSeasons() {
 		part.Seasons.Tables = append(part.Seasons.Tables, p.roomTable("room", other, loadsOf(p.r.Room.Load, other), "room"))
 	}
 	return part
@@ -169,11 +170,11 @@ func (p *page) roomThen() *roomPart {
 	if then == nil {
 		return nil
 	}
-	loads := loadsOf(then.Room, p.r.Season)
-	part := &roomPart{Words: join(p.ifWords(then), p.bindsWords(loads)), Table: p.roomTable("room-if", p.r.Season, loads, "")}
+	loads := loadsOf(then.Room, p.season)
+	part := &roomPart{Words: join(p.ifWords(then), p.bindsWords(loads)), Table: p.roomTable("room-if", p.season, loads, "")}
 	for _, b := range then.Buys {
 		if b.Buy != nil {
-			part.Words = join(part.Words, p.buyCount(b.Tray, *b.Buy))
+			part.Words = join(part.Words, say("%s.", pairOf{Decision: trays.Decision{Tray: b.Tray, Other: b.Other, Buy: b.Buy}, Payback: trays.Payback{Tray: b.Tray, Other: b.Other}}.buyTitle()))
 		}
 	}
 	if len(then.Buys) > 0 {

@@ -37,7 +37,7 @@ func TestTraysPage(t *testing.T) {
 func aPair() trays.Payback {
 	return trays.Payback{Tray: "A72", Other: "S72", Cells: 72, Matches: 5, Dates: 4, Valued: 5, Verdict: trays.PaysLow,
 		Difference: num(0.05), DifferenceLow: num(0.02), DifferenceHigh: num(0.08), Value: num(0.1),
-		Gain: num(0.76), GainLow: num(0.55), GainHigh: num(0.98), GainTray: num(0.5), GainPlants: num(0.36), GainMinutes: num(-0.1),
+		MixLeftOut: true, Gain: num(0.76), GainLow: num(0.55), GainHigh: num(0.98), GainTray: num(0.5), GainPlants: num(0.36), GainMinutes: num(-0.1),
 		Price: num(12), OtherPrice: num(2), Life: money.Life{Uses: num(30), Seasons: num(10), UsesPerSeason: num(3)}, OtherLife: money.Life{Uses: num(4)},
 		Minutes: num(6), OtherMinutes: num(5.7), UsesPerSeason: num(3), PaybackUses: num(15.8), PaybackSeasons: num(5.3), WorthToday: num(6),
 		BreakEvenPlants: num(0.2), Buy: &trays.Buy{Owned: 18, N: 8, Low: 4, High: 9, PeakInUse: 57, Seasons: []int{2024, 2025}}}

@@ -2,9 +2,9 @@ package templates
 
 import (
 	"html/template"
-	"slices"
+	"strings"
 
-	"traybook/report/chart"
+	"traybook/report/money"
 	"traybook/report/trays"
 	"traybook/report/words"
 )
@@ -12,46 +12,100 @@ import (
 // traysPage is whether more trays pay, how many, how sure that is, and what room
 // there is for them.
 type traysPage struct {
-	Title    string
-	Decision *decision
-	Pairs    []trayPair
-	Chance   template.HTML
-	Trial    *trialPart
-	Room     roomPart
-	Then     *roomPart
+	Heading, Lead template.HTML
+	Answers       []finding
+	Without       template.HTML
+	Owned         []template.HTML
+	Chance        template.HTML
+	Pairs         []trayPair
+	Trial         *trialPart
+	Room          roomPart
+	Then          *roomPart
 }
 
-// trayPair is all that is known of one pair of trays.
+// head says the answer in the heading.
+func (v traysPage) head() (heading, lead template.HTML) { return v.Heading, v.Lead }
+
+// trayPair is what stands behind the answer of one pair.
 type trayPair struct {
-	ID        string
-	Title     template.HTML
-	Known     bool
-	Words     []template.HTML
-	Gain      *table
-	Matches   *figure
-	OneByOne  more
-	Next      *table
-	NextChart more
-	NextWords template.HTML
+	Name         template.HTML
+	MatchesTitle template.HTML
+	Matches      *rows
+	Gain         *rows
+	GainTitle    template.HTML
+	NextTitle    template.HTML
+	Next         *rows
+	If           *ifTable
 }
 
 // hasTrays reports whether the book has a tray code.
-func hasTrays(s *site) bool { return len(s.r.Book.Trays) > 0 }
+func hasTrays(s *site, season int) bool { return len(s.r.Book.Trays) > 0 }
 
 // traysView tells pairs with an answer before those without.
 func traysView(p *page) any {
-	v := traysPage{Title: p.spec.title, Decision: p.decision(), Trial: p.trialPart(), Room: p.roomNow(), Then: p.roomThen()}
-	for _, known := range []bool{true, false} {
-		for _, pb := range p.r.Trays.Payback {
-			if (pb.Verdict != "") == known {
-				v.Pairs = append(v.Pairs, p.trayPair(pb))
-			}
+	v := traysPage{Heading: "Trays and room", Trial: p.trialPart(), Room: p.roomNow(), Then: p.roomThen(), Without: p.notCounted()}
+	all := p.pairs()
+	for _, a := range all {
+		v.Answers = append(v.Answers, p.pairFinding(a))
+		if part := p.trayPair(a); part != nil {
+			v.Pairs = append(v.Pairs, *part)
 		}
+		v.Owned = append(v.Owned, p.ownedSentences(a)...)
 	}
-	if slices.ContainsFunc(v.Pairs, func(t trayPair) bool { return t.Known }) {
+	if len(all) == 0 {
+		v.Answers = []finding{p.traysFinding()}
+	} else {
+		v.Heading, v.Lead = say("Trays: %s", lowerFirst(all[0].buyTitle())), say("What the records up to %s say about buying more of the dearer trays.", words.LongDate(p.r.Batches.Today))
+	}
+	if len(v.Owned) > 0 {
 		v.Chance = chanceWords()
 	}
 	return v
+}
+
+// lowerFirst takes the capital of a sentence's first word away where it goes on after a
+// colon.
+func lowerFirst(h template.HTML) template.HTML {
+	if h == "" {
+		return h
+	}
+	return template.HTML(strings.ToLower(string(h[:1])) + string(h[1:]))
+}
+
+// trayPair is nil where there is nothing to show of a pair.
+func (p *page) trayPair(a pairOf) *trayPair {
+	if a.Matches == 0 {
+		return nil
+	}
+	part := &trayPair{Name: say("%s beside %s", name(a.tray()), name(a.other())), MatchesTitle: p.matchTitle(a), Matches: p.matchRows(a)}
+	if a.Gain.Known {
+		part.Gain, part.GainTitle = p.gainRows(a), say("A use of %s gains %s", name(a.tray()), p.money.Sum(a.Gain.Value))
+	}
+	if a.Decision.Buy != nil {
+		part.NextTitle, part.Next, part.If = p.nextTitle(a), p.nextRows(a), p.ifTable(a)
+	}
+	return part
+}
+
+// notCounted says what no answer about trays counts in.
+func (p *page) notCounted() template.HTML {
+	var minutes, mix []template.HTML
+	for _, pb := range p.r.Trays.Payback {
+		if pb.MinutesLeftOut {
+			minutes = append(minutes, markup(name(pb.Tray)))
+		}
+		if pb.MixLeftOut {
+			mix = append(mix, markup(name(pb.Tray)))
+		}
+	}
+	out := template.HTML("Not counted: losses in the field, earliness, roots, storage, and disease carried over in used trays.")
+	if len(minutes) > 0 {
+		out = join(out, say("Nor the minutes a use of %s, which are not written.", list(minutes)))
+	}
+	if len(mix) > 0 {
+		out = join(out, say("Nor the extra mix of %s: cell_ml or the cost of mix is not written.", list(mix)))
+	}
+	return join(out, "Not tax advice.")
 }
 
 // chanceWords says how often chance alone would make the tray seem to pay.
@@ -60,70 +114,66 @@ func chanceWords() template.HTML {
 		words.Whole(100*trays.TwinPaysMiddle), words.Whole(100*trays.TwinPaysLow))
 }
 
-// trayPair tells a pair; of one without a verdict only why, and its matches.
-func (p *page) trayPair(pb trays.Payback) trayPair {
-	t := trayPair{ID: p.id("pair-" + slug(pb.Tray+" "+pb.Other)), Known: pb.Verdict != "",
-		Title: say("%s beside %s: %s cells", name(pb.Tray), name(pb.Other), words.Whole(pb.Cells))}
-	t.Matches = p.matchesFigure(pb)
-	t.OneByOne = more{Summary: oneByOneWords(pb.Matches), Tables: []*table{p.matchTable(pb)}}
-	if !t.Known {
-		t.Words = []template.HTML{join(say("The records cannot tell whether %s pays: no figure is given.", name(pb.Tray)), p.whyWords(pb))}
-		return t
+// ownedSentences say whether the trays that are owned paid, and what the book shows of
+// their lives: the average tray, not the next.
+func (p *page) ownedSentences(a pairOf) []template.HTML {
+	if a.Verdict == "" {
+		return nil
 	}
-	t.Words = p.verdictSentences(pb)
-	t.Gain = p.gainTable(pb)
-	t.Next, t.NextChart, t.NextWords = p.nextTable(pb), p.nextChart(pb), p.nextWords(pb)
-	return t
+	out := join(say("<b>%s</b> %s: a use gained %s %s.", name(a.tray()), paysWords(a.Verdict), words.Of(a.Gain, p.money.Sum), words.Interval(a.GainLow, a.GainHigh, p.money.SumNumber)), p.paybackSentence(a))
+	return []template.HTML{join(out, p.shownSentence(a.tray()), p.shownSentence(a.other()))}
 }
 
-// oneByOneWords heads the list of matched sowings.
-func oneByOneWords(matches int) template.HTML {
-	if matches == 1 {
-		return "The matched sowing"
+// paysWords is a verdict as a sentence takes it.
+func paysWords(v trays.PaysVerdict) string {
+	return map[trays.PaysVerdict]string{
+		trays.PaysLow:    "pays even at the low end of what the records show",
+		trays.PaysMiddle: "pays in the middle of what the records show, but not at its low end",
+		trays.PaysHigh:   "pays only at the high end of what the records show",
+		trays.PaysNever:  "does not pay, not even at the high end of what the records show",
+	}[v]
+}
+
+// paybackSentence says in how many uses a tray has paid for itself, beside its life.
+func (p *page) paybackSentence(a pairOf) template.HTML {
+	if !a.PaybackUses.Known {
+		return "It never earns back its price: in the middle of what the records show, a use gains nothing."
 	}
-	return say("The %s matched sowings, one by one", words.Whole(matches))
-}
-
-// matchesFigure is the dots of a pair with what they say.
-func (p *page) matchesFigure(pb trays.Payback) *figure {
-	caption := template.HTML("A dot for each time the same seed was sown in both within a week.")
-	if pb.Difference.Known {
-		per := func(v float64) string { return words.Signed(v*float64(pb.Cells), 1) }
-		caption = join(caption, say("On average a tray of %s gave %s usable plants %s, %s.", name(pb.Tray), moreOrFewer(pb.Difference.Value*float64(pb.Cells)),
-			words.Interval(pb.DifferenceLow, pb.DifferenceHigh, per), words.Plural(pb.Matches, "match", "matches")), p.breakEvenWords(pb))
+	out := say("It has paid for itself after %s", words.Tenths(a.PaybackUses.Value, "use", "uses"))
+	if a.PaybackSeasons.Known {
+		out = say("%s, %s", out, words.Tenths(a.PaybackSeasons.Value, "season", "seasons"))
 	}
-	return p.figure(chart.Name("matches", pb.Tray, pb.Other), "Matched sowings", caption, nil)
+	return say("%s; %s.", out, lifeWords(a.Life))
 }
 
-// moreOrFewer writes a difference in words: 6.5 more.
-func moreOrFewer(v float64) string {
-	return words.TenthsNumber(abs(v)) + " " + map[bool]string{true: "more", false: "fewer"}[v >= 0]
-}
-
-// breakEvenWords says how many more plants a use must give.
-func (p *page) breakEvenWords(pb trays.Payback) template.HTML {
-	switch v := pb.BreakEvenPlants; {
-	case !v.Known:
+// shownSentence is what the book shows of a code's life.
+func (p *page) shownSentence(code string) template.HTML {
+	s := p.r.Money.Lives[code].Shown
+	if !s.Bought.Known || s.Bought.Value == 0 {
 		return ""
-	case v.Value <= 0:
-		return "It costs no more a use than the other, so it pays even with no more plants."
-	default:
-		return say("It pays from %s more plants a use.", words.Number(v.Value))
 	}
+	return say("%s: %s of %s trays are gone so far, after %s.", name(code), words.Whole(s.Gone), words.Whole(s.Bought.Value), words.Tenths(s.Uses, "tray-use", "tray-uses"))
 }
 
-// matchTable lists a pair's matched sowings.
-func (p *page) matchTable(pb trays.Payback) *table {
-	t := p.table("matches-"+slug(pb.Tray+" "+pb.Other), say("Matched sowings of %s and %s", name(pb.Tray), name(pb.Other)), "matches",
-		nums("No."), plain("First sown", "Crop", "Variety", "Lot"), nums("Usable in "+pb.Tray, "Usable in "+pb.Other, "More in 100 cells"), plain("Batches"))
-	for _, m := range p.r.Trays.Matches {
-		if m.Tray == pb.Tray && m.Other == pb.Other {
-			t.add(words.Whole(m.Number), words.ISODate(m.FirstSown), name(m.Crop), name(m.Variety), name(orDash(m.Lot)),
-				ofCells(m.UsableTray, m.CellsTray), ofCells(m.UsableOther, m.CellsOther), words.Signed(100*m.Difference, 1), prose(p.batches(m.Batches)))
-		}
+// lifeWords says how long a tray lasts.
+func lifeWords(l money.Life) template.HTML {
+	if !l.Uses.Known {
+		return "how many uses it survives is not known"
 	}
-	return t
+	out := say("it lasts %s", words.Tenths(l.Uses.Value, "use", "uses"))
+	if l.Seasons.Known {
+		out = say("%s, which is %s", out, words.Tenths(l.Seasons.Value, "season", "seasons"))
+	}
+	switch {
+	case l.Assumed:
+		return say("%s (its life is not written, so one season is taken)", out)
+	case l.EndsByAssumedYears():
+		return say("%s (its years are not written, so 15 are taken)", out)
+	}
+	return out
 }
 
-// ofCells is usable plants above the cells they came from.
-func ofCells(usable, cells float64) cell { return with(words.Number(usable), "of "+words.Whole(cells)) }
+// usesOf is a life in uses.
+func usesOf(l money.Life) template.HTML {
+	return markup(words.Of(l.Uses, func(v float64) string { return words.Tenths(v, "use", "uses") }))
+}

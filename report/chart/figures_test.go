@@ -1,9 +1,7 @@
 package chart
 
 import (
-	"fmt"
 	"math"
-	"strings"
 	"testing"
 
 	"traybook/records"
@@ -26,35 +24,6 @@ func TestNothingIsDrawnFromNothing(t *testing.T) {
 	b.Count("b004", "2025-04-03", 90)
 	if got := namesOf(b.report()); len(got) != 0 {
 		t.Errorf("charts of figures that say nothing: %q", got)
-	}
-}
-
-func TestEmergenceLowestFirst(t *testing.T) {
-	b := newBook(t)
-	b.up(4, "2025-03-03", "kale", "Ruff", "WALL", 90)
-	b.up(3, "2025-03-03", "leek", "Long", "AIR", 60)
-	b.up(rate.FewBatches-1, "2025-03-03", "leek", "Few", "AIR", 10)
-	b.up(3, "2024-03-03", "leek", "Old", "AIR", 20)
-	b.up(12, "2025-03-03", "chard", "Wide", "a code that trays.csv lacks", 70)
-	s := only(t, emergence(b.report(), 2025))
-	names, notes := rowsOf(s)
-	same(t, "names", names, "leek, Long, 100", "chard, Wide", "kale, Ruff, 100")
-	same(t, "notes", notes, "3 batches", "12 batches", "4 batches")
-	same(t, "legend", legend(s), "kind unknown", "air-pruning", "solid-wall")
-	ends(t, s, "3 figures, the highest 90 % (kale, Ruff, 100), the lowest 60 % (leek, Long, 100).")
-}
-
-func TestTooManyRowsAreSaidToBeLeftOut(t *testing.T) {
-	b := newBook(t)
-	for i := range mostRows + 5 {
-		b.up(3, "2025-03-03", "kale", strings.Repeat("v", i+1), "AIR", 90-i)
-	}
-	s := only(t, emergence(b.report(), 2025))
-	if names, _ := rowsOf(s); len(names) != mostRows || !strings.HasPrefix(names[0], "kale, "+strings.Repeat("v", 20)) {
-		t.Errorf("%d rows, the first %q", len(names), names[0])
-	}
-	if !strings.Contains(s.Title, "the lowest 30 of 35") {
-		t.Errorf("title %q", s.Title)
 	}
 }
 
@@ -115,29 +84,4 @@ func TestLossesByMonth(t *testing.T) {
 	same(t, "months", names, "March", "May", "June")
 	same(t, "notes", notes, "84 cells", "35 cells", "1 cell") // 15+14+...+9, 7 times 5
 	same(t, "legend", legend(s), "slugs", "mice", "no cause written", "frost", "rot", "other causes")
-}
-
-// What lots come to rests on each cell: of 100 cells of 6 seeds each with 95 up,
-// 1 - 0.05^(1/6) = 39 % of seeds came up.
-func TestLotsAgainstTheirPackets(t *testing.T) {
-	b := newBook(t)
-	for i, lot := range []struct {
-		label       float64
-		seeds, upOf int
-	}{{0.92, 1, 90}, {0.9, 1, 50}, {0.9, 6, 100}, {0.9, 6, 95}} {
-		code := fmt.Sprintf("lot %d", i+1)
-		b.Lot(code, "kale", lot.label).Variety = "Ruff"
-		b.up(3, "2025-03-03", "kale", "Ruff", "AIR", lot.upOf)
-		for k := range b.Sowings[3*i:] {
-			b.Sowings[3*i+k].Lot, b.Sowings[3*i+k].SeedsPerCell = code, lot.seeds
-		}
-	}
-	s := only(t, lots(b.report()))
-	names, notes := rowsOf(s)
-	same(t, "names", names, "lot 4, kale, Ruff", "lot 2, kale, Ruff", "lot 1, kale, Ruff") // lot 3: several seeds to a cell say little, unless flagged
-	same(t, "notes", notes, "3 batches, 6 seeds a cell", "3 batches", "3 batches")
-	if marks := items(t, s, "packet"); len(marks) != 3 || marks[0][0] != 90.0 || marks[2][0] != 92.0 {
-		t.Errorf("marks %v", marks)
-	}
-	ends(t, s, "Of 3 lots with a packet's figure 2 came up worse than a mix allows. Furthest below its packet: lot 4, Ruff, 39 % against 90 %.")
 }

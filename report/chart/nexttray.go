@@ -19,6 +19,9 @@ const (
 // payWords are the parts in words.
 var payWords = []string{"earns its price", "does not earn it", "earns it only at the high end of the gain", "cannot be told"}
 
+// mostRows is how many rows the chart shows.
+const mostRows = 30
+
 // nextTrays shows how often the next trays would be used and where buying more
 // stops paying. Trays that are alike share a row. A pair without a verdict has none.
 func nextTrays(r *report.Report, p *trays.Payback) []Spec {

@@ -44,9 +44,6 @@ func season(figure string, year int, more ...string) string {
 	return Name(append([]string{figure, fmt.Sprint(year)}, more...)...)
 }
 
-// mostRows is how many rows a chart shows; the table beside it has them all.
-const mostRows = 30
-
 // Specs returns every chart that a page shows, in a fixed order: those of a
 // season's review for all seasons, the others for the season reviewed, for seasons
 // whose note asks for them, and for the whole book. A chart that would have
@@ -70,18 +67,12 @@ func bothWidths(charts []Spec) []Spec {
 func figures(r *report.Report) []Spec {
 	var specs []Spec
 	for _, year := range r.Batches.Seasons {
-		specs = append(specs, emergence(r, year)...)
-		specs = append(specs, costs(r, year)...)
 		if year == r.Season || noteAsks(r, year, "losses") {
 			specs = append(specs, losses(r, year)...)
-		}
-		if year == r.Season || noteAsks(r, year, "quality") {
-			specs = append(specs, quality(r, year)...)
 		}
 	}
 	specs = append(specs, weeks(r, r.Season)...)
 	specs = append(specs, rooms(r, r.Season)...)
-	specs = append(specs, lots(r)...)
 	specs = append(specs, leeway(r)...)
 	for i := range r.Trays.Payback {
 		pair := &r.Trays.Payback[i]
@@ -111,11 +102,3 @@ func batches(n int) string { return words.Count(n, "batch", "batches") }
 
 // percent writes a share of 1 as a table does, as plain text: 83 %.
 func percent(share float64) string { return words.PercentNumber(share) + " %" }
-
-// shown says in a title how many of all rows a chart shows.
-func shown(title string, all int, which string) string {
-	if all <= mostRows {
-		return title
-	}
-	return fmt.Sprintf("%s: the %s %d of %d", title, which, mostRows, all)
-}

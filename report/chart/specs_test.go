@@ -64,9 +64,9 @@ func TestChartsOfEarlierSeasons(t *testing.T) {
 		b.lost(year+"-04-10", 3, "")
 		b.scored(year+"-04-20", 0, 0, 1)
 	}
-	same(t, "charts", namesOf(b.report()), "emergence-2024", "emergence-2025", "losses-2025", "quality-2025")
+	same(t, "charts", namesOf(b.report()), "losses-2025")
 	b.Notes = []records.Note{{Year: 2024, Text: "```figure losses\n```\n"}}
-	same(t, "charts with a note", namesOf(b.report()), "emergence-2024", "losses-2024", "emergence-2025", "losses-2025", "quality-2025")
+	same(t, "charts with a note", namesOf(b.report()), "losses-2024", "losses-2025")
 }
 
 // hostileBook has text that a page must not take for markup in every place that a
@@ -99,7 +99,7 @@ func TestHostileNamesInFigures(t *testing.T) {
 		kind, _, _ := strings.Cut(s.Name, "-")
 		kinds[kind] = true
 	}
-	if want := "costs emergence leeway losses lots matches quality room"; strings.Join(sortedKeys(kinds), " ") != want || sameNames(specs) != nil {
+	if want := "leeway losses matches room"; strings.Join(sortedKeys(kinds), " ") != want || sameNames(specs) != nil {
 		t.Fatalf("charts %q, want %q; %v", sortedKeys(kinds), want, sameNames(specs))
 	}
 	for _, d := range drawAll(t, DrawerOptions{Bundle: bundle(t)}, specs) {

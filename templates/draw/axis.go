@@ -1,0 +1,97 @@
+package draw
+
+import (
+	"fmt"
+	"html/template"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Axis is what all drawings of one table share: a scale from Min to Max, with Max
+// above Min, and the values that are written in the table's head. ID is the name of
+// its grid on the page, letters and digits. Write says how a value is written.
+type Axis struct {
+	ID       string
+	Min, Max float64
+	Ticks    []Tick
+}
+
+// Tick is a value of an axis with its word. Zero draws its line stronger: what a
+// difference is counted from.
+type Tick struct {
+	At   float64
+	Word string
+	Zero bool
+}
+
+// across is a value's place as a percent of the width, within the drawing.
+func (a Axis) across(v float64) float64 {
+	if !(a.Max > a.Min) {
+		return 0
+	}
+	return 100 * min(max((v-a.Min)/(a.Max-a.Min), 0), 1)
+}
+
+// beyond reports whether a value lies off the scale, but for the last digit.
+func (a Axis) beyond(v float64) bool {
+	near := (a.Max - a.Min) * 1e-9
+	return v > a.Max+near || v < a.Min-near
+}
+
+// percent writes a place across to a tenth, without a needless zero: 35.4%.
+func percent(p float64) string {
+	return strconv.FormatFloat(math.Round(p*10)/10, 'f', -1, 64) + "%"
+}
+
+// pixels writes a length to a tenth.
+func pixels(y float64) string { return strconv.FormatFloat(math.Round(y*10)/10, 'f', -1, 64) }
+
+// Head is the axis as it stands in the head of its column: the words of the ticks,
+// and the grid that every row of the table repeats.
+func (a Axis) Head() template.HTML {
+	var b strings.Builder
+	b.WriteString(`<svg class="ax" aria-hidden="true">`)
+	for _, t := range a.Ticks {
+		fmt.Fprintf(&b, `<text x="%s" y="13">%s</text>`, percent(a.across(t.At)), template.HTMLEscapeString(t.Word))
+	}
+	b.WriteString(a.grid(-9, 38) + `</svg>`)
+	return template.HTML(b.String())
+}
+
+// grid defines the axis' lines once; rows use them by name.
+func (a Axis) grid(y, height int) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, `<defs><g id="%s">`, a.ID)
+	for _, t := range a.Ticks {
+		class := "g"
+		if t.Zero {
+			class = "z"
+		}
+		fmt.Fprintf(&b, `<rect class="%s" x="%s" y="%d" width="1" height="%d"/>`, class, percent(a.across(t.At)), y, height)
+	}
+	b.WriteString(`</g></defs>`)
+	return b.String()
+}
+
+// Row draws marks on the axis' grid, the first lowest.
+func (a Axis) Row(marks ...Mark) template.HTML {
+	var b strings.Builder
+	fmt.Fprintf(&b, `<svg class="r" aria-hidden="true"><use href="#%s"/>`, a.ID)
+	for _, m := range marks {
+		m(a, &b)
+	}
+	b.WriteString(`</svg>`)
+	return template.HTML(b.String())
+}
+
+// Plain draws marks without a grid.
+func (a Axis) Plain(marks ...Mark) template.HTML {
+	var b strings.Builder
+	b.WriteString(`<svg class="r" aria-hidden="true">`)
+	for _, m := range marks {
+		m(a, &b)
+	}
+	b.WriteString(`</svg>`)
+	return template.HTML(b.String())
+}

@@ -1,0 +1,199 @@
+package draw
+
+import (
+	"fmt"
+	"html/template"
+	"math"
+	"strings"
+
+	"traybook/report/rate"
+)
+
+// Mark draws one thing on the axis of its table.
+type Mark func(a Axis, b *strings.Builder)
+
+// Kind is what a mark stands for: a crop as a whole or a kind of tray. It has a
+// colour and a shape.
+type Kind string
+
+// The kinds.
+const (
+	Crop  Kind = "k" // a black circle
+	Air   Kind = "a" // a blue circle
+	Solid Kind = "s" // an ochre square
+	Other Kind = "f" // a grey square
+)
+
+// KindOf returns the mark of a kind of tray as trays.csv names it.
+func KindOf(kind string) Kind {
+	switch strings.ToLower(kind) {
+	case "air-pruning":
+		return Air
+	case "solid-wall":
+		return Solid
+	}
+	return Other
+}
+
+// Range is the line from one end of an interval to the other; none where it is not
+// known.
+func Range(low, high rate.Num) Mark {
+	return func(a Axis, b *strings.Builder) {
+		if !low.Known || !high.Known {
+			return
+		}
+		from, to := a.across(low.Value), a.across(high.Value)
+		fmt.Fprintf(b, `<rect class="w" x="%s" y="8.5" width="%s" height="2"/>`, percent(from), percent(math.Max(to-from, 0.2)))
+		a.slit(b, low.Value, 5)
+		a.slit(b, high.Value, 5)
+	}
+}
+
+// slit is cut where a value goes beyond the scale.
+func (a Axis) slit(b *strings.Builder, v float64, y float64) {
+	if !a.beyond(v) {
+		return
+	}
+	at := 97.0
+	if v < a.Min {
+		at = 2
+	}
+	fmt.Fprintf(b, `<rect class="cut" x="%s" y="%s" width="3" height="9"/>`, percent(at), pixels(y))
+}
+
+// Dot is the value itself; hollow where it rests on too few batches or on an
+// estimate.
+func Dot(k Kind, v rate.Num, hollow bool) Mark {
+	return func(a Axis, b *strings.Builder) {
+		if v.Known {
+			b.WriteString(shape(k, percent(a.across(v.Value)), 9.5, hollow))
+		}
+	}
+}
+
+// shape is a circle or, for the other kinds of tray, a square, centred on x.
+func shape(k Kind, x string, y float64, hollow bool) string {
+	class := string(k)
+	if hollow {
+		class += " h"
+	}
+	if k == Crop || k == Air {
+		return fmt.Sprintf(`<circle class="%s" cx="%s" cy="%s" r="4.5"/>`, class, x, pixels(y))
+	}
+	return fmt.Sprintf(`<rect class="%s" x="%s" y="%s" width="8" height="8"/>`, class, x, pixels(y-4))
+}
+
+// Before is the grey tick of the season before.
+func Before(v rate.Num) Mark { return upright("p", 3, 13, v) }
+
+// Packet is the upright line of what a packet of seed promises, or of any figure that
+// a value is held against.
+func Packet(v rate.Num) Mark { return upright("lab", 1, 17, v) }
+
+// Earlier is Before across a bar: it stands out of the bar, and a slit on either side
+// sets it apart.
+func Earlier(v rate.Num) Mark {
+	return func(a Axis, b *strings.Builder) {
+		if v.Known && !a.beyond(v.Value) {
+			x := percent(a.across(v.Value))
+			fmt.Fprintf(b, `<rect class="cut t" x="%s" y="4" width="4" height="11"/><rect class="p" x="%s" y="2" width="2" height="15"/>`, x, x)
+		}
+	}
+}
+
+func upright(class string, y, height int, v rate.Num) Mark {
+	return func(a Axis, b *strings.Builder) {
+		if v.Known && !a.beyond(v.Value) {
+			fmt.Fprintf(b, `<rect class="%s" x="%s" y="%d" width="2" height="%d"/>`, class, percent(a.across(v.Value)), y, height)
+		}
+	}
+}
+
+// Bar is a bar between two values; class adds to its look: h hollow, neg a loss, lo
+// pale, or the class of a kind of tray.
+func Bar(from, to float64, class string) Mark {
+	return func(a Axis, b *strings.Builder) {
+		left, right := a.across(math.Min(from, to)), a.across(math.Max(from, to))
+		fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, strings.TrimSpace("b "+class), percent(left), percent(math.Max(right-left, 0.2)))
+		a.slit(b, math.Max(from, to), 5)
+	}
+}
+
+// Columns draws one small bar for each part of a whole, every part in a column of its
+// own on one scale, so that each can be compared down the rows. most is the value
+// that fills a column; hollow where the parts are mostly estimated.
+func Columns(parts []float64, most float64, hollow bool) Mark {
+	return func(_ Axis, b *strings.Builder) {
+		width := 100 / float64(len(parts))
+		class := "b"
+		if hollow {
+			class = "b h"
+		}
+		for i, v := range parts {
+			full := width * 0.9
+			w := full * math.Min(math.Max(v/most, 0), 1)
+			if w <= 0.05 {
+				continue
+			}
+			fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, class, percent(float64(i)*width), percent(w))
+			if v > most*(1+1e-9) {
+				fmt.Fprintf(b, `<rect class="cut" x="%s" y="3" width="3" height="13"/>`, percent(float64(i)*width+full*0.82))
+			}
+		}
+	}
+}
+
+// ColumnsHead is the head of such columns: the words at the left of each, and their
+// grid.
+func ColumnsHead(id string, names []string) template.HTML {
+	a := Axis{ID: id, Max: 100}
+	var b strings.Builder
+	b.WriteString(`<svg class="ax" aria-hidden="true">`)
+	for i, n := range names {
+		at := 100 / float64(len(names)) * float64(i)
+		a.Ticks = append(a.Ticks, Tick{At: at})
+		fmt.Fprintf(&b, `<text class="l" x="%s" y="13">%s</text>`, percent(at), template.HTMLEscapeString(n))
+	}
+	b.WriteString(a.grid(-9, 38) + `</svg>`)
+	return template.HTML(b.String())
+}
+
+// Points draws a dot for every value, those that would cover each other one above the
+// other, in a row 35 pixels high.
+func Points(k Kind, values []float64) Mark {
+	return func(a Axis, b *strings.Builder) {
+		at := map[int]int{}
+		for _, v := range values {
+			p := a.across(v)
+			cell := int(math.Round(p))
+			n := at[cell]
+			at[cell]++
+			y := 17.5 + 6*float64((n+1)/2)*float64(1-2*(n%2))
+			fmt.Fprintf(b, `<circle class="m %s" cx="%s" cy="%s" r="2.6"/>`, k, percent(p), pixels(math.Min(math.Max(y, 3), 32)))
+		}
+	}
+}
+
+// Mean is the upright line of a mean in a row of points.
+func Mean(v float64) Mark {
+	return func(a Axis, b *strings.Builder) {
+		fmt.Fprintf(b, `<rect class="mean" x="%s" y="8" width="2" height="19"/>`, percent(a.across(v)))
+	}
+}
+
+// Key is the shape of a kind, small, to stand before its word.
+func Key(k Kind) template.HTML {
+	if k == Crop || k == Air {
+		return template.HTML(`<svg class="key" aria-hidden="true"><circle class="` + string(k) + `" cx="6" cy="6" r="4.5"/></svg>`)
+	}
+	return template.HTML(`<svg class="key" aria-hidden="true"><rect class="q ` + string(k) + `0" x="2" y="2" width="8" height="8"/></svg>`)
+}
+
+// Line is the upright line of a value that bars are held against; 0: none.
+func Line(v float64) Mark {
+	return func(a Axis, b *strings.Builder) {
+		if v > 0 {
+			fmt.Fprintf(b, `<rect class="p1" x="%s" y="1" width="1.5" height="17"/>`, percent(a.across(v)))
+		}
+	}
+}

@@ -1,0 +1,122 @@
+package draw
+
+import (
+	"math"
+	"time"
+
+	"traybook/records"
+	"traybook/report/words"
+)
+
+// Shares is an axis of shares of 1 in percent, from a round number at or below the
+// lowest value to 100.
+func Shares(id string, lowest float64) Axis {
+	from, step := math.Floor(lowest*5)/5, 0.2
+	from = min(max(from, 0), 0.8)
+	if from >= 0.8 {
+		step = 0.05
+	}
+	a := Axis{ID: id, Min: from, Max: 1}
+	for v := from; v <= 1+1e-9; v += step {
+		a.Ticks = append(a.Ticks, Tick{At: v, Word: words.PercentNumber(v)})
+	}
+	return a
+}
+
+// Differences is an axis as far on both sides of nothing as the largest value asks
+// for. scale turns a value into what is written: 100 for cells in 100.
+func Differences(id string, largest, scale float64) Axis {
+	step := roundStep(largest*scale, 2) / scale
+	end := math.Max(1, math.Ceil(largest/step-1e-9)) * step
+	a := Axis{ID: id, Min: -end, Max: end}
+	for v := -end; v <= end+step/2; v += step {
+		a.Ticks = append(a.Ticks, signedTick(v, scale))
+	}
+	return a
+}
+
+// From is an axis over signed values from the lowest to the highest and nothing.
+func From(id string, lowest, highest, scale float64) Axis {
+	lowest, highest = math.Min(lowest, 0), math.Max(highest, 0)
+	step := roundStep((highest-lowest)*scale, 4) / scale
+	from, to := math.Floor(lowest/step+1e-9)*step, math.Ceil(highest/step-1e-9)*step
+	if !(to > from) {
+		to = from + step
+	}
+	a := Axis{ID: id, Min: from, Max: to}
+	for v := from; v <= to+step/2; v += step {
+		a.Ticks = append(a.Ticks, signedTick(v, scale))
+	}
+	return a
+}
+
+func signedTick(v, scale float64) Tick {
+	at := words.Round(v*scale, 9)
+	word := words.Number(at)
+	if at > 0 {
+		word = "+" + word
+	}
+	return Tick{At: v, Word: word, Zero: at == 0}
+}
+
+// Amounts is an axis from 0 to a round number at or above the largest value, written
+// by write.
+func Amounts(id string, largest float64, write func(float64) string) Axis {
+	step := roundStep(largest, 3)
+	end := math.Max(1, math.Ceil(largest/step-1e-9)) * step
+	a := Axis{ID: id, Max: end}
+	for i := 0; float64(i)*step <= end+step/2; i++ {
+		a.Ticks = append(a.Ticks, Tick{At: float64(i) * step, Word: write(float64(i) * step)})
+	}
+	return a
+}
+
+// roundStep is 1, 2 or 5 times a power of ten of which about parts cover the range.
+func roundStep(span float64, parts int) float64 {
+	rough := span / float64(parts)
+	if !(rough > 0) || math.IsInf(rough, 0) {
+		return 1
+	}
+	power := math.Pow(10, math.Floor(math.Log10(rough)))
+	for _, m := range []float64{1, 2, 5} {
+		if rough <= m*power*(1+1e-9) {
+			return m * power
+		}
+	}
+	return 10 * power
+}
+
+// Days is an axis over days, from first to last, with a tick at each month's first
+// day; every second or third where there are many.
+func Days(id string, first, last records.Date) Axis {
+	a := Axis{ID: id, Min: float64(first), Max: float64(max(last, first+1))}
+	months := monthsBetween(first, last)
+	every := 1 + (len(months)-1)/9
+	for i, d := range months {
+		word := ""
+		if i%max(every, 1) == 0 {
+			word = d.Month().String()[:3]
+		}
+		a.Ticks = append(a.Ticks, Tick{At: float64(d), Word: word})
+	}
+	return a
+}
+
+// monthsBetween lists the first days of months within two days.
+func monthsBetween(first, last records.Date) []records.Date {
+	var days []records.Date
+	t := first.Time()
+	for y, m := t.Year(), t.Month(); len(days) < 200; m++ {
+		if m > time.December {
+			y, m = y+1, time.January
+		}
+		d := records.NewDate(y, m, 1)
+		if d > last {
+			break
+		}
+		if d >= first {
+			days = append(days, d)
+		}
+	}
+	return days
+}

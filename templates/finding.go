@@ -1,0 +1,38 @@
+package templates
+
+import (
+	"html/template"
+
+	"traybook/report/rate"
+	"traybook/report/words"
+)
+
+// finding is an answer with its number set large: the number in the left margin with
+// its range beneath, the finding and a sentence or two, a small figure in the right
+// margin.
+type finding struct {
+	ID    string
+	Title template.HTML // the finding
+	Big   string        // the number; ? where the records cannot tell
+	Unit  string        // set small behind it
+	What  template.HTML // what the number counts
+	Range template.HTML // its range, or what it is compared with
+	Say   []template.HTML
+	Note  template.HTML // the sample, and where more stands
+	Side  template.HTML // the figure
+	Class string
+}
+
+// rangeText is an interval under a large number: 82 to 85; or that too few batches
+// stand behind it.
+func rangeText(low, high rate.Num, write func(float64) string) template.HTML {
+	if !low.Known || !high.Known {
+		return words.TooFew
+	}
+	return say("%s to %s", write(low.Value), write(high.Value))
+}
+
+// caption is a small figure with its words beneath, for the right margin.
+func caption(drawing, words template.HTML) template.HTML {
+	return "<figure>" + drawing + "<figcaption>" + words + "</figcaption></figure>"
+}

@@ -1,0 +1,138 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+	"strings"
+
+	"traybook/report/words"
+)
+
+// shell is what stands around the text of a page.
+type shell struct {
+	Title, Farm, Root string
+	Home              string // address of the front page
+	Class             string // of the body: the kind of page and its running head
+	Heading           template.HTML
+	Lead              template.HTML
+	Top               []navLink
+	Seasons           []navLink // the same page of each season
+	Contents          []navGroup
+	Banner            *banner
+	Main              template.HTML
+	Gaps              *gapLine
+	Method            string
+	Level             string // of the ranges, in 100
+	AsOf              string
+	Before, After     *navLink
+}
+
+// navGroup is a headed part of the contents.
+type navGroup struct {
+	Title string
+	Links []navLink
+}
+
+// navLink is a page in the navigation. Current is page on the page itself, true
+// on a page below it, else empty.
+type navLink struct{ Href, Label, Current string }
+
+// headed is a view that says its own heading and lead, in place of the page's title.
+type headed interface {
+	head() (heading, lead template.HTML)
+}
+
+// turned is a view with a page before and after it.
+type turned interface {
+	turn() (before, after *navLink)
+}
+
+// frame puts a page's text into its shell.
+func (s *site) frame(p *page, view any, text template.HTML) shell {
+	sp := p.spec
+	sh := shell{
+		Title: sp.title, Farm: s.farm(), Root: p.root, Home: p.root + "index.html", Class: bodyClass(sp),
+		Heading: template.HTML(template.HTMLEscapeString(sp.title)), Top: s.topLinks(p), Seasons: s.seasonLinks(p), Contents: s.contents(p),
+		Banner: s.banner(p), Main: text, Method: p.root + "method.html",
+		Level: words.Fixed(100*s.r.Book.Settings.Confidence, 0), AsOf: words.LongDate(s.r.Batches.Today),
+	}
+	if h, ok := view.(headed); ok {
+		sh.Heading, sh.Lead = h.head()
+	}
+	if t, ok := view.(turned); ok {
+		sh.Before, sh.After = t.turn()
+	}
+	if sp.logs != nil {
+		sh.Gaps = s.gapLine(p)
+	}
+	return sh
+}
+
+// bodyClass names the kind of page and, for its running head, its season.
+func bodyClass(sp spec) string {
+	return strings.TrimSpace("p-" + sp.kind + " " + runningPage(sp))
+}
+
+// runningPage is the name of the paper page that carries the page's running head.
+func runningPage(sp spec) string {
+	if sp.season == 0 {
+		return "r-" + sp.kind
+	}
+	return fmt.Sprintf("r-%s-%d", sp.kind, sp.season)
+}
+
+// topLinks are the few links above each page, those of a season to the page's own.
+func (s *site) topLinks(p *page) []navLink {
+	var out []navLink
+	for _, sp := range s.plan {
+		if sp.top != "" && (sp.season == 0 || sp.season == p.season) {
+			out = append(out, navLink{p.root + sp.path, sp.top, currentOf(sp, p.spec)})
+		}
+	}
+	return append(out, navLink{"#contents", "Contents", ""})
+}
+
+// seasonLinks lead to the same page of each season; none where there is one alone.
+func (s *site) seasonLinks(p *page) []navLink {
+	if p.spec.same == "" {
+		return nil
+	}
+	var out []navLink
+	for _, sp := range s.plan {
+		if sp.same == p.spec.same {
+			out = append(out, navLink{p.root + sp.path, fmt.Sprint(sp.season), currentOf(sp, p.spec)})
+		}
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	slices.SortStableFunc(out, func(a, b navLink) int { return cmp.Compare(a.Label, b.Label) })
+	return out
+}
+
+// contents are all pages at the foot of each: those of a season as of the page's own.
+func (s *site) contents(p *page) []navGroup {
+	groups := []navGroup{{Title: fmt.Sprint("The season ", p.season)}, {Title: inSeasons}, {Title: inHouse}, {Title: inBook}}
+	at := map[string]int{ofSeason: 0, inSeasons: 1, inHouse: 2, inBook: 3}
+	for _, sp := range s.plan {
+		if sp.label == "" || sp.season != 0 && sp.season != p.season {
+			continue
+		}
+		g := &groups[at[sp.group]]
+		g.Links = append(g.Links, navLink{p.root + sp.path, sp.label, currentOf(sp, p.spec)})
+	}
+	return slices.DeleteFunc(groups, func(g navGroup) bool { return len(g.Links) == 0 })
+}
+
+// currentOf marks the page itself, and the page above it.
+func currentOf(sp, here spec) string {
+	switch sp.path {
+	case here.path:
+		return "page"
+	case here.parent:
+		return "true"
+	}
+	return ""
+}

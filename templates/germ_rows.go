@@ -1,0 +1,186 @@
+package templates
+
+import (
+	"cmp"
+	"html/template"
+	"slices"
+
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/rate"
+	"traybook/report/words"
+	"traybook/templates/draw"
+)
+
+// verdictOrder is the order in which varieties are told.
+var verdictOrder = []rate.Verdict{rate.ClearlyLower, rate.ClearlyHigher, rate.LowerByLot, rate.HigherByLot, rate.NoDifference}
+
+// verdictWord is a verdict in a grower's words, coloured where it is clear.
+func verdictWord(d germination.Difference) template.HTML {
+	switch d.Verdict {
+	case rate.ClearlyLower:
+		return `<span class="bad">question it</span>`
+	case rate.ClearlyHigher:
+		return `<span class="good">keep it</span>`
+	case rate.LowerByLot:
+		return say("lower, by one lot: %s", name(d.LotWord()))
+	case rate.HigherByLot:
+		return say("higher, by one lot: %s", name(d.LotWord()))
+	case rate.TooFew:
+		return words.TooFew
+	}
+	return "no clear difference"
+}
+
+// verdictRows sets each variety against the other varieties of its crop.
+func (p *page) verdictRows(season int) *rows {
+	all := batch.Filter(p.r.Germination.Differences, func(d germination.Difference) bool { return d.Season == season && d.Difference.Known })
+	largest := 0.05
+	for _, d := range all {
+		if d.Verdict != rate.TooFew {
+			largest = max(largest, abs(d.Difference.Value), abs(d.Low.Or(0)), abs(d.High.Or(0)))
+		}
+	}
+	axis := draw.Differences(p.id("gd"), largest, 100)
+	t := p.rows("differences", "verd", say("In 100 cells so many more (+) or fewer (−) came up than of the crop’s other varieties: like with like, all seasons to %s. Batches of the variety / of the others.", words.Year(season)),
+		"differences", col{Width: "c-name", Head: "Variety"}, col{Class: "st", Head: "In 100 cells", Axis: axis.Head()},
+		col{Width: "c-vd", Class: "vd", Head: "What to do"}, col{Width: "c-n2", Class: "n", Head: "Batches"})
+	for _, verdict := range verdictOrder {
+		for _, d := range byDistance(all, verdict) {
+			t.add(p.id(varietyID(d.Crop, d.Variety)), "", varietyName(d.Crop, d.Variety), differenceTold(d, axis), verdictWord(d), sides(d))
+		}
+	}
+	few := byDistance(all, rate.TooFew)
+	if len(few) > 0 {
+		t.note(say("Of %s there are too few batches on either side to judge: %s.", words.Plural(len(few), "variety more", "varieties more"), fewVarieties(few)))
+	}
+	return t
+}
+
+// byDistance are the varieties of one verdict, the farthest from the others first.
+func byDistance(all []germination.Difference, verdict rate.Verdict) []germination.Difference {
+	out := batch.Filter(all, func(d germination.Difference) bool { return d.Verdict == verdict })
+	slices.SortStableFunc(out, func(a, b germination.Difference) int {
+		return cmp.Compare(abs(b.Difference.Value), abs(a.Difference.Value))
+	})
+	return out
+}
+
+// fewVarieties names varieties that cannot be judged.
+func fewVarieties(few []germination.Difference) template.HTML {
+	names := make([]template.HTML, len(few))
+	for i, d := range few {
+		names[i] = say("%s %s", name(d.Crop), name(d.Variety))
+	}
+	slices.Sort(names)
+	return list(names)
+}
+
+// varietyName is a crop and its variety.
+func varietyName(crop, variety string) template.HTML {
+	return say(`<span class="cr">%s</span> %s`, name(crop), name(variety))
+}
+
+// differenceTold is a difference in cells of a hundred with its range and drawing.
+func differenceTold(d germination.Difference, axis draw.Axis) template.HTML {
+	per := func(v float64) string { return words.Signed(100*v, 0) }
+	return told(per(d.Difference.Value), rangeText(d.Low, d.High, per), axis.Row(draw.Range(d.Low, d.High), draw.Dot(draw.Crop, d.Difference, false)))
+}
+
+// sides is how many batches stand on either side.
+func sides(d germination.Difference) template.HTML {
+	return say(`%s<span class="soft"> / %s</span>`, words.Whole(d.Batches), words.Whole(d.OtherBatches))
+}
+
+// groupRows is what came up of each crop and, indented, of its varieties by tray. Crops
+// of too few batches stand below a line.
+func (p *page) groupRows(season int) *rows {
+	crops := batch.Filter(p.r.Germination.Crops, func(e germination.Emergence) bool { return e.Season == season && e.Share.Known })
+	slices.SortStableFunc(crops, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
+	groups := p.emergenceOf(season)
+	lowest := 1.0
+	for _, e := range groups {
+		if !e.Few() {
+			lowest = min(lowest, e.Low.Or(e.Share.Value))
+		}
+		lowest = min(lowest, e.Share.Value)
+	}
+	axis := draw.Shares(p.id("ge"), lowest)
+	t := p.rows("emergence", "germ", p.groupCaption(season), "emergence", col{Width: "c-name3", Head: "Crop, variety, tray"},
+		col{Class: "st", Head: "Came up, %", Axis: axis.Head()}, col{Width: "c-n2", Class: "n", Head: "Cells"}, col{Width: "c-n2", Class: "n", Head: "Batches"})
+	for _, few := range []bool{false, true} {
+		for i, crop := range batch.Filter(crops, func(e germination.Emergence) bool { return e.Few() == few }) {
+			sub := template.HTML("")
+			if few && i == 0 {
+				sub = fewLine("Sown")
+			}
+			t.under(sub, "")
+			p.addCropGroup(t, axis, crop, batch.Filter(groups, func(e germination.Emergence) bool { return e.Crop == crop.Crop }))
+		}
+	}
+	return t
+}
+
+func (p *page) groupCaption(season int) template.HTML {
+	kinds := template.HTML("")
+	for _, k := range p.kindsOf(season) {
+		kinds += say(` <span class="kd">%s%s</span>`, draw.Key(draw.KindOf(k)), name(orDash(k)))
+	}
+	return say("Cells with a living seedling at the last count, of the cells looked at, %s; the lowest crop first. Black: the crop as a whole; grey tick: the season before.%s Hollow: fewer than %s.",
+		words.Year(season), kinds, words.Batches(rate.FewBatches))
+}
+
+// kindsOf are the kinds of tray sown in a season, by name.
+func (p *page) kindsOf(season int) []string {
+	var out []string
+	for _, b := range p.r.Records {
+		if b.Season == season && !slices.Contains(out, b.Kind) {
+			out = append(out, b.Kind)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+// addCropGroup adds a crop and its groups; a crop of one group is one row.
+func (p *page) addCropGroup(t *rows, axis draw.Axis, crop germination.Emergence, groups []germination.Emergence) {
+	before := p.cropBefore(crop)
+	marks := []draw.Mark{draw.Before(before), draw.Range(crop.Low, crop.High), draw.Dot(draw.Crop, crop.Share, crop.Few())}
+	if len(groups) == 1 {
+		g := groups[0]
+		k := draw.KindOf(g.Kind)
+		t.add("", "crop one", say(`<span class="v">%s %s</span> %s`, p.crop(crop.Season, crop.Crop), name(g.Variety), trayMark(g.Group)),
+			toldShare(g.Rate, axis.Row(draw.Before(before), draw.Range(g.Low, g.High), draw.Dot(k, g.Share, g.Few()))), words.Whole(g.N), countedOf(g))
+		return
+	}
+	t.add("", "crop", p.crop(crop.Season, crop.Crop), toldShare(crop.Rate, axis.Row(marks...)), words.Whole(crop.N), words.Whole(crop.Batches))
+	for _, g := range groups {
+		t.add("", "var", say(`<span class="v">%s</span> %s`, name(g.Variety), trayMark(g.Group)),
+			toldShare(g.Rate, axis.Row(draw.Range(g.Low, g.High), draw.Dot(draw.KindOf(g.Kind), g.Share, g.Few()))), words.Whole(g.N), countedOf(g))
+	}
+}
+
+// cropBefore is a crop's share in the season before.
+func (p *page) cropBefore(crop germination.Emergence) rate.Num {
+	before := p.before(crop.Season)
+	for _, e := range p.r.Germination.Crops {
+		if e.Season == before && e.Crop == crop.Crop {
+			return e.Share
+		}
+	}
+	return rate.Num{}
+}
+
+// trayMark is a kind of tray and its cells: the shape of the kind and 128, with the
+// kind's word for a reader.
+func trayMark(g batch.Group) template.HTML {
+	return say(`<span class="tr">%s%s <span class="kw">%s</span></span>`, draw.Key(draw.KindOf(g.Kind)), cellsText(g), name(orDash(g.Kind)))
+}
+
+// countedOf is how many batches were counted, of how many sown.
+func countedOf(e germination.Emergence) template.HTML {
+	if e.LeftOut == 0 {
+		return markup(words.Whole(e.Batches))
+	}
+	return say(`%s<span class="soft"> of %s</span>`, words.Whole(e.Batches), words.Whole(e.Batches+e.LeftOut))
+}

@@ -1,0 +1,198 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/report"
+	"traybook/report/plants"
+	"traybook/report/rate"
+	"traybook/report/words"
+	"traybook/templates/draw"
+)
+
+// cropRecords is the page of a crop in a season: a finding, every batch in a row, then
+// each batch with its life.
+type cropRecords struct {
+	Heading, Lead template.HTML
+	Finding       finding
+	Table         *rows
+	Grid          template.HTML // the axis of the lives, to stand once
+	Key           template.HTML
+	Batches       []story
+	Before, After *navLink
+}
+
+// head is the crop and the season.
+func (v cropRecords) head() (heading, lead template.HTML) { return v.Heading, v.Lead }
+
+// turn is the crop before and after it in the season.
+func (v cropRecords) turn() (before, after *navLink) { return v.Before, v.After }
+
+// story is all that is known of a batch.
+type story struct {
+	ID      string
+	Code    string
+	Variety string
+	Life    template.HTML
+	Figures []template.HTML
+	Facts   []fact
+}
+
+// fact is a line of a story.
+type fact struct {
+	Name string
+	Text template.HTML
+}
+
+// cropView tells the batches of one page of records.
+func cropView(of cropPage) func(*page) any {
+	return func(p *page) any {
+		longest := 10.0
+		for _, b := range of.Batches {
+			longest = max(longest, float64(b.End-b.Sown), float64(b.Planned-b.Sown))
+		}
+		axis, grid := draw.Lives(p.id("gt"), min(longest, longestDrawn))
+		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), words.Year(of.Season)), Lead: p.to("records.html", "Records of every batch"),
+			Finding: p.cropFinding(of), Table: p.recordRows(of), Grid: grid, Key: p.lifeKey()}
+		for _, b := range of.Batches {
+			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Code]), Code: b.Code, Variety: b.Variety,
+				Life: lifeOf(b).Draw(axis), Figures: p.batchFigures(b), Facts: p.story(b)})
+		}
+		v.Before, v.After = p.neighbours(of)
+		return v
+	}
+}
+
+// longestDrawn bounds the days of a drawing against a mistyped date.
+const longestDrawn = 400
+
+// neighbours are the crops before and after one in the season.
+func (p *page) neighbours(of cropPage) (before, after *navLink) {
+	i := slices.IndexFunc(p.crops, func(c cropPage) bool { return c.Path == of.Path })
+	link := func(i int) *navLink {
+		if i < 0 || i >= len(p.crops) || p.crops[i].Season != of.Season {
+			return nil
+		}
+		return &navLink{p.href(p.crops[i].Path), capital(p.crops[i].Crop), ""}
+	}
+	return link(i - 1), link(i + 1)
+}
+
+// cropFinding is the crop's season in a few words, its batches large.
+func (p *page) cropFinding(of cropPage) finding {
+	short, wanted := 0, 0
+	trays := 0.0
+	for _, b := range of.Batches {
+		trays += b.Trays
+		if b.Wanted.Known && b.Ended() && b.Measured() {
+			wanted++
+			if b.Usable.Value < float64(b.Wanted.Value) {
+				short++
+			}
+		}
+	}
+	f := finding{Title: shortTitle(of, short, wanted), Big: words.Whole(len(of.Batches)), What: say("%s of %s", words.Unit(float64(len(of.Batches)), "batch", "batches"), name(of.Crop))}
+	first, last := of.Batches[0].Sown, of.Batches[len(of.Batches)-1].Sown
+	when := say("from %s to %s", words.DayMonth(first), words.DayMonth(last))
+	if first == last {
+		when = say("on %s", words.DayMonth(first))
+	}
+	say1 := say("%s was sown in %s, %s.", name(capital(of.Crop)), words.Plural(trays, "tray", "trays"), when)
+	for _, e := range p.r.Germination.Crops {
+		if e.Season == of.Season && e.Crop == of.Crop && e.Share.Known {
+			f.Range = say("%s came up", words.Percent(e.Share.Value))
+			say1 = join(say1, say("Of the cells looked at, %s came up, %s.", words.ShareText(e.Rate), words.Batches(e.Batches)))
+		}
+	}
+	f.Say = []template.HTML{say1}
+	for _, c := range p.r.Money.Crops {
+		if c.Season == of.Season && c.Crop == of.Crop && c.PerTransplant.Known {
+			f.Note = say("%s at %s each, %s%s.", words.Plural(words.RoundPlants(c.Usable.Value), "plant", "plants"), p.money.Each(c.PerTransplant.Value), words.Batches(c.Rests), estimatedWords(c))
+		}
+	}
+	return f
+}
+
+// shortTitle says how many of the batches fell short of what the field wanted.
+func shortTitle(of cropPage, short, wanted int) template.HTML {
+	switch {
+	case wanted == 0:
+		return say("%s, batch by batch", name(capital(of.Crop)))
+	case short == 0:
+		return say("No batch fell short of what the field wanted, of %s", words.Whole(wanted))
+	}
+	return say("%s of %s fell short of what the field wanted", upper(markup(numberWord(short))), words.Batches(wanted))
+}
+
+// recordRows is every batch in a row, by day sown.
+func (p *page) recordRows(of cropPage) *rows {
+	first, last := of.Batches[0].Sown, of.Batches[0].End
+	for _, b := range of.Batches {
+		first, last = min(first, b.Sown), max(last, b.End, b.Planned)
+	}
+	axis := draw.Days(p.id("gy"), first-3, min(last, first+longestDrawn)+3)
+	cols := []col{{Width: "c-rec", Head: "Batch, variety, trays"}, {Class: "dr", Head: "In the house", Axis: axis.Head(), Quiet: true},
+		{Width: "c-n", Class: "n", Head: "Up"}, {Width: "c-n4", Class: "n", Head: "Plants"}, {Width: "c-n2", Class: "n", Head: "Wanted"}}
+	money := hasCosts(p.site, of.Season)
+	if money {
+		cols = append(cols, col{Width: "c-n2", Class: "n", Head: say("Each, %s", p.money.Code())})
+	}
+	t := p.rows("batches", "recs", p.recordCaption(of), "batches", cols...)
+	for _, b := range of.Batches {
+		cells := []any{say(`<a href="#%s">%s</a> <span class="v">%s</span> <span class="tr">%s%s %s</span>`, anchor(p.anchors[b.Code]), batchCode(b.Code), name(b.Variety), draw.Key(draw.KindOf(b.Kind)), words.Number(b.Trays), name(b.Tray)),
+			axis.Row(standingOf(b)), upOf(b), plantsOf(b), wantedOf(b)}
+		if money {
+			cells = append(cells, words.Of(b.PerTransplant, p.money.EachNumber))
+		}
+		t.add("", "", cells...)
+	}
+	return t
+}
+
+// recordCaption says what a row's line is.
+func (p *page) recordCaption(of cropPage) template.HTML {
+	var kinds template.HTML
+	for _, k := range p.kindsOf(of.Season) {
+		kinds += say(` <span class="kd">%s%s</span>`, draw.Key(draw.KindOf(k)), name(orDash(k)))
+	}
+	return say("Every batch of %s sown in %s, by day. Line: in the house%s; black: in the chamber; upright: the planned day. Wanted in red: not reached. ≈ estimated, ≥ at least.", name(of.Crop), words.Year(of.Season), kinds)
+}
+
+// standingOf is a batch's line in the house.
+func standingOf(b *report.Record) draw.Mark {
+	day := func(d interface{ Known() bool }, v float64) rate.Num { return rate.Num{Value: v, Known: d.Known()} }
+	return draw.Standing(draw.KindOf(b.Kind), float64(b.Sown), float64(b.End), day(b.ChamberUntil, float64(b.ChamberUntil)), day(b.Planned, float64(b.Planned)))
+}
+
+// upOf is a batch's emergence.
+func upOf(b *report.Record) string {
+	if b.Early {
+		return "early"
+	}
+	return words.Of(b.Emergence(), words.Percent)
+}
+
+// plantsOf is a batch's usable plants of its cells, and how they are known.
+func plantsOf(b *report.Record) template.HTML {
+	if !b.Usable.Known {
+		return words.None
+	}
+	sign := map[plants.How]string{plants.Estimated: "≈ ", plants.AtLeast: "≥ "}[b.UsableHow]
+	out := say("%s%s", sign, words.Whole(words.RoundPlants(b.Usable.Value)))
+	if b.CellsSown.Known {
+		out = say(`%s<span class="soft"> of %s</span>`, out, words.Whole(b.CellsSown.Value))
+	}
+	return out
+}
+
+// wantedOf is what the field wanted, in red where a batch that has ended gave fewer.
+func wantedOf(b *report.Record) template.HTML {
+	if !b.Wanted.Known {
+		return ""
+	}
+	if b.Ended() && b.Measured() && b.Usable.Value < float64(b.Wanted.Value) {
+		return say(`<span class="bad">%s<span class="vh"> not reached</span></span>`, words.Whole(b.Wanted.Value))
+	}
+	return markup(words.Whole(b.Wanted.Value))
+}

@@ -1,0 +1,119 @@
+package templates
+
+import (
+	"html/template"
+
+	"traybook/report/rate"
+	"traybook/report/words"
+)
+
+// rows is a table that tells each row's story in its row: names, a figure with its
+// range and a drawing of both on the axis in the head, a few numbers. Groups are set
+// apart by a hairline.
+type rows struct {
+	ID      string
+	Class   string // crops, germ, lots ...; the style sheet has the widths
+	Caption template.HTML
+	Cols    []col
+	Groups  []rowGroup
+	Notes   []template.HTML
+	Data    string // address of the data file; empty: none
+	File    string // its name
+}
+
+// col is a column: Width the class of its width, Class that of its cells (n a number,
+// st a drawing behind its figure, vd a verdict, dr a drawing alone), Head its word,
+// Axis the drawing in the head. Quiet hides the word from sight, not from a reader.
+type col struct {
+	Width, Class string
+	Head         template.HTML
+	Axis         template.HTML
+	Quiet        bool
+}
+
+// rowGroup is some rows under a line of their own, where it has one. Class is theirs.
+type rowGroup struct {
+	Sub   template.HTML
+	Class string
+	Rows  []rowOf
+}
+
+// rowOf is one row: the first cell names it.
+type rowOf struct {
+	ID, Class string
+	Cells     []template.HTML
+}
+
+// rows starts a table of a data file (cost for data/cost.csv; empty for none) with its
+// columns.
+func (p *page) rows(id, class string, caption template.HTML, file string, cols ...col) *rows {
+	t := &rows{ID: p.id("rows-" + id), Class: class, Caption: caption, Cols: cols}
+	if file != "" {
+		t.File = file + ".csv"
+		t.Data = p.href("data/" + t.File)
+	}
+	t.note(p.leftOutNote())
+	return t
+}
+
+// under starts a group of rows, under a line with words where there are some.
+func (t *rows) under(sub template.HTML, class string) {
+	t.Groups = append(t.Groups, rowGroup{Sub: sub, Class: class})
+}
+
+// add adds a row to the last group. Cells are HTML made by say, names or plain text.
+func (t *rows) add(id, class string, cells ...any) {
+	if len(t.Groups) == 0 {
+		t.under("", "")
+	}
+	r := rowOf{ID: id, Class: class}
+	for _, c := range cells {
+		r.Cells = append(r.Cells, markup(c))
+	}
+	last := &t.Groups[len(t.Groups)-1]
+	last.Rows = append(last.Rows, r)
+}
+
+// note adds a remark under the table; an empty one is none.
+func (t *rows) note(words template.HTML) {
+	if words != "" {
+		t.Notes = append(t.Notes, words)
+	}
+}
+
+// Empty reports whether the table has no row.
+func (t *rows) Empty() bool {
+	if t == nil {
+		return true
+	}
+	for _, g := range t.Groups {
+		if len(g.Rows) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// Width is the number of columns.
+func (t *rows) Width() int { return len(t.Cols) }
+
+// ClassOf is the class of the cells of column i.
+func (t *rows) ClassOf(i int) string { return t.Cols[min(i, len(t.Cols)-1)].Class }
+
+// told is a figure, its range in grey, and the drawing of both.
+func told(value, rangeOf any, drawing template.HTML) template.HTML {
+	return say("<b>%s</b> <i>%s</i> %s", value, rangeOf, drawing)
+}
+
+// toldShare is a rate in percent with its range and drawing; a dash where there is
+// none, no range where too few batches stand behind it.
+func toldShare(r rate.Rate, drawing template.HTML) template.HTML {
+	if !r.Share.Known {
+		return markup(words.None)
+	}
+	var of template.HTML
+	if r.Low.Known && r.High.Known {
+		of = rangeText(r.Low, r.High, words.PercentNumber)
+	}
+	return told(words.Percent(r.Share.Value), of, drawing)
+}

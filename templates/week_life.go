@@ -1,0 +1,127 @@
+package templates
+
+import (
+	"html/template"
+	"math"
+
+	"traybook/records"
+	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/rate"
+	"traybook/report/words"
+	"traybook/templates/draw"
+)
+
+// lives draws the lives of the week's batches on one axis of weeks around today, Axis,
+// and says which batches they are.
+type lives struct {
+	p     *page
+	today records.Date
+	axis  draw.Axis
+}
+
+// The weeks that the axis shows at least and at most: before today, and after.
+const (
+	fewWeeksBefore, mostWeeksBefore = 4, 24
+	fewWeeksAfter, mostWeeksAfter   = 2, 6
+)
+
+// lifeAxis reaches from the first sowing to the last planned day, in whole weeks.
+func (p *page) lifeAxis(jobs []job) lives {
+	today := p.r.Batches.Today
+	before, after := fewWeeksBefore, fewWeeksAfter
+	weeks := func(days records.Date) int { return int(math.Ceil(float64(days) / 7)) }
+	for _, j := range jobs {
+		before = max(before, weeks(today-j.batch.Sown))
+		if j.batch.Planned.Known() {
+			after = max(after, weeks(j.batch.Planned-today))
+		}
+	}
+	before, after = min(before, mostWeeksBefore), min(after, mostWeeksAfter)
+	day := func(week int) float64 { return float64(today) + 7*float64(week) }
+	a := draw.Axis{ID: p.id("gw"), Min: day(-before), Max: day(after)}
+	step := weekStep(before + after)
+	for week := -before / step * step; week <= after; week += step {
+		a.Ticks = append(a.Ticks, draw.Tick{At: day(week), Word: weekWord(week), Zero: week == 0})
+	}
+	return lives{p, today, a}
+}
+
+// weekStep is how many weeks lie between two words of the axis, so that none covers
+// another.
+func weekStep(weeks int) int {
+	switch {
+	case weeks <= 12:
+		return 2
+	case weeks <= 28:
+		return 4
+	}
+	return 8
+}
+
+func weekWord(week int) string {
+	if week == 0 {
+		return "today"
+	}
+	return words.Signed(float64(week), 0)
+}
+
+// workRows starts a list of batches with their lives; last heads the column that says
+// what there is to do or to know.
+func (p *page) workRows(id, last string, l lives) *rows {
+	return p.rows(id, "wk", "By tray code. Line: from sowing to today, in weeks; black: in the chamber; dot: a count; upright: the planned day.", "week",
+		col{Width: "w1", Head: "Batch"}, col{Width: "w2", Class: "what", Head: "What"}, col{Width: "w3", Class: "n", Head: "Trays"},
+		col{Class: "dr", Head: "Life so far", Quiet: true, Axis: l.axis.Head()}, col{Width: "w5", Class: "job", Head: markup(last)})
+}
+
+// addByTray adds jobs under the tray codes that they stand in.
+func (l lives) addByTray(t *rows, jobs []job, last func(job) template.HTML) {
+	codes, of := batch.GroupBy(jobs, func(j job) string { return j.batch.Tray })
+	for _, code := range codes {
+		t.under(trayHead(of[code][0].batch), "")
+		for _, j := range of[code] {
+			l.add(t, j, markup(words.Number(j.batch.Trays)), last(j))
+		}
+	}
+}
+
+// trayHead is a tray code over its batches: its mark, its cells and its kind.
+func trayHead(b *report.Record) template.HTML {
+	if b.Kind == "" {
+		return markup(name(b.Tray))
+	}
+	return say("%s%s, %s %s", draw.Key(draw.KindOf(b.Kind)), name(b.Tray), cellsText(groupOf(b)), name(b.Kind))
+}
+
+// groupOf is the group in which a batch is counted, as far as its tray goes.
+func groupOf(b *report.Record) batch.Group { return batch.Group{Cells: b.TrayCells, Kind: b.Kind} }
+
+// add adds one batch.
+func (l lives) add(t *rows, j job, trays, last template.HTML) {
+	b := j.batch
+	t.add("", "", l.p.batch(b.Code), say("%s %s", name(b.Crop), name(b.Variety)), trays, l.draw(b), last)
+}
+
+// draw draws a batch from its sowing to today, or to its end, with its counts. What lies
+// before the axis begins is cut off.
+func (l lives) draw(b *report.Record) template.HTML {
+	end := l.today
+	if b.Ended() {
+		end = min(b.End, l.today)
+	}
+	at := func(d records.Date) rate.Num { return records.Maybe[float64]{Value: float64(d), Known: d.Known()} }
+	chamber := b.ChamberUntil
+	if chamber.Known() {
+		chamber = min(chamber, end)
+	}
+	from := max(float64(b.Sown), l.axis.Min)
+	marks := []draw.Mark{draw.Standing(draw.KindOf(b.Kind), from, float64(end), at(chamber), at(b.Planned))}
+	last := records.Date(0)
+	for _, c := range b.Counts.Rows {
+		if c.Date != last && float64(c.Date) >= l.axis.Min {
+			marks = append(marks, draw.Count(float64(c.Date)))
+		}
+		last = c.Date
+	}
+	return l.axis.Row(marks...)
+}

@@ -1,0 +1,90 @@
+package templates
+
+import (
+	"html/template"
+	"slices"
+
+	"traybook/records"
+	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/words"
+	"traybook/templates/draw"
+)
+
+// weekTrays is what comes free, by day, and what is left on the Mondays to come.
+type weekTrays struct {
+	Title template.HTML
+	Days  []freeDay
+	Note  template.HTML
+	Left  *rows
+}
+
+// freeDay is a day on which trays come free.
+type freeDay struct {
+	Day   string
+	Trays []template.HTML
+}
+
+// weekTrays lists only the days on which something comes free.
+func (p *page) weekTrays() weekTrays {
+	lines := p.r.Lines(report.Freeing)
+	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left")}
+	if len(lines) == 0 {
+		return v
+	}
+	total := 0.0
+	days, of := batch.GroupBy(lines, func(l report.WeekLine) records.Date { return l.Date })
+	for _, d := range days {
+		day := freeDay{Day: dayName(d)}
+		for _, l := range of[d] {
+			total += l.Value.Value
+			day.Trays = append(day.Trays, say("%s%s %s", p.trayKey(l.Subject), words.Number(l.Value.Value), name(l.Subject)))
+		}
+		v.Days = append(v.Days, day)
+	}
+	v.Title = say("%s free in the next two weeks", words.Plural(total, "tray comes", "trays come"))
+	v.Note = say("Washed, %s after the batch has left. An open batch is taken to leave on its planned day, else after its crop’s usual stay.",
+		words.Days(float64(p.r.Book.Settings.TrayTurnaround)))
+	return v
+}
+
+// dayName is a day of the weeks around today: Wed 20 May.
+func dayName(d records.Date) string { return d.Time().Format("Mon 2 Jan") }
+
+// trayKey is the mark of a tray code's kind; nothing where the kind is not known.
+func (p *page) trayKey(code string) template.HTML {
+	c := p.r.Batches.Codes[code]
+	if c == nil || c.Kind == "" {
+		return ""
+	}
+	return draw.Key(draw.KindOf(c.Kind))
+}
+
+// mondayRows is a small table of the trays free on each of the coming Mondays, by code;
+// empty where nobody knows how many trays are owned.
+func (p *page) mondayRows(id string) *rows {
+	lines := p.r.Lines(report.TraysLeft)
+	codes, of := batch.GroupBy(lines, func(l report.WeekLine) string { return l.Subject })
+	slices.Sort(codes)
+	t := p.rows(id, "left", "Trays free on the coming Mondays, if nothing more is sown.", "", col{Width: "w1", Head: "Tray"})
+	t.Notes = nil // the page says once which rows were left out
+	for i, code := range codes {
+		cells := []any{say("%s%s", p.trayKey(code), name(code))}
+		for _, l := range of[code] {
+			if i == 0 {
+				t.Cols = append(t.Cols, col{Class: "n", Head: say("%s", l.Date.Time().Format("2 Jan"))})
+			}
+			cells = append(cells, leftText(l.Value.Value))
+		}
+		t.add("", "", cells...)
+	}
+	return t
+}
+
+// leftText is how many trays are free; in red below 0, where more are used than owned.
+func leftText(left float64) template.HTML {
+	if left < 0 {
+		return say(`<span class="bad">%s</span>`, words.Number(left))
+	}
+	return markup(words.Number(left))
+}
