@@ -1,9 +1,6 @@
 package main
 
 import (
-	"errors"
-	"io/fs"
-	"os"
 	"path/filepath"
 	"slices"
 
@@ -18,26 +15,22 @@ type loaded struct {
 	problems []records.Problem
 }
 
-// load reads a book's folder, its notes too. The error is a failure to read anything
-// at all; problems in the logs and notes are not errors.
-func load(folder string) (loaded, error) {
-	info, err := os.Stat(folder)
-	switch {
-	case folder == "":
-		return loaded{}, failure("name the folder that holds sowings.csv", "no record book is named")
-	case errors.Is(err, fs.ErrNotExist):
-		return loaded{}, failure("name the folder that holds sowings.csv; traybook new makes one", "%s: no such folder", folder)
-	case err != nil:
-		return loaded{}, cannotRead(folder, err)
-	case !info.IsDir():
-		return loaded{}, failure("name the folder that holds it", "%s: a file, not a record book's folder", folder)
+// load reads a book, its notes too. The error is a failure to read anything at all;
+// problems in the logs and notes are not errors.
+func load(path string) (loaded, error) {
+	at := placeOf(path)
+	if err := at.find(); err != nil {
+		return loaded{}, err
 	}
-	if abs, err := filepath.Abs(folder); err == nil {
-		folder = abs
+	if abs, err := filepath.Abs(path); err == nil {
+		at = placeOf(abs)
 	}
-	book, problems := records.Load(os.DirFS(folder))
+	book, problems, err := at.read()
+	if err != nil {
+		return loaded{}, err
+	}
 	if book.Settings.Farm == "" { // the default of the setting farm
-		book.Settings.Farm = filepath.Base(folder)
+		book.Settings.Farm = filepath.Base(at.home)
 		nameFarm(book)
 	}
 	problems = append(problems, templates.Notes(book)...)

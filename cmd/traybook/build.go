@@ -14,7 +14,7 @@ import (
 )
 
 type buildCommand struct {
-	Book    string            `arg:"" help:"The record book's folder."`
+	Book    string            `arg:"" help:"The record book: a folder, or a workbook (.xlsx, .ods)."`
 	Out     string            `placeholder:"DIR" help:"Where the review goes (BOOK/site)."`
 	Season  *int              `placeholder:"YEAR" help:"The season reviewed on the front page (the last)."`
 	Today   string            `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
@@ -23,7 +23,7 @@ type buildCommand struct {
 	Switch  map[string]string `placeholder:"FROM=TO" help:"Show room and trays if batches of one tray code stood in another."`
 	NoCache bool              `help:"Draw every chart anew."`
 	Echarts string            `placeholder:"FILE" help:"Draw charts with this copy of ECharts."`
-	JSON    bool              `name:"json" help:"Problems as one JSON object a line."`
+	telling
 }
 
 // Run builds the review: read, compute, draw, set, swap in.
@@ -41,11 +41,11 @@ func (c *buildCommand) Run(out *voice) error {
 		return err
 	}
 	if l.fatal() || c.Strict && l.errors() > 0 {
-		return refuse(out, l, c.JSON)
+		return refuse(out, l, c.telling)
 	}
 	r, err := l.compute(options)
 	if err != nil {
-		return withProblems(out, l, c.JSON, err)
+		return withProblems(out, l, c.telling, err)
 	}
 	return c.publish(out, l, r, dir)
 }
@@ -60,9 +60,10 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir strin
 	if err != nil {
 		return err
 	}
-	if err := out.problems(r.Problems, c.JSON); err != nil {
+	if err := out.problems(r.Problems, c.telling); err != nil {
 		return err
 	}
+	out.total(l, c.telling)
 	if err := writeSite(dir, files); err != nil {
 		return err
 	}
@@ -70,8 +71,8 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir strin
 }
 
 // refuse says the problems and that nothing was built.
-func refuse(out *voice, l loaded, asJSON bool) error {
-	if err := out.problems(l.problems, asJSON); err != nil {
+func refuse(out *voice, l loaded, how telling) error {
+	if err := out.problems(l.problems, how); err != nil {
 		return err
 	}
 	out.remark("nothing was built: %s to mend", words.Count(l.errors(), "error", "errors"))
@@ -82,19 +83,20 @@ func refuse(out *voice, l loaded, asJSON bool) error {
 }
 
 // withProblems says the problems before a failure that they explain.
-func withProblems(out *voice, l loaded, asJSON bool, err error) error {
-	if e := out.problems(l.problems, asJSON); e != nil {
+func withProblems(out *voice, l loaded, how telling, err error) error {
+	if e := out.problems(l.problems, how); e != nil {
 		return e
 	}
 	return err
 }
 
-// folder is where the review goes: --out, else site in the book's own folder.
+// folder is where the review goes: --out, else site in the book's own folder, or in
+// the one beside a workbook.
 func (c *buildCommand) folder() string {
 	if c.Out != "" {
 		return filepath.Clean(c.Out)
 	}
-	return filepath.Join(c.Book, "site")
+	return placeOf(c.Book).site()
 }
 
 // options are the flags as report wants them, where 0 stands for what was not given.
@@ -118,13 +120,16 @@ func (c *buildCommand) options() (o report.Options, err error) {
 
 // today reads --today; 0 where it was not given, for report to take the book's last
 // date.
-func today(s string) (records.Date, error) {
+func today(s string) (records.Date, error) { return dateOf("--today", s) }
+
+// dateOf reads the date of a flag; unknown where none was given.
+func dateOf(flag, s string) (records.Date, error) {
 	if s == "" {
 		return 0, nil
 	}
 	d, ok := records.ParseISO(s)
 	if !ok {
-		return 0, failure("write it as 2026-05-17", "--today %s: not a date", s)
+		return 0, failure("write it as 2026-05-17", "%s %s: not a date", flag, s)
 	}
 	return d, nil
 }

@@ -6,11 +6,11 @@ import (
 )
 
 type checkCommand struct {
-	Book string `arg:"" help:"The record book's folder."`
-	JSON bool   `name:"json" help:"Problems as one JSON object a line."`
+	Book string `arg:"" help:"The record book: a folder, or a workbook (.xlsx, .ods)."`
+	telling
 }
 
-// Run says every problem, then one line that counts them.
+// Run says every problem, the columns that are not read, and one line that counts.
 func (c *checkCommand) Run(out *voice) error {
 	l, err := load(c.Book)
 	if err != nil {
@@ -21,13 +21,16 @@ func (c *checkCommand) Run(out *voice) error {
 			return err
 		}
 	}
-	if err := out.problems(l.problems, c.JSON); err != nil {
+	if err := out.problems(l.problems, c.telling); err != nil {
 		return err
 	}
+	out.unread(l.book)
 	rows, _, files := l.rows()
-	bad := l.errors()
-	out.result("%s in %s, %s, %s", words.Count(rows, "row", "rows"), words.Count(files, "file", "files"),
-		words.Count(bad, "error", "errors"), words.Count(len(l.problems)-bad, "warning", "warnings"))
+	in := words.Count(files, "file", "files")
+	if placeOf(c.Book).workbook {
+		in = words.Count(files, "sheet", "sheets")
+	}
+	out.result("%s in %s, %s", words.Count(rows, "row", "rows"), in, l.tally())
 	if !l.fatal() && len(l.book.Sowings) == 0 {
 		out.remark("%v", errNoSowing)
 		return status(leftOut)

@@ -1,13 +1,22 @@
-// Traybook compiles a folder of plain CSV logs about raising vegetable
-// transplants into a static HTML review: a folder in, a folder out.
+// Traybook compiles plain logs about raising vegetable transplants, a folder of CSV
+// files or a workbook, into a static HTML review.
 //
 // # Commands
 //
 //	traybook new DIR               a starter book to fill in (--all: every log)
 //	traybook check BOOK            every problem of every log in one run
 //	traybook build BOOK            the review, in BOOK/site
+//	traybook watch BOOK            the review, and again after every save, until Ctrl-C
 //	traybook sheets BOOK           forms to print and write on, in one file
 //	traybook version               which traybook this is
+//	traybook help [COMMAND]        what a command takes
+//
+// A book is a folder of CSV files, or a workbook, .xlsx or .ods, with a sheet for each
+// log; traybook new --workbook FARM.xlsx makes one. The notes and the review of FARM.xlsx
+// stand in the folder FARM beside it.
+//
+// A folder whose name begins with a dash is written as it is, -mybook, or ./-mybook
+// where it is not there yet.
 //
 // # Building
 //
@@ -19,7 +28,8 @@
 //	--switch A=B     the same if batches of tray code A stood in code B
 //	--no-cache       draw every chart anew
 //	--echarts FILE   draw charts with this copy of ECharts
-//	--json           problems as one JSON object a line
+//	--all            every problem, not the first three of a kind in each file; of check too
+//	--json           every problem, as one JSON object a line; of check too
 //
 // # Example
 //
@@ -33,8 +43,14 @@
 //	... open bigger/index.html
 //	$ traybook sheets mybook --out sheets.html
 //	forms for ... open and print sheets.html
+//	$ traybook new --workbook FARM.xlsx
+//	12 sheets in FARM.xlsx; put your own rows in place of the invented ones, then: traybook build FARM.xlsx
+//	$ traybook check FARM.xlsx
+//	... rows in 12 sheets, 0 errors, 0 warnings
 //	$ traybook build mybook --today soon
 //	traybook: --today soon: not a date; write it as 2026-05-17
+//	$ traybook build mybook --season
+//	traybook: --season: nothing stands behind it; give a year such as 2026
 //
 // # Exit status
 //
@@ -43,8 +59,9 @@
 // nothing could be built. Problems go to standard error, results to standard
 // output.
 //
-// In reading order: main.go (run), say.go (all words to the user), new.go,
-// check.go, book.go (read and compute), build.go, draw.go, sheets.go, version.go,
-// site.go (write aside, then swap).
+// In reading order: main.go (run), misuse.go (what is wrong with arguments), say.go and
+// told.go (all words to the user), new.go, tables.go and new_workbook.go, check.go,
+// place.go and book.go (read and compute), build.go, draw.go, sheets.go, watch.go and
+// news.go, version.go, site.go (write aside, then swap).
 // No figure is computed here.
 package main

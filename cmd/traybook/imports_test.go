@@ -8,7 +8,8 @@ import (
 )
 
 // rooms are the subjects of report in the order in which figures rest on each other.
-var rooms = []string{"report/batch", "report/rate", "report/germination", "report/plants", "report/money", "report/trays", "report/room"}
+var rooms = []string{"report/batch", "report/rate", "report/germination", "report/plants", "report/money", "report/trays", "report/room",
+	"report/years", "report/sowing"}
 
 // shown is what any package may read that shows figures: the book, the report, its
 // rooms and how numbers are written.
@@ -17,7 +18,8 @@ var shown = append([]string{"records", "report", "report/words"}, rooms...)
 // mayImport is the whole of who may import whom; DEVELOPERS.md shows it. A room
 // stands after all that it may import. No code but tests imports booktest.
 var mayImport = map[string][]string{
-	"records":                  {},
+	"records/workbook":         {},
+	"records":                  {"records/workbook"},
 	"report/estimate":          {},
 	"report/trade":             {"records"},
 	"report/internal/booktest": {"records"},
@@ -29,12 +31,14 @@ var mayImport = map[string][]string{
 	"report/money":             {"records", "report/batch", "report/estimate", "report/germination", "report/plants", "report/rate"},
 	"report/trays":             {"records", "report/batch", "report/estimate", "report/money", "report/plants", "report/rate"},
 	"report/room":              {"records", "report/batch", "report/estimate"},
-	"report":                   append([]string{"records"}, rooms...),
+	"report/years":             {"records", "report/batch", "report/estimate", "report/germination", "report/money", "report/plants", "report/rate"},
+	"report/sowing":            {"records", "report/batch", "report/estimate", "report/germination", "report/plants", "report/rate", "report/room"},
+	"report":                   append([]string{"records", "report/estimate"}, rooms...),
 	"report/data":              shown,
 	"report/chart/runtime":     {},
 	"report/chart":             append([]string{"report/chart/runtime"}, shown...),
 	"templates":                append([]string{"report/chart", "report/estimate", "report/trade"}, shown...),
-	"cmd/traybook":             {"records", "report", "report/chart", "report/data", "report/words", "templates"},
+	"cmd/traybook":             {"records", "records/workbook", "report", "report/chart", "report/data", "report/words", "templates"},
 	"examples/make":            {},
 }
 

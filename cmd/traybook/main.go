@@ -29,6 +29,7 @@ type commands struct {
 	Check   checkCommand   `cmd:"" help:"Say every problem of a record book."`
 	Build   buildCommand   `cmd:"" help:"Build the review of a record book."`
 	Sheets  sheetsCommand  `cmd:"" help:"Make forms to print and write on, for this week's batches."`
+	Watch   watchCommand   `cmd:"" help:"Build the review, and again after every save."`
 	Version versionCommand `cmd:"" help:"Say which traybook this is."`
 }
 
@@ -62,9 +63,10 @@ func parseAndRun(out *voice, args []string) int {
 	if err != nil {
 		return out.fail(err)
 	}
+	args = usual(args)
 	ctx, err := parser.Parse(args)
 	if err != nil {
-		return out.fail(hint{err, "see traybook --help"})
+		return out.fail(misuse(err, args))
 	}
 	return exitStatus(out, ctx.Run(out))
 }

@@ -3,7 +3,9 @@ package main
 import (
 	"flag"
 	"os"
+	"regexp"
 	"testing"
+	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
 )
@@ -40,6 +42,7 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
+		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"until": until},
 		Setup: func(e *testscript.Env) error {
 			wd, err := os.Getwd()
 			e.Setenv("EXAMPLES", wd+"/../../examples")
@@ -48,4 +51,20 @@ func TestScripts(t *testing.T) {
 			return err
 		},
 	})
+}
+
+// until waits until a file holds what an expression finds: until FILE EXPRESSION.
+func until(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: until FILE EXPRESSION")
+	}
+	want := regexp.MustCompile(args[1])
+	for range 600 {
+		b, err := os.ReadFile(ts.MkAbs(args[0]))
+		if err == nil && want.Match(b) {
+			return
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+	ts.Fatalf("%s never held %s", args[0], args[1])
 }

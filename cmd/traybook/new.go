@@ -15,15 +15,19 @@ import (
 var starter embed.FS
 
 type newCommand struct {
-	Dir string `arg:"" help:"The folder to make."`
-	All bool   `help:"Every log, not only the first ones."`
+	Dir      string `arg:"" help:"The folder to make, or the workbook."`
+	All      bool   `help:"Every log, not only the first ones."`
+	Workbook bool   `help:"A workbook with a sheet for each log, such as FARM.xlsx."`
 }
 
 // firstLogs are the files of a starter book without --all.
 var firstLogs = []string{"book.csv", "sowings.csv", "trays.csv", "out.csv", "counts.csv", "costs.csv", "notes/2026.md"}
 
-// Run writes the starter book into a new or an empty folder.
+// Run writes the starter book into a new or an empty folder, or as a new workbook.
 func (c *newCommand) Run(out *voice) error {
+	if c.Workbook {
+		return starterBook(out, c.Dir)
+	}
 	if err := mustBeEmpty(c.Dir); err != nil {
 		return err
 	}

@@ -1,14 +1,11 @@
 package main
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
 	"os"
 	"strings"
-
-	"traybook/records"
 )
 
 // voice is how traybook speaks. House rules: results go to standard output,
@@ -83,43 +80,6 @@ func cannotWrite(place string, err error) error {
 // cannotRead says that a place to read is refused by the system.
 func cannotRead(place string, err error) error {
 	return failure("see that you may read it", "cannot read %s: %v", place, reason(err))
-}
-
-// problems says all problems, a line each.
-func (v *voice) problems(ps []records.Problem, asJSON bool) error {
-	v.clear()
-	for _, p := range ps {
-		line := p.String()
-		if p.Severity == records.Warning {
-			line += " (warning)"
-		}
-		if asJSON {
-			b, err := json.Marshal(problemJSON(p))
-			if err != nil {
-				return err
-			}
-			line = string(b)
-		}
-		fmt.Fprintln(v.stderr, line)
-	}
-	return nil
-}
-
-type jsonProblem struct {
-	File     string `json:"file"`
-	Line     int    `json:"line,omitempty"`
-	Column   int    `json:"column,omitempty"`
-	Cell     string `json:"cell,omitempty"`
-	Severity string `json:"severity"`
-	Check    string `json:"check,omitempty"`
-	Found    string `json:"found"`
-	Expected string `json:"expected,omitempty"`
-	Remedy   string `json:"remedy,omitempty"`
-}
-
-// problemJSON is a problem as --json writes it: empty fields are left out.
-func problemJSON(p records.Problem) jsonProblem {
-	return jsonProblem{p.File, p.Line, p.Column, p.Cell, p.Severity.String(), p.Check, p.Found, p.Expected, p.Remedy}
 }
 
 // progress rewrites one line on a terminal; elsewhere it is silent.

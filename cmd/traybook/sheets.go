@@ -13,9 +13,10 @@ import (
 )
 
 type sheetsCommand struct {
-	Book  string `arg:"" help:"The record book's folder."`
+	Book  string `arg:"" help:"The record book: a folder, or a workbook (.xlsx, .ods)."`
 	Out   string `required:"" placeholder:"FILE" help:"The file to write, such as sheets.html; it must not exist or be such a file."`
 	Today string `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
+	Since string `placeholder:"DATE" help:"Labels for what was sown from this day on (the last 7 days)."`
 }
 
 // sheetsMark opens every file of sheets; only such a file is written over.
@@ -31,24 +32,29 @@ func (c *sheetsCommand) Run(out *voice) error {
 	if err != nil {
 		return err
 	}
+	since, err := dateOf("--since", c.Since)
+	if err != nil {
+		return err
+	}
 	if l.fatal() {
-		return refuse(out, l, false)
+		return refuse(out, l, telling{})
 	}
 	r, err := l.compute(report.Options{Today: day})
 	if err != nil {
-		return withProblems(out, l, false, err)
+		return withProblems(out, l, telling{}, err)
 	}
-	body, batches, err := templates.SheetFile(r)
+	sheets, err := templates.SheetFile(r, since)
 	if err != nil {
 		return err
 	}
-	if err := out.problems(l.problems, false); err != nil {
+	if err := out.problems(l.problems, telling{}); err != nil {
 		return err
 	}
-	if err := writeSheets(c.Out, body); err != nil {
+	out.total(l, telling{})
+	if err := writeSheets(c.Out, sheets.Body); err != nil {
 		return err
 	}
-	out.result("forms for %s; open and print %s", words.Count(batches, "batch", "batches"), c.Out)
+	out.result("forms for %s, %s; open and print %s", words.Count(sheets.Batches, "batch", "batches"), words.Count(sheets.Labels, "label", "labels"), c.Out)
 	return l.status()
 }
 

@@ -1,0 +1,92 @@
+package main
+
+import (
+	"fmt"
+	"reflect"
+	"strings"
+
+	"traybook/records"
+	"traybook/report"
+	"traybook/report/words"
+	"traybook/templates"
+)
+
+// news says in one line what a build changed: the rows of each log, and the large
+// numbers of the front page that moved. Before the first build it says the numbers.
+func news(before, now *report.Report) string {
+	if before == nil {
+		return numbers(templates.Headlines(now))
+	}
+	parts := append(rowNews(before.Book, now.Book), moved(templates.Headlines(before), templates.Headlines(now))...)
+	if len(parts) == 0 {
+		return "no row and no large number changed"
+	}
+	return strings.Join(parts, "; ")
+}
+
+// numbers lists the large numbers that are known.
+func numbers(all []templates.Headline) string {
+	var parts []string
+	for _, h := range all {
+		if h.Number != "?" {
+			parts = append(parts, h.Number+" "+h.Says)
+		}
+	}
+	if len(parts) == 0 {
+		return "built"
+	}
+	return strings.Join(parts, "; ")
+}
+
+// moved lists the large numbers that are not what they were.
+func moved(before, now []templates.Headline) []string {
+	was := map[string]string{}
+	for _, h := range before {
+		was[h.Says] = h.Number
+	}
+	var parts []string
+	for _, h := range now {
+		if old, ok := was[h.Says]; !ok && h.Number != "?" {
+			parts = append(parts, h.Number+" "+h.Says)
+		} else if ok && old != h.Number {
+			parts = append(parts, fmt.Sprintf("%s %s (%s before)", h.Number, h.Says, old))
+		}
+	}
+	return parts
+}
+
+// rowNews says of each log how many rows came or went, or that they changed.
+func rowNews(before, now *records.Book) []string {
+	rows := func(b *records.Book, log string) int {
+		for _, f := range b.Files {
+			if f.Name == log {
+				return f.Rows
+			}
+		}
+		return 0
+	}
+	was, is := logsOf(before), logsOf(now)
+	var parts []string
+	for _, log := range records.Logs {
+		name := strings.TrimSuffix(log.Name, ".csv")
+		switch n := rows(now, log.Name) - rows(before, log.Name); {
+		case n > 0:
+			parts = append(parts, name+": "+words.Count(n, "row", "rows")+" more")
+		case n < 0:
+			parts = append(parts, name+": "+words.Count(-n, "row", "rows")+" fewer")
+		case !reflect.DeepEqual(was[log.Name], is[log.Name]):
+			parts = append(parts, name+" changed")
+		}
+	}
+	if !reflect.DeepEqual(before.Notes, now.Notes) {
+		parts = append(parts, "notes changed")
+	}
+	return parts
+}
+
+// logsOf are the rows of a book by their log.
+func logsOf(b *records.Book) map[string]any {
+	return map[string]any{"book.csv": b.Settings, "sowings.csv": b.Sowings, "out.csv": b.Outs, "counts.csv": b.Counts, "scores.csv": b.Scores,
+		"trays.csv": b.Trays, "lots.csv": b.Lots, "costs.csv": b.Costs, "chamber.csv": b.Chamber, "house.csv": b.House,
+		"wishes.csv": b.Wishes, "changes.csv": b.Changes}
+}

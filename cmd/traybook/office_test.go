@@ -1,0 +1,91 @@
+package main
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+)
+
+// officeProgram opens and saves workbooks as a grower's spreadsheet does.
+const officeProgram = "soffice"
+
+// officeHome is the settings folder of the spreadsheet, made once for all tests, with
+// the macro in it: a first start fills it and takes seconds.
+var officeHome = sync.OnceValues(func() (string, error) {
+	home := filepath.Join(scratch, "office")
+	if err := inOffice(home, "--convert-to", "csv", "--outdir", scratch, filepath.Join("..", "..", "examples", "tiny", "trays.csv")); err != nil {
+		return "", err
+	}
+	return home, os.WriteFile(filepath.Join(home, "user", "basic", "Standard", "Module1.xba"), []byte(addRow), 0o644)
+})
+
+// inOffice runs the spreadsheet without a window.
+func inOffice(home string, args ...string) error {
+	args = append([]string{"--headless", "--norestore", "-env:UserInstallation=file://" + home}, args...)
+	return exec.Command(officeProgram, args...).Run()
+}
+
+// office is the settings folder of the spreadsheet; without one the test is skipped, or
+// fails where no test may be.
+func office(t *testing.T) string {
+	t.Helper()
+	if _, err := exec.LookPath(officeProgram); err != nil {
+		if os.Getenv("TRAYBOOK_NO_SKIP") != "" {
+			t.Fatal(err)
+		}
+		t.Skip("no LibreOffice to open a workbook with")
+	}
+	home, err := officeHome()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return home
+}
+
+// saved opens a workbook in the spreadsheet and saves it as another kind.
+func saved(t *testing.T, name, kind string) string {
+	t.Helper()
+	dir := t.TempDir()
+	if err := inOffice(office(t), "--convert-to", kind, "--outdir", dir, name); err != nil {
+		t.Fatal(err)
+	}
+	base := filepath.Base(name)
+	return filepath.Join(dir, strings.TrimSuffix(base, filepath.Ext(base))+"."+kind)
+}
+
+// withRow opens a workbook in the spreadsheet, types a row at the end of the sheet
+// counts, a formula in it, and saves it under another name.
+func withRow(t *testing.T, name, to, filter string) {
+	t.Helper()
+	home := office(t)
+	if err := inOffice(home, "macro:///Standard.Module1.AddRow(file://"+name+",file://"+to+","+filter+")"); err != nil {
+		t.Fatal(err)
+	}
+}
+
+const addRow = `<?xml version="1.0" encoding="UTF-8"?>
+<script:module xmlns:script="http://openoffice.org/2000/script" script:name="Module1" script:language="StarBasic">
+Sub AddRow(book As String, target As String, filter As String)
+  Dim hidden(0) As New com.sun.star.beans.PropertyValue
+  hidden(0).Name = "Hidden"
+  hidden(0).Value = True
+  doc = StarDesktop.loadComponentFromURL(book, "_blank", 0, hidden())
+  sheet = doc.Sheets.getByName("counts")
+  row = 1
+  Do While sheet.getCellByPosition(0, row).String &lt;&gt; ""
+    row = row + 1
+  Loop
+  sheet.getCellByPosition(0, row).String = "T1"
+  sheet.getCellByPosition(1, row).Formula = "2026-03-24"
+  sheet.getCellByPosition(4, row).Formula = "=E3+2"
+  Dim how(0) As New com.sun.star.beans.PropertyValue
+  how(0).Name = "FilterName"
+  how(0).Value = filter
+  doc.storeToURL(target, how())
+  doc.close(True)
+End Sub
+</script:module>
+`

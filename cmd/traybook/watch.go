@@ -1,0 +1,226 @@
+package main
+
+import (
+	"os"
+	"os/signal"
+	"path/filepath"
+	"strings"
+	"syscall"
+	"time"
+
+	"github.com/fsnotify/fsnotify"
+
+	"traybook/report"
+	"traybook/report/words"
+)
+
+type watchCommand struct {
+	buildCommand `embed:""`
+}
+
+// quiet is how long the files must lie still after a save before they are read, as
+// programs write a file in several steps; a file that never lies still is read after
+// longest.
+const (
+	quiet   = 300 * time.Millisecond
+	longest = 700 * time.Millisecond
+)
+
+// vigil is what a watch knows from one build to the next.
+type vigil struct {
+	*watchCommand
+	out   *voice
+	at    place
+	files map[string]stamp // as they were read last
+	last  *report.Report   // that was built; nil before the first
+	said  map[string]bool  // problems said already
+}
+
+// Run builds the review, then again after every save, until it is interrupted. It serves
+// nothing: one loads the page anew.
+func (c *watchCommand) Run(out *voice) error {
+	w := &vigil{watchCommand: c, out: out, at: placeOf(c.Book)}
+	if err := w.at.find(); err != nil {
+		return err
+	}
+	if _, err := c.options(); err != nil {
+		return err
+	}
+	events, err := fsnotify.NewWatcher()
+	if err != nil {
+		return failure("build it by hand after a save", "cannot watch %s: %v", c.Book, err)
+	}
+	defer events.Close()
+	w.listen(events)
+	w.round()
+	out.result("watching %s; Ctrl-C ends", c.Book)
+	return w.wait(events)
+}
+
+// wait builds again when the files have changed and lie still. An interrupt ends it;
+// while a build is under way, an interrupt ends the program as any other.
+func (w *vigil) wait(events *fsnotify.Watcher) error {
+	stop := make(chan os.Signal, 1)
+	still := time.NewTimer(quiet) // and what was saved during the first build
+	var due time.Time             // when the first save not yet read must be
+	again := func() {
+		if due.IsZero() {
+			due = time.Now().Add(longest)
+		}
+		still.Reset(min(quiet, time.Until(due)))
+	}
+	for {
+		signal.Notify(stop, os.Interrupt, syscall.SIGTERM)
+		select {
+		case <-stop:
+			return nil
+		case e, ok := <-events.Events:
+			if ok && w.concerns(e) {
+				again()
+			}
+		case err, ok := <-events.Errors: // some changes were missed: look at all files
+			if ok && err != nil {
+				again()
+			}
+		case <-still.C:
+			due = time.Time{}
+			signal.Reset(os.Interrupt, syscall.SIGTERM)
+			w.listen(events)
+			if w.changed() {
+				w.round()
+			}
+		}
+	}
+}
+
+// listen watches the folders of the book that are there: one of notes may come later.
+// Folders, not files: a save often puts a new file in the old one's place.
+func (w *vigil) listen(events *fsnotify.Watcher) {
+	for _, dir := range []string{filepath.Dir(w.at.path), w.at.home, filepath.Join(w.at.home, "notes")} {
+		if dir != filepath.Dir(w.at.path) || w.at.workbook {
+			_ = events.Add(dir) // none is there yet
+		}
+	}
+}
+
+// concerns reports whether an event may be of a file of the book.
+func (w *vigil) concerns(e fsnotify.Event) bool {
+	return e.Op != fsnotify.Chmod && (w.belongs(e.Name) || filepath.Base(e.Name) == "notes" || e.Name == w.at.home)
+}
+
+// belongs reports whether a file is one of the book's.
+func (w *vigil) belongs(name string) bool {
+	base := filepath.Base(name)
+	if strings.HasPrefix(base, ".") || strings.HasPrefix(base, "~") {
+		return false
+	}
+	if filepath.Base(filepath.Dir(name)) == "notes" {
+		return filepath.Ext(base) == ".md"
+	}
+	if w.at.workbook {
+		return base == filepath.Base(w.at.path)
+	}
+	return strings.EqualFold(filepath.Ext(base), ".csv")
+}
+
+// stamp tells a file from what it was before.
+type stamp struct {
+	size  int64
+	saved time.Time
+}
+
+// changed looks at the files of the book; false where they are as they were read last.
+func (w *vigil) changed() bool {
+	now := map[string]stamp{}
+	for _, pattern := range []string{w.at.path, filepath.Join(w.at.home, "*"), filepath.Join(w.at.home, "notes", "*")} {
+		names, _ := filepath.Glob(escaped(pattern))
+		for _, name := range names {
+			if info, err := os.Stat(name); err == nil && !info.IsDir() && w.belongs(name) {
+				now[name] = stamp{info.Size(), info.ModTime()}
+			}
+		}
+	}
+	same := len(now) == len(w.files)
+	for name, s := range now {
+		same = same && w.files[name] == s
+	}
+	w.files = now
+	return !same
+}
+
+// escaped keeps brackets in the names of folders from being taken for a pattern.
+func escaped(pattern string) string {
+	dir, last := filepath.Split(pattern)
+	return strings.NewReplacer(`[`, `\[`, `?`, `\?`).Replace(dir) + last
+}
+
+// round builds the review once, whatever the files hold, and says in one line what is
+// new. What fails is said, and the review stays as it was.
+func (w *vigil) round() {
+	w.changed()
+	guarded(w.out, func() int {
+		if err := w.build(); err != nil {
+			return exitStatus(w.out, err)
+		}
+		return done
+	})
+}
+
+// build reads, computes, draws and writes the review.
+func (w *vigil) build() error {
+	l, err := load(w.Book)
+	if err != nil {
+		return err
+	}
+	options, err := w.options()
+	if err != nil {
+		return err
+	}
+	if err := mayReplace(w.folder()); err != nil {
+		return err
+	}
+	if l.fatal() || w.Strict && l.errors() > 0 {
+		w.say(l)
+		w.out.remark("the review stays as it was: %s to mend", words.Count(l.errors(), "error", "errors"))
+		return status(nothing)
+	}
+	r, err := l.compute(options)
+	if err != nil {
+		w.say(l)
+		return err
+	}
+	w.say(l)
+	return w.show(r)
+}
+
+// show writes the review and says what is new in it.
+func (w *vigil) show(r *report.Report) error {
+	drawings, _, err := w.draw(w.out, r)
+	if err != nil {
+		return err
+	}
+	files, _, err := site(r, drawings)
+	if err != nil {
+		return err
+	}
+	if err := writeSite(w.folder(), files); err != nil {
+		return err
+	}
+	w.out.result("%s; open %s", news(w.last, r), filepath.Join(w.folder(), "index.html"))
+	w.last = r
+	return nil
+}
+
+// say says the problems that the save before did not have.
+func (w *vigil) say(l loaded) {
+	now, fresh := map[string]bool{}, l.problems[:0:0]
+	for _, p := range l.problems {
+		if now[p.String()] = true; !w.said[p.String()] {
+			fresh = append(fresh, p)
+		}
+	}
+	w.said = now
+	if err := w.out.problems(fresh, w.telling); err != nil {
+		w.out.fail(err)
+	}
+}

@@ -1,0 +1,145 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"traybook/records"
+	"traybook/records/workbook"
+	"traybook/report"
+	"traybook/report/data"
+)
+
+// dataOf are the data files of a book, by name, without the list of problems: its
+// places are those of lines in one kind of book and of rows in another.
+func dataOf(t *testing.T, path string) map[string]string {
+	t.Helper()
+	l, err := load(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	day, _ := records.ParseISO("2026-05-17")
+	l.book.Settings.Farm = "" // the book's own name, where none is written
+	r, err := l.compute(report.Options{Today: day})
+	if err != nil {
+		t.Fatalf("%s: %v: %v", path, err, l.problems)
+	}
+	all := map[string]string{}
+	for _, f := range data.Files(r) {
+		body, err := f.CSV()
+		if err != nil {
+			t.Fatal(err)
+		}
+		all[f.Name] = string(body)
+	}
+	delete(all, "problems")
+	return all
+}
+
+// sameData compares the data files of two books byte for byte.
+func sameData(t *testing.T, got, want map[string]string) {
+	t.Helper()
+	if len(want) < 10 {
+		t.Fatalf("%d data files", len(want))
+	}
+	for name, w := range want {
+		if g := got[name]; g != w {
+			t.Errorf("%s.csv differs: %s", name, firstDifference(g, w))
+		}
+	}
+}
+
+// firstDifference shows the first line in which two texts differ.
+func firstDifference(got, want string) string {
+	g, w := strings.Split(got, "\n"), strings.Split(want, "\n")
+	for i := range min(len(g), len(w)) {
+		if g[i] != w[i] {
+			return "got " + g[i] + "\nwant " + w[i]
+		}
+	}
+	return "one is longer"
+}
+
+// asWorkbook writes the logs of a folder as a workbook, typed as a grower would.
+func asWorkbook(t *testing.T, folder string) string {
+	t.Helper()
+	files := map[string][]byte{}
+	for _, log := range records.Logs {
+		if body, err := os.ReadFile(filepath.Join(folder, log.Name)); err == nil {
+			files[log.Name] = body
+		}
+	}
+	sheets, err := tables(files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	body, err := workbook.Write(sheets, "sowings")
+	if err != nil {
+		t.Fatal(err)
+	}
+	name := filepath.Join(t.TempDir(), "FARM.xlsx")
+	if err := os.WriteFile(name, body, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return name
+}
+
+// The example in a workbook, as traybook writes one and as a spreadsheet saves it in
+// both kinds, gives the figures of its CSV files to the byte.
+func TestExampleAsWorkbook(t *testing.T) {
+	const folder = "../../examples/ottermoss"
+	want := dataOf(t, folder)
+	name := asWorkbook(t, folder)
+	t.Run("written", func(t *testing.T) { sameData(t, dataOf(t, name), want) })
+	for _, kind := range []string{"xlsx", "ods"} {
+		t.Run(kind, func(t *testing.T) { sameData(t, dataOf(t, saved(t, name, kind)), want) })
+	}
+}
+
+// The starter workbook is the starter folder in one file: the same figures, the same
+// bytes each time, every column with its comment, and no macro.
+func TestStarterWorkbook(t *testing.T) {
+	dir := t.TempDir()
+	a, b, folder := filepath.Join(dir, "a.xlsx"), filepath.Join(dir, "b.xlsx"), filepath.Join(dir, "folder")
+	for _, args := range [][]string{{"new", "--workbook", a}, {"new", "--workbook", b}, {"new", "--all", folder}} {
+		var said strings.Builder
+		if code := run(args, &said, &said); code != done {
+			t.Fatal(args, said.String())
+		}
+	}
+	one, err := os.ReadFile(a)
+	two, err2 := os.ReadFile(b)
+	if err != nil || err2 != nil || !bytes.Equal(one, two) {
+		t.Error("two starter workbooks differ", err, err2)
+	}
+	sameData(t, dataOf(t, a), dataOf(t, folder))
+}
+
+// A row typed into the starter workbook in a spreadsheet, a formula in it, is in the
+// review, whichever kind the spreadsheet saves.
+func TestRowTypedInSpreadsheet(t *testing.T) {
+	dir := t.TempDir()
+	name := filepath.Join(dir, "FARM.xlsx")
+	var said strings.Builder
+	if code := run([]string{"new", "--workbook", name}, &said, &said); code != done {
+		t.Fatal(said.String())
+	}
+	for kind, filter := range map[string]string{"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8"} {
+		to := filepath.Join(dir, "typed."+kind)
+		withRow(t, name, to, filter)
+		l, err := load(to)
+		if err != nil {
+			t.Fatal(err)
+		}
+		last := l.book.Counts[len(l.book.Counts)-1]
+		if len(l.problems) > 0 || last.Batch != "T1" || last.Date.String() != "2026-03-24" || last.Emerged != records.Known(133) {
+			t.Errorf("%s: %v, %+v", kind, l.problems, last)
+		}
+		if code := run([]string{"build", to, "--strict"}, &said, &said); code != done {
+			t.Errorf("%s: %s", kind, said.String())
+		}
+	}
+}
