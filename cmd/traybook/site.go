@@ -5,7 +5,6 @@ import (
 	"io/fs"
 	"os"
 	"os/signal"
-	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -18,9 +17,6 @@ const (
 	marker       = "made-by-traybook.txt"
 	markerHeader = "This folder was made by traybook; the next build replaces it whole.\n"
 )
-
-// strays are files that a desktop leaves in folders; losing them harms nobody.
-var strays = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
 
 // siteFile is one file of a site, its path with slashes.
 type siteFile struct {
@@ -100,58 +96,4 @@ func swap(dir, fresh, old string) error {
 		return err
 	}
 	return nil
-}
-
-// mayReplace refuses a folder that holds anything traybook did not write.
-func mayReplace(dir string) error {
-	info, err := os.Lstat(dir)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return nil
-	case err != nil:
-		return failure("name another folder", "--out %s: %v", dir, reason(err))
-	case info.Mode()&fs.ModeSymlink != 0:
-		return failure("name the folder that it points to", "--out %s: a link, which a build would replace", dir)
-	case !info.IsDir():
-		return failure("name a folder", "--out %s: a file stands there", dir)
-	}
-	ours, err := markedFiles(dir)
-	if err != nil {
-		return err
-	}
-	return filepath.WalkDir(dir, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
-		}
-		rel, err := filepath.Rel(dir, name)
-		if err != nil {
-			return err
-		}
-		if rel = filepath.ToSlash(rel); ours[rel] || slices.Contains(strays, path.Base(rel)) {
-			return nil
-		}
-		return failure("name a new folder, or move what you need out of this one and remove it",
-			"--out %s: traybook did not make %s in it, and a build replaces the folder whole", dir, rel)
-	})
-}
-
-// markedFiles are the files that the marker in dir names; none without a marker.
-func markedFiles(dir string) (map[string]bool, error) {
-	ours := map[string]bool{}
-	b, err := os.ReadFile(filepath.Join(dir, marker))
-	if errors.Is(err, fs.ErrNotExist) {
-		return ours, nil
-	}
-	if err != nil {
-		return nil, cannotRead(filepath.Join(dir, marker), err)
-	}
-	list, ok := strings.CutPrefix(string(b), markerHeader)
-	if !ok {
-		return ours, nil
-	}
-	ours[marker] = true
-	for name := range strings.Lines(list) {
-		ours[strings.TrimSuffix(name, "\n")] = true
-	}
-	return ours, nil
 }
