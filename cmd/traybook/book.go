@@ -18,20 +18,30 @@ type loaded struct {
 	problems []records.Problem
 }
 
-// load reads a book's folder, its notes too. The error is a failure to read anything
-// at all; problems in the logs and notes are not errors.
-func load(folder string) (loaded, error) {
+// isBook refuses what cannot be a record book's folder.
+func isBook(folder string) error {
 	info, err := os.Stat(folder)
 	switch {
 	case folder == "":
-		return loaded{}, failure("name the folder that holds sowings.csv", "no record book is named")
+		return failure("name the folder that holds sowings.csv", "no record book is named")
 	case errors.Is(err, fs.ErrNotExist):
-		return loaded{}, failure("name the folder that holds sowings.csv; traybook new makes one", "%s: no such folder", folder)
+		return failure("name the folder that holds sowings.csv; traybook new makes one", "%s: no such folder", folder)
 	case err != nil:
-		return loaded{}, cannotRead(folder, err)
+		return cannotRead(folder, err)
 	case !info.IsDir():
-		return loaded{}, failure("name the folder that holds it", "%s: a file, not a record book's folder", folder)
+		return failure("name the folder that holds it", "%s: a file, not a record book's folder", folder)
 	}
+	return nil
+}
+
+// load mends what a killed build left in a book's folder, and reads the book, its
+// notes too. The error is a failure to read anything at all; problems in the logs and
+// notes are not errors.
+func load(out *voice, folder string) (loaded, error) {
+	if err := isBook(folder); err != nil {
+		return loaded{}, err
+	}
+	mend(out, folder)
 	if abs, err := filepath.Abs(folder); err == nil {
 		folder = abs
 	}

@@ -46,7 +46,7 @@ func mayReplace(dir string) error {
 // standIn reports whether a folder is the one the program was started in. Moved
 // aside, it would go on being the one the user stands in.
 func standIn(folder fs.FileInfo) bool {
-	here, err := os.Stat(".")
+	here, err := os.Stat(".") // by what it is, however it is called
 	return err == nil && os.SameFile(here, folder)
 }
 
