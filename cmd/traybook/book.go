@@ -15,13 +15,15 @@ type loaded struct {
 	problems []records.Problem
 }
 
-// load reads a book, its notes too. The error is a failure to read anything at all;
-// problems in the logs and notes are not errors.
-func load(path string) (loaded, error) {
+// load mends what a killed build left beside a book's notes, and reads the book, its
+// notes too. The error is a failure to read anything at all; problems in the logs and
+// notes are not errors.
+func load(out *voice, path string) (loaded, error) {
 	at := placeOf(path)
 	if err := at.find(); err != nil {
 		return loaded{}, err
 	}
+	mend(out, at.home)
 	if abs, err := filepath.Abs(path); err == nil {
 		at = placeOf(abs)
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"traybook/cmd/traybook/internal/folder"
 	"traybook/records"
 	"traybook/report"
 	"traybook/report/data"
@@ -26,18 +27,24 @@ type buildCommand struct {
 	telling
 }
 
-// Run builds the review: read, compute, draw, set, swap in.
+// Run builds the review: read, compute, draw, set, swap in. The place is held all
+// the while, so that of two builds the one that read the book last ends last.
 func (c *buildCommand) Run(out *voice) error {
-	l, err := load(c.Book)
-	if err != nil {
+	if err := placeOf(c.Book).find(); err != nil {
 		return err
 	}
 	options, err := c.options()
 	if err != nil {
 		return err
 	}
-	dir := c.folder()
-	if err := mayReplace(dir); err != nil {
+	return whileHeld(out, c.folder(), mayReplace, func(site *folder.Held) error {
+		return c.build(out, options, site)
+	})
+}
+
+func (c *buildCommand) build(out *voice, options report.Options, place *folder.Held) error {
+	l, err := load(out, c.Book)
+	if err != nil {
 		return err
 	}
 	if l.fatal() || c.Strict && l.errors() > 0 {
@@ -47,11 +54,11 @@ func (c *buildCommand) Run(out *voice) error {
 	if err != nil {
 		return withProblems(out, l, c.telling, err)
 	}
-	return c.publish(out, l, r, dir)
+	return c.publish(out, l, r, place)
 }
 
 // publish draws the charts, sets the pages and puts them in place.
-func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir string) error {
+func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, place *folder.Held) error {
 	drawings, drawn, err := c.draw(out, r)
 	if err != nil {
 		return err
@@ -64,10 +71,10 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, dir strin
 		return err
 	}
 	out.total(l, c.telling)
-	if err := writeSite(dir, files); err != nil {
+	if err := putSite(place, c.folder(), files); err != nil {
 		return err
 	}
-	return c.summary(out, l, dir, pages, drawn)
+	return c.summary(out, l, pages, drawn)
 }
 
 // refuse says the problems and that nothing was built.
@@ -135,15 +142,15 @@ func dateOf(flag, s string) (records.Date, error) {
 }
 
 // site sets the pages and the data files.
-func site(r *report.Report, charts templates.Charts) ([]siteFile, int, error) {
+func site(r *report.Report, charts templates.Charts) ([]folder.File, int, error) {
 	pages, err := templates.Pages(r, charts)
 	if err != nil {
 		return nil, 0, err
 	}
-	var files []siteFile
+	var files []folder.File
 	html := 0
 	for _, p := range pages {
-		files = append(files, siteFile{p.Path, p.Body})
+		files = append(files, folder.File{Path: p.Path, Body: p.Body})
 		if strings.HasSuffix(p.Path, ".html") {
 			html++
 		}
@@ -153,16 +160,16 @@ func site(r *report.Report, charts templates.Charts) ([]siteFile, int, error) {
 		if err != nil {
 			return nil, 0, err
 		}
-		files = append(files, siteFile{"data/" + f.Name + ".csv", body})
+		files = append(files, folder.File{Path: "data/" + f.Name + ".csv", Body: body})
 	}
 	return files, html, nil
 }
 
 // summary says on one line what was made and what was left out. Its status is 1 where
 // rows were left out, although the review is there.
-func (c *buildCommand) summary(out *voice, l loaded, dir string, pages, drawn int) error {
+func (c *buildCommand) summary(out *voice, l loaded, pages, drawn int) error {
 	_, left, _ := l.rows()
 	out.result("%s, %s, %s left out; open %s", words.Count(pages, "page", "pages"), words.Count(drawn, "chart", "charts"),
-		words.Count(left, "row", "rows"), filepath.Join(dir, "index.html"))
+		words.Count(left, "row", "rows"), filepath.Join(c.folder(), "index.html"))
 	return l.status()
 }

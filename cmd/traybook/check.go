@@ -12,7 +12,7 @@ type checkCommand struct {
 
 // Run says every problem, the columns that are not read, and one line that counts.
 func (c *checkCommand) Run(out *voice) error {
-	l, err := load(c.Book)
+	l, err := load(out, c.Book)
 	if err != nil {
 		return err
 	}

@@ -52,16 +52,26 @@
 //	$ traybook build mybook --season
 //	traybook: --season: nothing stands behind it; give a year such as 2026
 //
+// # Whatever ends a build
+//
+// A review goes in place when all of it is on the disk, in one step. Until then the
+// older one stands. Ctrl-C, a closed terminal or a polite kill leave nothing beside
+// it. A build killed outright, or cut off from power, leaves a hidden folder there,
+// which the next build clears; where the system takes two steps to swap folders, the
+// next command of any kind moves the older review back if need be, and says so. Of
+// two builds of one site the second says that it waits, for two minutes at most.
+//
 // # Exit status
 //
 // 0: done, warnings allowed. 1: rows were left out (the review is built and says
-// so; with --strict nothing is built) or check found errors. 2: misused, or
-// nothing could be built. Problems go to standard error, results to standard
-// output.
+// so; with --strict nothing is built) or check found errors. 2: misused, stopped,
+// nothing could be built, or what was said could not be written. Problems go to
+// standard error, results to standard output.
 //
 // In reading order: main.go (run), misuse.go (what is wrong with arguments), say.go and
 // told.go (all words to the user), new.go, tables.go and new_workbook.go, check.go,
 // place.go and book.go (read and compute), build.go, draw.go, sheets.go, watch.go and
-// news.go, version.go, site.go (write aside, then swap).
+// news.go, version.go, held.go (one build at a time), replace.go (what a build may
+// replace), site.go, internal/folder (write aside, then swap).
 // No figure is computed here.
 package main

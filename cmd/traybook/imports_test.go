@@ -38,8 +38,10 @@ var mayImport = map[string][]string{
 	"report/chart/runtime":     {},
 	"report/chart":             append([]string{"report/chart/runtime"}, shown...),
 	"templates":                append([]string{"report/chart", "report/estimate", "report/trade"}, shown...),
-	"cmd/traybook":             {"records", "records/workbook", "report", "report/chart", "report/data", "report/words", "templates"},
+	"cmd/traybook":             {"cmd/traybook/internal/folder", "records", "records/workbook", "report", "report/chart", "report/data", "report/words", "templates"},
 	"examples/make":            {},
+
+	"cmd/traybook/internal/folder": {},
 }
 
 // Rooms import those before them alone, so that figures rest on each other one way.

@@ -4,12 +4,17 @@ import (
 	"errors"
 	"io"
 	"os"
+	"os/signal"
+	"syscall"
 
 	"github.com/alecthomas/kong"
 )
 
 // main only takes the process's own arguments and streams: tests call run.
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() {
+	signal.Ignore(syscall.SIGPIPE) // a closed pipe is an error of the write to it
+	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
+}
 
 // The exit statuses.
 const (
@@ -35,8 +40,16 @@ type commands struct {
 
 // run is the whole program: arguments in, words out, exit status back.
 func run(args []string, stdout, stderr io.Writer) int {
-	out := &voice{stdout: stdout, stderr: stderr}
-	return guarded(out, func() int { return parseAndRun(out, args) })
+	results, problems := &heard{to: stdout}, &heard{to: stderr}
+	out := &voice{stdout: results, stderr: problems, terminal: terminal(stderr)}
+	code := guarded(out, func() int { return parseAndRun(out, args) })
+	if results.lost != nil {
+		code = out.fail(failure("send it elsewhere and run it again", "cannot write standard output: %v", reason(results.lost)))
+	}
+	if problems.lost != nil { // nowhere is left to say it
+		code = nothing
+	}
+	return code
 }
 
 // guarded turns a fault of ours into one line and an exit status.

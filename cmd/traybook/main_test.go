@@ -31,7 +31,7 @@ func (m tidy) Run() int {
 
 func TestMain(m *testing.M) {
 	testscript.Main(tidy{m}, map[string]func(){
-		"traybook": func() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) },
+		"traybook": main,
 	})
 }
 

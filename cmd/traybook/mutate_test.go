@@ -90,8 +90,8 @@ func buildMutated(t *testing.T, book fs.FS, name string, seed uint64) {
 		t.Fatalf("%s, seed %d: %v", name, seed, err)
 	}
 	for _, f := range files {
-		if strings.HasPrefix(f.path, "data/") && (bytes.Contains(f.body, []byte("NaN")) || bytes.Contains(f.body, []byte("Inf"))) && f.path != "data/problems.csv" {
-			t.Fatalf("%s, seed %d: %s holds a number that is none:\n%s", name, seed, f.path, f.body)
+		if strings.HasPrefix(f.Path, "data/") && (bytes.Contains(f.Body, []byte("NaN")) || bytes.Contains(f.Body, []byte("Inf"))) && f.Path != "data/problems.csv" {
+			t.Fatalf("%s, seed %d: %s holds a number that is none:\n%s", name, seed, f.Path, f.Body)
 		}
 	}
 }

@@ -8,6 +8,8 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
+
+	"traybook/cmd/traybook/internal/folder"
 	"traybook/report/words"
 )
 
@@ -35,7 +37,7 @@ func (c *newCommand) Run(out *voice) error {
 	if err != nil {
 		return err
 	}
-	if err := writeAll(c.Dir, files); err != nil {
+	if err := folder.Fill(c.Dir, files); err != nil {
 		return cannotWrite(c.Dir, err)
 	}
 	out.result("%s in %s; put your own rows in place of the invented ones, then: traybook build %s",
@@ -64,8 +66,8 @@ func mustBeEmpty(dir string) error {
 }
 
 // starterFiles are the embedded files, paths relative to the book.
-func starterFiles(all bool) ([]siteFile, error) {
-	var files []siteFile
+func starterFiles(all bool) ([]folder.File, error) {
+	var files []folder.File
 	err := fs.WalkDir(starter, "starter", func(name string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
 			return err
@@ -79,7 +81,7 @@ func starterFiles(all bool) ([]siteFile, error) {
 			return nil
 		}
 		body, err := starter.ReadFile(name)
-		files = append(files, siteFile{rel, body})
+		files = append(files, folder.File{Path: rel, Body: body})
 		return err
 	})
 	return files, err

@@ -22,7 +22,7 @@ func starterBook(out *voice, name string) error {
 	}
 	logs := map[string][]byte{}
 	for _, f := range files {
-		logs[f.path] = f.body
+		logs[f.Path] = f.Body
 	}
 	sheets, err := tables(logs)
 	if err != nil {

@@ -9,6 +9,7 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"traybook/cmd/traybook/internal/folder"
 	"traybook/records"
 	"traybook/report"
 )
@@ -22,14 +23,14 @@ func TestOrderOfRowsChangesNoPage(t *testing.T) {
 		t.Fatalf("%d files, then %d", len(sorted), len(shuffled))
 	}
 	for i, f := range sorted {
-		if f.path != shuffled[i].path || !bytes.Equal(f.body, shuffled[i].body) {
-			t.Errorf("%s differs (%s)", f.path, shuffled[i].path)
+		if f.Path != shuffled[i].Path || !bytes.Equal(f.Body, shuffled[i].Body) {
+			t.Errorf("%s differs (%s)", f.Path, shuffled[i].Path)
 		}
 	}
 }
 
 // siteOf sets a book's site without its problems, which name lines.
-func siteOf(t *testing.T, book fs.FS) []siteFile {
+func siteOf(t *testing.T, book fs.FS) []folder.File {
 	t.Helper()
 	b, _ := records.Load(book)
 	r, err := report.New(b, nil, report.Options{})

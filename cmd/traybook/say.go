@@ -13,7 +13,8 @@ import (
 // says what to do about it.
 type voice struct {
 	stdout, stderr io.Writer
-	lineOpen       bool // a progress line stands unfinished on the terminal
+	terminal       *os.File // where progress shows; nil: nowhere
+	lineOpen       bool     // a progress line stands unfinished on the terminal
 }
 
 // hint is an error with what to do about it.
@@ -84,15 +85,10 @@ func cannotRead(place string, err error) error {
 
 // progress rewrites one line on a terminal; elsewhere it is silent.
 func (v *voice) progress(done, total int) {
-	f, ok := v.stderr.(*os.File)
-	if !ok || total == 0 {
+	if v.terminal == nil || total == 0 {
 		return
 	}
-	info, err := f.Stat()
-	if err != nil || info.Mode()&os.ModeCharDevice == 0 {
-		return
-	}
-	fmt.Fprintf(f, "\rdrawing charts: %d of %d", done, total)
+	fmt.Fprintf(v.terminal, "\rdrawing charts: %d of %d", done, total)
 	v.lineOpen = true
 }
 

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"traybook/cmd/traybook/internal/folder"
 	"traybook/report"
 	"traybook/report/words"
 	"traybook/templates"
@@ -24,7 +25,7 @@ const sheetsMark = "<!DOCTYPE html><!-- sheets made by traybook -->\n"
 
 // Run writes one printable file.
 func (c *sheetsCommand) Run(out *voice) error {
-	l, err := load(c.Book)
+	l, err := load(out, c.Book)
 	if err != nil {
 		return err
 	}
@@ -51,7 +52,7 @@ func (c *sheetsCommand) Run(out *voice) error {
 		return err
 	}
 	out.total(l, telling{})
-	if err := writeSheets(c.Out, sheets.Body); err != nil {
+	if err := writeSheets(out, c.Out, sheets.Body); err != nil {
 		return err
 	}
 	out.result("forms for %s, %s; open and print %s", words.Count(sheets.Batches, "batch", "batches"), words.Count(sheets.Labels, "label", "labels"), c.Out)
@@ -59,7 +60,20 @@ func (c *sheetsCommand) Run(out *voice) error {
 }
 
 // writeSheets writes the file beside its place and moves it in.
-func writeSheets(name string, body []byte) error {
+func writeSheets(out *voice, name string, body []byte) error {
+	if _, err := os.Stat(filepath.Dir(name)); err != nil {
+		return cannotWrite(name, err)
+	}
+	return whileHeld(out, name, mayWriteOver, func(place *folder.Held) error {
+		if err := place.PutFile(append([]byte(sheetsMark), body...)); err != nil {
+			return cannotWrite(name, err)
+		}
+		return nil
+	})
+}
+
+// mayWriteOver refuses what is not a file of sheets.
+func mayWriteOver(name string) error {
 	old, err := os.ReadFile(name)
 	switch {
 	case name == "":
@@ -68,18 +82,6 @@ func writeSheets(name string, body []byte) error {
 		return failure("name a new file", "--out %s: %v", name, reason(err))
 	case err == nil && !bytes.HasPrefix(old, []byte(sheetsMark)):
 		return failure("name a new file", "--out %s: traybook did not make the file that stands there", name)
-	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".traybook-*")
-	if err != nil {
-		return cannotWrite(name, err)
-	}
-	defer os.Remove(f.Name())
-	_, err = f.Write(append([]byte(sheetsMark), body...))
-	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err == nil {
-		err = os.Rename(f.Name(), name)
-	}
-	if err != nil {
-		return cannotWrite(name, err)
 	}
 	return nil
 }

@@ -1,15 +1,10 @@
 package main
 
 import (
-	"errors"
-	"io/fs"
-	"os"
-	"os/signal"
-	"path"
-	"path/filepath"
 	"slices"
 	"strings"
-	"syscall"
+
+	"traybook/cmd/traybook/internal/folder"
 )
 
 // marker is the file by which traybook knows a folder it made: a heading, then
@@ -19,139 +14,29 @@ const (
 	markerHeader = "This folder was made by traybook; the next build replaces it whole.\n"
 )
 
-// strays are files that a desktop leaves in folders; losing them harms nobody.
-var strays = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
-
-// siteFile is one file of a site, its path with slashes.
-type siteFile struct {
-	path string
-	body []byte
-}
-
-// writeSite puts a whole site at dir, or leaves what stands there as it was. It
-// writes beside the place and moves the folder in when it is complete.
-func writeSite(dir string, files []siteFile) error {
-	if err := mayReplace(dir); err != nil {
-		return err
-	}
-	if err := writeAside(dir, files); err != nil {
+// putSite swaps a whole site in, or leaves what stands at dir as it was. Whether
+// it may is asked again last: somebody may have put a file there meanwhile.
+func putSite(place *folder.Held, dir string, files []folder.File) error {
+	var refused error
+	err := place.Put(append(files, markerOf(files)), func() error {
+		refused = mayReplace(dir)
+		return refused
+	})
+	switch {
+	case refused != nil:
+		return refused
+	case err != nil:
 		return cannotWrite(dir, err)
 	}
 	return nil
 }
 
-// writeAside writes the site into a folder beside dir, so that moving it in is one
-// rename on one file system.
-func writeAside(dir string, files []siteFile) error {
-	parent := filepath.Dir(dir)
-	if err := os.MkdirAll(parent, 0o755); err != nil {
-		return err
-	}
-	signal.Ignore(os.Interrupt, syscall.SIGTERM) // what takes a moment must not stop half way
-	defer signal.Reset(os.Interrupt, syscall.SIGTERM)
-	aside, err := os.MkdirTemp(parent, ".traybook-")
-	if err != nil {
-		return err
-	}
-	defer os.RemoveAll(aside)
-	fresh := filepath.Join(aside, "new")
-	if err := writeAll(fresh, append(files, markerOf(files))); err != nil {
-		return err
-	}
-	return swap(dir, fresh, filepath.Join(aside, "old"))
-}
-
-// markerOf lists the files of a site, so that the next build knows what it may replace.
-func markerOf(files []siteFile) siteFile {
+// markerOf lists the files of a site, in order, so that a later build knows them.
+func markerOf(files []folder.File) folder.File {
 	names := []string{}
 	for _, f := range files {
-		names = append(names, f.path)
+		names = append(names, f.Path)
 	}
 	slices.Sort(names)
-	return siteFile{marker, []byte(markerHeader + strings.Join(names, "\n") + "\n")}
-}
-
-// writeAll writes files below dir, with the folders that they need.
-func writeAll(dir string, files []siteFile) error {
-	for _, f := range files {
-		name := filepath.Join(dir, filepath.FromSlash(f.path))
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			return err
-		}
-		if err := os.WriteFile(name, f.body, 0o644); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// swap moves fresh to dir; what stood there goes to old first and comes back if
-// the move fails.
-func swap(dir, fresh, old string) error {
-	err := os.Rename(dir, old)
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	had := err == nil
-	if err := os.Rename(fresh, dir); err != nil {
-		if had {
-			err = errors.Join(err, os.Rename(old, dir))
-		}
-		return err
-	}
-	return nil
-}
-
-// mayReplace refuses a folder that holds anything traybook did not write.
-func mayReplace(dir string) error {
-	info, err := os.Lstat(dir)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return nil
-	case err != nil:
-		return failure("name another folder", "--out %s: %v", dir, reason(err))
-	case info.Mode()&fs.ModeSymlink != 0:
-		return failure("name the folder that it points to", "--out %s: a link, which a build would replace", dir)
-	case !info.IsDir():
-		return failure("name a folder", "--out %s: a file stands there", dir)
-	}
-	ours, err := markedFiles(dir)
-	if err != nil {
-		return err
-	}
-	return filepath.WalkDir(dir, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
-		}
-		rel, err := filepath.Rel(dir, name)
-		if err != nil {
-			return err
-		}
-		if rel = filepath.ToSlash(rel); ours[rel] || slices.Contains(strays, path.Base(rel)) {
-			return nil
-		}
-		return failure("name a new folder, or move what you need out of this one and remove it",
-			"--out %s: traybook did not make %s in it, and a build replaces the folder whole", dir, rel)
-	})
-}
-
-// markedFiles are the files that the marker in dir names; none without a marker.
-func markedFiles(dir string) (map[string]bool, error) {
-	ours := map[string]bool{}
-	b, err := os.ReadFile(filepath.Join(dir, marker))
-	if errors.Is(err, fs.ErrNotExist) {
-		return ours, nil
-	}
-	if err != nil {
-		return nil, cannotRead(filepath.Join(dir, marker), err)
-	}
-	list, ok := strings.CutPrefix(string(b), markerHeader)
-	if !ok {
-		return ours, nil
-	}
-	ours[marker] = true
-	for name := range strings.Lines(list) {
-		ours[strings.TrimSuffix(name, "\n")] = true
-	}
-	return ours, nil
+	return folder.File{Path: marker, Body: []byte(markerHeader + strings.Join(names, "\n") + "\n")}
 }

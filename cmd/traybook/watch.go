@@ -10,6 +10,7 @@ import (
 
 	"github.com/fsnotify/fsnotify"
 
+	"traybook/cmd/traybook/internal/folder"
 	"traybook/report"
 	"traybook/report/words"
 )
@@ -166,17 +167,19 @@ func (w *vigil) round() {
 	})
 }
 
-// build reads, computes, draws and writes the review.
+// build reads, computes, draws and writes the review, holding its place meanwhile.
 func (w *vigil) build() error {
-	l, err := load(w.Book)
-	if err != nil {
-		return err
-	}
 	options, err := w.options()
 	if err != nil {
 		return err
 	}
-	if err := mayReplace(w.folder()); err != nil {
+	return whileHeld(w.out, w.folder(), mayReplace, func(place *folder.Held) error { return w.buildAt(place, options) })
+}
+
+// buildAt builds the review into a place that is held.
+func (w *vigil) buildAt(place *folder.Held, options report.Options) error {
+	l, err := load(w.out, w.Book)
+	if err != nil {
 		return err
 	}
 	if l.fatal() || w.Strict && l.errors() > 0 {
@@ -190,11 +193,11 @@ func (w *vigil) build() error {
 		return err
 	}
 	w.say(l)
-	return w.show(r)
+	return w.show(place, r)
 }
 
 // show writes the review and says what is new in it.
-func (w *vigil) show(r *report.Report) error {
+func (w *vigil) show(place *folder.Held, r *report.Report) error {
 	drawings, _, err := w.draw(w.out, r)
 	if err != nil {
 		return err
@@ -203,7 +206,7 @@ func (w *vigil) show(r *report.Report) error {
 	if err != nil {
 		return err
 	}
-	if err := writeSite(w.folder(), files); err != nil {
+	if err := putSite(place, w.folder(), files); err != nil {
 		return err
 	}
 	w.out.result("%s; open %s", news(w.last, r), filepath.Join(w.folder(), "index.html"))

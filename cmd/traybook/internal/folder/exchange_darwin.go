@@ -1,0 +1,14 @@
+//go:build darwin && !twosteps
+
+package folder
+
+import "golang.org/x/sys/unix"
+
+// OneStep says whether this system can swap two folders in one step; not every
+// file system on it can.
+const OneStep = true
+
+// exchange swaps two names; both must exist.
+func exchange(a, b string) error {
+	return unix.RenamexNp(a, b, unix.RENAME_SWAP)
+}

@@ -1,0 +1,32 @@
+package folder
+
+// File is one file of a folder, its path with slashes.
+type File struct {
+	Path string
+	Body []byte
+}
+
+// Put makes a folder of the files and swaps it in. Before the swap it asks last,
+// which may refuse. After an error and the end of the hold the place holds what it held.
+func (h *Held) Put(files []File, last func() error) error {
+	if err := h.writeTree(h.fresh, files); err != nil {
+		return err
+	}
+	return h.swapIn(last, h.swap)
+}
+
+// PutFile makes one file and moves it in, over a file that stands there; whether
+// that may go is for the caller to know.
+func (h *Held) PutFile(body []byte) error {
+	if err := h.step(func() error { return h.disk.write(h.fresh, body) }); err != nil {
+		return err
+	}
+	return h.swapIn(func() error { return nil }, h.moveOver)
+}
+
+// step does one step of the work, unless the hold has been ended.
+func (h *Held) step(do func() error) error {
+	h.gate.RLock()
+	defer h.gate.RUnlock()
+	return do()
+}

@@ -1,0 +1,59 @@
+package folder
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"testing"
+)
+
+// A file is moved over a file, and nothing is left beside it.
+func TestPutFile(t *testing.T) {
+	for n := range 2 {
+		w := newWorld(t, false)
+		for i := range n + 1 {
+			h, err := Hold(t.Context(), w.site, 0, func() {})
+			if err == nil {
+				err = errors.Join(h.PutFile(fmt.Append(nil, i)), h.Release())
+			}
+			if err != nil {
+				t.Fatal(err)
+			}
+		}
+		if body, err := os.ReadFile(w.site); string(body) != fmt.Sprint(n) || w.litter(t) != nil {
+			t.Errorf("%q, %v, %v", body, err, w.litter(t))
+		}
+	}
+}
+
+// What Fill cannot write whole it takes away again, but nothing that was there.
+func TestFillUndoes(t *testing.T) {
+	root := filepath.Join(t.TempDir(), "a", "book")
+	for n := int64(1); n <= 7; n++ { // a, book, two folders, three files
+		bad, _ := faulty(system, n, false)
+		if err := fill(bad, root, after); !errors.Is(err, errFault) || stands(filepath.Dir(root)) {
+			t.Errorf("fault %d: %v, left: %v", n, err, stands(filepath.Dir(root)))
+		}
+	}
+	mine := filepath.Join(root, "index.html")
+	if err := errors.Join(os.MkdirAll(root, 0o755), os.WriteFile(mine, []byte("mine"), 0o644)); err != nil {
+		t.Fatal(err)
+	}
+	if err := fill(system, root, after); !errors.Is(err, os.ErrExist) || !stands(mine) || stands(filepath.Join(root, "data")) {
+		t.Errorf("%v, mine %v", err, stands(mine))
+	}
+}
+
+// A folder that somebody made read-only is cleared all the same.
+func TestReadOnlyIsCleared(t *testing.T) {
+	w := newWorld(t, true)
+	data := filepath.Join(w.site, "data")
+	if err := os.Chmod(data, 0o500); err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { os.Chmod(data, 0o700) })
+	if err := build(system, w.site); err != nil || stateOf(w.site) != "after" || w.litter(t) != nil {
+		t.Errorf("%s stands, %v, beside %v", stateOf(w.site), err, w.litter(t))
+	}
+}
