@@ -11,7 +11,7 @@ import (
 
 // cleanerVersion belongs to the cache's key: raise it when clean, the layout of
 // the cache or the measuring of text changes.
-const cleanerVersion = "2"
+const cleanerVersion = "3"
 
 // keptElements are the parts of a drawing that may enter a page. Others are
 // left out with all they hold, above all style and script.
@@ -54,7 +54,7 @@ func clean(raw string, s Spec) (string, error) {
 	if c.out.Len() == 0 || c.depth != 0 {
 		return "", errors.New("there is no drawing")
 	}
-	return c.out.String(), nil
+	return slim(c.out.String())
 }
 
 // cleaner reads one drawing and writes what may stand in a page.
@@ -111,15 +111,12 @@ func (c *cleaner) open(t xml.StartElement) {
 // the words for a screen reader.
 func (c *cleaner) root() {
 	n := c.spec.Name
-	c.attribute("xmlns", "http://www.w3.org/2000/svg")
 	c.attribute("viewBox", fmt.Sprintf("0 0 %d %d", c.spec.Width, c.spec.Height))
 	c.attribute("role", "img")
-	c.attribute("aria-labelledby", n+"-title "+n+"-desc")
+	c.attribute("aria-labelledby", n+"-title")
 	c.out.WriteString(`><title id="` + n + `-title">`)
-	c.text(c.spec.Title)
-	c.out.WriteString(`</title><desc id="` + n + `-desc">`)
 	c.text(c.spec.Label)
-	c.out.WriteString("</desc>")
+	c.out.WriteString("</title>")
 }
 
 // style writes what a style attribute says of the font, as attributes. Its family

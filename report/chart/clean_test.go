@@ -23,10 +23,9 @@ func TestCleanKeepsOnlyWhatAPageMayHold(t *testing.T) {
 	}
 	wellFormed(t, got)
 	for _, want := range []string{
-		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 4" role="img" aria-labelledby="fig-title fig-desc">`,
-		`<title id="fig-title">&lt;T&gt;</title><desc id="fig-desc">&#34;L&#34;</desc>`,
-		`<clipPath id="fig-c0">`, `clip-path="url(#fig-c0)"`, `<use href="#fig-p0">`,
-		`font-size="14px"`, "a &lt;b&gt; &amp; &#34;c&#34;</text>",
+		`<svg viewBox="0 0 3 4" role="img" aria-labelledby="fig-title">`, `<title id="fig-title">&#34;L&#34;</title>`,
+		`<clipPath id="fig-c0">`, `clip-path="url(#fig-c0)"`, `<use href="#fig-p0"/>`,
+		`font-size="14"`, "a &lt;b&gt; &amp; &#34;c&#34;</text>",
 	} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%s is not in\n%s", want, got)
@@ -65,5 +64,28 @@ func TestCacheKeepsWhatWasUsedLast(t *testing.T) {
 	_, err := os.Stat(c.file("2"))
 	if len(left) != cacheLimit || err == nil {
 		t.Errorf("%d drawings are left, the third oldest: %v", len(left), err)
+	}
+}
+
+// Slim takes away what cannot be seen, rounds, joins strokes of one look and says once
+// what neighbours share; nothing that is drawn goes.
+func TestSlim(t *testing.T) {
+	for _, tt := range []struct{ in, want string }{
+		{`<rect width="9" height="9" fill="none"></rect><path d="M0 0L1 1" fill="transparent" stroke="none"></path>`, ``},
+		{`<rect width="9" height="9" fill="none" stroke="red"></rect>`, `<rect width="9" height="9" fill="none" stroke="red"/>`},
+		{`<path d="M1.04 2.06L3 4" fill="none" stroke="red"></path>` + "\n" + `<path d="M5 6" fill="none" stroke="red"></path>`, `<path d="M1 2.1L3 4M5 6" fill="none" stroke="red"/>`},
+		{`<path d="M1 2" fill="none" stroke="red"></path><path d="M5 6" fill="none" stroke="blue"></path>`, `<path d="M1 2" fill="none" stroke="red"/><path d="M5 6" fill="none" stroke="blue"/>`},
+		{`<path d="M1 2" fill="red"></path><path d="M5 6" fill="red"></path>`, `<g fill="red"><path d="M1 2"/><path d="M5 6"/></g>`},
+		{`<text font-size="14px" fill="red" transform="translate(3.14159 2)">a</text>`, `<text font-size="14" fill="red" x="3.1" y="2">a</text>`},
+		{`<text fill="red" y="9" transform="translate(3 2)">a &lt;</text><text fill="red" x="1" y="2">b</text>`, `<g fill="red"><text y="9" transform="translate(3 2)">a &lt;</text><text x="1" y="2">b</text></g>`},
+		{`<g clip-path="url(#c)"><rect fill="none"></rect></g>`, ``},
+	} {
+		got, err := slim(`<svg>` + tt.in + `</svg>`)
+		if want := strings.ReplaceAll(`<svg>`+tt.want+`</svg>`, `<svg></svg>`, `<svg/>`); err != nil || got != want {
+			t.Errorf("%s\nis   %s\nwant %s (%v)", tt.in, got, want, err)
+		}
+	}
+	if _, err := slim("<svg></svg><svg></svg>"); err == nil {
+		t.Error("two drawings in one")
 	}
 }

@@ -98,8 +98,8 @@ func TestDrawPlain(t *testing.T) {
 	svg := got[0].SVG
 	wellFormed(t, svg)
 	for _, want := range []string{
-		`viewBox="0 0 300 200"`, `role="img"`, `aria-labelledby="two-bars-title two-bars-desc"`,
-		`<title id="two-bars-title">Two bars</title>`, "Two bars, 3 and 4.", `fill="var(--c1)"`, ">two-bars</text>",
+		`viewBox="0 0 300 200"`, `role="img"`, `aria-labelledby="two-bars-title"`,
+		`<title id="two-bars-title">Two bars, 3 and 4.</title>`, "Two bars, 3 and 4.", `fill="var(--c1)"`, ">two-bars</text>",
 	} {
 		if !strings.Contains(svg, want) {
 			t.Errorf("%s is not in\n%s", want, svg)

@@ -108,11 +108,11 @@ func barValues(series []BarSeries) []*float64 {
 }
 
 // spokenBars are the columns as rows, to be spoken.
-func spokenBars(bands []string, series []BarSeries) []DotRow {
-	var spoken []DotRow
+func spokenBars(bands []string, series []BarSeries) []saidFigure {
+	var spoken []saidFigure
 	for _, one := range series {
 		for k, b := range one.Bars[:min(len(bands), len(one.Bars))] {
-			spoken = append(spoken, DotRow{Name: one.Name + ", " + bands[k], Value: b.Value})
+			spoken = append(spoken, saidFigure{Name: one.Name + ", " + bands[k], Value: b.Value})
 		}
 	}
 	return spoken

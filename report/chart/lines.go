@@ -83,8 +83,8 @@ func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 
 // seriesOf adds every line with its band and its entry in the legend. It
 // returns the points of the first panel as rows, to be spoken.
-func (s *sheet) seriesOf(panels []Panel, step string) []DotRow {
-	var spoken []DotRow
+func (s *sheet) seriesOf(panels []Panel, step string) []saidFigure {
+	var spoken []saidFigure
 	names := s.seriesNames(allNames(panels))
 	n := 0
 	for i, p := range panels {
@@ -95,7 +95,7 @@ func (s *sheet) seriesOf(panels []Panel, step string) []DotRow {
 			s.key(names[n], icons[n%len(icons)], colour(n))
 			for _, pt := range one.Points {
 				if i == 0 {
-					spoken = append(spoken, DotRow{Name: one.Name + " " + pt.Date, Value: pt.Value})
+					spoken = append(spoken, saidFigure{Name: one.Name + " " + pt.Date, Value: pt.Value})
 				}
 			}
 			n++

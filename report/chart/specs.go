@@ -67,18 +67,13 @@ func bothWidths(charts []Spec) []Spec {
 func figures(r *report.Report) []Spec {
 	var specs []Spec
 	for _, year := range r.Batches.Seasons {
-		if year == r.Season || noteAsks(r, year, "losses") {
+		if noteAsks(r, year, "losses") {
 			specs = append(specs, losses(r, year)...)
 		}
+		specs = append(specs, weeks(r, year)...)
 	}
-	specs = append(specs, weeks(r, r.Season)...)
 	specs = append(specs, rooms(r, r.Season)...)
 	specs = append(specs, leeway(r)...)
-	for i := range r.Trays.Payback {
-		pair := &r.Trays.Payback[i]
-		specs = append(specs, matches(r, pair)...)
-		specs = append(specs, nextTrays(r, pair)...)
-	}
 	return specs
 }
 

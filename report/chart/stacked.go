@@ -137,9 +137,9 @@ func (s *sheet) bar(name string, data []opts.BarData, series int, o opts.BarChar
 
 // sayTotals reads out the whole bars: their parts stand in the table beside.
 func sayTotals(rows []StackRow, totals []*float64, a Axis) string {
-	dots := make([]DotRow, len(rows))
+	dots := make([]saidFigure, len(rows))
 	for i, r := range rows {
-		dots[i] = DotRow{Name: r.Name, Value: totals[i]}
+		dots[i] = saidFigure{Name: r.Name, Value: totals[i]}
 	}
 	return sayRows(dots, a)
 }
