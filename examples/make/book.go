@@ -18,6 +18,8 @@ func (f *farm) book() files {
 		"costs.csv":   f.costTable().csv(),
 		"chamber.csv": f.chamberTable().csv(),
 		"house.csv":   f.houseTable().csv(),
+		"wishes.csv":  wanting().csv(),
+		"changes.csv": changed().csv(),
 	}
 	for name, text := range notes {
 		all["notes/"+name] = []byte(text)
@@ -47,7 +49,7 @@ func settings() *table {
 		{"sure_of_target", "90", "nine sowings in ten should be enough"},
 		{"plug_price", "0.32", "what Alderquay asks for a plug"},
 		{"heating_months", "2-5", "burner lit early February, off by June"},
-		{"bench_places", text(benchPlaces), "eight benches"},
+		{"bench_places", text(benchPlaces), "ten benches"},
 		{"chamber_places", text(chamberPlaces), "8 in the big box, 6 in the small one"},
 		{"tray_turnaround", "3", "soaked, scrubbed, dried"},
 	} {

@@ -29,7 +29,7 @@ type leave struct {
 // leaving decides when and how a batch goes.
 func (f *farm) leaving(b *batch) {
 	b.how = []way{inSowings, inOut, noSurplus, forgotten, unfinished}[f.luck.pick(.5, .33, .05, .08, .04)]
-	if b.paired && b.how > inOut {
+	if b.paired { // what is compared is set out in one go
 		b.how = inSowings
 	}
 	b.wait = f.waits(b)
@@ -51,6 +51,9 @@ func (f *farm) waits(b *batch) int {
 	early := f.luck.IntN(3)
 	late := [][2]int{{0, 1}, {1, 3}, {4, 4}, {8, 7}, {15, 5}}[f.luck.pick(.44, .27, .16, .09, .04)]
 	wait := late[0] + f.luck.IntN(late[1])
+	if b.season == 2026 {
+		wait /= 3 // the beds were ready
+	}
 	if wait == 0 {
 		wait = -early
 	}

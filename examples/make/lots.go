@@ -34,7 +34,7 @@ var unlike = map[string]struct {
 	note   string
 }{
 	"CAN-25": {2024, -1.9, "opened packet from the back of the shelf"},
-	"BAR-26": {2024, -1.2, "left from the year before last, kept in the barn"},
+	"BAR-26": {2024, -.9, "left from the year before last, kept in the barn"},
 }
 
 // lotFor finds or opens the lot a batch is sown from: lettuce and the big
@@ -75,10 +75,7 @@ func (f *farm) lotCode(variety string, season int) (code string, twin *lot) {
 
 // openLot gives a new lot its supplier, number and vigour.
 func (f *farm) openLot(code string, season int, b *batch, twin *lot) *lot {
-	luck := f.luck
-	if twin != nil { // the farm's own luck stays as it was
-		luck = newChance(1000 + uint64(len(f.lots)))
-	}
+	luck := luckOf(code)
 	who := luck.IntN(len(suppliers))
 	l := &lot{luck: luck, code: code, crop: b.crop, variety: b.variety, season: season, supplier: suppliers[who],
 		number:  fmt.Sprintf("%c%d%04d", "WAT"[who], season%10, 1000+luck.IntN(8999)),

@@ -101,7 +101,7 @@ func bills(season int, luck chance) []cost {
 var once = map[int][]cost{
 	2023: {{on: on("2023-02-03"), category: "equipment", amount: 62, note: "thermostat for the small box, fitted by the electrician"}},
 	2024: {
-		{on: on("2024-01-19"), category: "equipment", amount: 112, note: "invoice, heavy trays"}, // repeats trays.csv
+		{on: on("2024-01-19"), category: "equipment", amount: 108.8, note: "invoice, heavy trays"}, // repeats trays.csv
 		{on: on("2024-02-14"), category: "equipment", amount: 48, tray: "A128", note: "rack to wash the heavy trays"},
 		{on: on("2024-03-12"), category: "other", amount: 54, crop: "strawberry", note: "200 bare-root plugs"},
 	},

@@ -73,7 +73,7 @@ type stay struct {
 
 // raise runs the farm from its first sowing to its last day.
 func raise() *farm {
-	f := &farm{luck: newChance(1), last: on(lastDay), days: map[string]float64{},
+	f := &farm{luck: luckOf(""), last: on(lastDay), days: map[string]float64{},
 		places: map[string][]stay{}, number: map[string]int{}}
 	f.weather = readings(f.last)
 	for season := 2023; season <= 2026; season++ {
@@ -101,9 +101,6 @@ func (f *farm) sowAll(season int) {
 	}
 }
 
-// growth is how much the farm sows, beside its plan.
-var growth = map[int]float64{2023: .9, 2024: 1, 2025: 1.05, 2026: 1.1}
-
 // wishes lays a season's plan out by date.
 func wishes(season int) []wish {
 	luck := newChance(uint64(season))
@@ -115,8 +112,7 @@ func wishes(season int) []wish {
 		}
 		for n := range p.times {
 			d := (in(season, p.first) + day(n*p.every+luck.IntN(5)-2)).workday()
-			trays := math.Max(.5, math.Round(2*p.trays*growth[season])/2)
-			all = append(all, turn(p, n, wish{plan: p, sown: d, tray: p.tray, trays: trays})...)
+			all = append(all, turn(p, n, wish{plan: p, sown: d, tray: p.tray, trays: p.size(season)})...)
 		}
 	}
 	return append(all, byHand(season)...)
@@ -180,6 +176,7 @@ func (f *farm) sow(w wish) *batch {
 	key := fmt.Sprint(c.code, season%100)
 	f.number[key]++
 	b.code = fmt.Sprintf("%s-%02d", key, f.number[key])
+	f.luck = luckOf(b.code)
 	b.cells = int(math.Round(b.trays * float64(b.tray.cells)))
 	if w.cells > 0 {
 		b.cells, b.part = w.cells, w.cells != b.cells
@@ -213,8 +210,8 @@ func (f *farm) schedule(b *batch, w wish) {
 	if w.planned != 0 {
 		b.planned = w.planned
 	}
-	if !b.onto.pricks() && f.luck.Float64() < .75 {
-		b.wanted = int(float64(b.cells)*(.6+.12*f.luck.Float64())) / 10 * 10
+	if !b.onto.pricks() && (f.luck.Float64() < .75 || b.crop.asked > 0) {
+		b.wanted = int(float64(b.cells)*(.6+b.crop.asked+.12*f.luck.Float64())) / 10 * 10
 	}
 	if w.wanted > 0 {
 		b.wanted = w.wanted
@@ -258,7 +255,7 @@ func (f *farm) follow(b *batch) []wish {
 const (
 	bigBox, smallBox           = "big box", "small box"
 	bigPlaces, smallPlaces     = 8.0, 6.0
-	benchPlaces, chamberPlaces = 106, 14
+	benchPlaces, chamberPlaces = 128, 14
 )
 
 // warm puts a batch into a chamber, or on the bench where both are full.
