@@ -186,3 +186,22 @@ func TestPlaceOfThePairsGap(t *testing.T) {
 		t.Errorf("%+v", m)
 	}
 }
+
+// Cells looked at are to be written in the counts that lack them. A batch is due for a count
+// from the day after its crop takes to come up.
+func TestGapsOfCounts(t *testing.T) {
+	b := booktest.New(t)
+	b.Sow("a", "2025-03-01", "orache", "x", "GONE", 1)
+	b.Count("a", "2025-03-08", 20).Pos = records.Pos{File: "counts.csv", Line: 2}
+	none := b.Count("a", "2025-03-09", 0)
+	none.Pos, none.Cells = records.Pos{File: "counts.csv", Line: 3}, records.Known(0)
+	b.Sow("b", "2025-03-10", "orache", "x", "AIR", 1)
+	if m := gapOf(t, reportOf(b, "2025-03-18"), "cells looked at"); len(m.Places) != 1 || m.Places[0].Line != 2 {
+		t.Errorf("%+v", m)
+	}
+	for today, due := range map[string]bool{"2025-03-17": false, "2025-03-18": true} {
+		if is := slices.ContainsFunc(reportOf(b, today).Missing, func(m Missing) bool { return m.What == "count" }); is != due {
+			t.Errorf("%s: due for a count: %v", today, is)
+		}
+	}
+}

@@ -75,3 +75,23 @@ func TestOpenBatchesAndIdleCodes(t *testing.T) {
 		}
 	}
 }
+
+// The rows that lack a cell, and no others.
+func TestRowsOfTrayGaps(t *testing.T) {
+	b := booktest.New(t)
+	at := func(line int) records.Pos { return records.Pos{File: "trays.csv", Line: line} }
+	b.Trays = []records.Purchase{
+		{Pos: at(2), Tray: "A", Kind: "k", Cells: 72, Count: records.Known(3)},
+		{Pos: at(3), Tray: "B", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0)},
+		{Pos: at(4), Tray: "C", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Uses: records.Known(40.0)},
+		{Pos: at(5), Tray: "D", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Lasts: records.Known(9.0)},
+		{Pos: at(6), Tray: "D", Kind: "k", Cells: 72, Price: records.Known(2.0), Lasts: records.Known(9.0)},
+	}
+	b.Leave(b.Sow("a", "2025-03-01", "leek", "Arvo", "A", 1), "2025-03-11", 50, 0)
+	r := reportOf(b)
+	for what, line := range map[string]int{"price of a tray: A": 2, "life of a tray: B": 3, "years a tray lasts: C": 4, "number of trays bought: D": 6} {
+		if m := gapOf(t, r, what); len(m.Places) != 1 || m.Places[0].Line != line || m.Places[0].File != "trays.csv" {
+			t.Errorf("%s: %+v, want line %d", what, m.Places, line)
+		}
+	}
+}

@@ -14,6 +14,7 @@ import (
 type Options struct {
 	Today  records.Date // replaces the last date in the book where known (rule "Today")
 	Season int          // the season reviewed on the front page; 0: the last
+	Public bool         // of a book as it may be published: pages of the farm's own work are left out
 	Grow   float64      // every batch's trays times this, on the "if" of the room; 0 or 1: as it is
 	Switch []Switch     // tray codes to swap, on the "if" of the room; case and spaces do not matter
 }

@@ -63,6 +63,23 @@ func TestTraysLeft(t *testing.T) {
 	}
 }
 
+// What was sown today holds trays, and what comes free today is told; a code of which
+// nobody knows how many are owned leaves the others told.
+func TestTraysOfToday(t *testing.T) {
+	b := booktest.New(t)
+	b.Trays[1].Count = records.Known(4) // AIR: no count
+	b.Sow("today", "2025-04-01", "orache", "x", "WALL", 3).Planned = b.Day("2025-06-10")
+	b.Leave(b.Sow("gone", "2025-02-01", "orache", "x", "WALL", 1), "2025-03-29", 90, 0) // free on 1 April
+	r := reportOf(b, "2025-04-01")
+	if free := r.Lines(Freeing); len(free) != 1 || free[0].Date != b.Day("2025-04-01") {
+		t.Errorf("%+v", free)
+	}
+	left := r.Lines(TraysLeft)
+	if len(left) != 8 || left[0].Subject != "WALL" || left[0].Value.Value != 1 {
+		t.Errorf("%+v", left)
+	}
+}
+
 // Rule "Work due": trays are told that come free within 14 days, today counted.
 func TestFreeingEnds(t *testing.T) {
 	b := booktest.New(t)

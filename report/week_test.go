@@ -83,6 +83,10 @@ func TestLeewayOfALateBatch(t *testing.T) {
 			s.Planned = b.Day("2025-02-10")
 			b.Leave(s, "2025-03-01", 60, 0)
 			b.Look(code, "2025-02-15", 20, 15)
+			other := b.Sow("other"+code, "2025-01-01", "mibuna", "x", "AIR", 1)
+			other.Planned = b.Day("2025-02-10")
+			b.Leave(other, "2025-03-01", 60, 0)
+			b.Look("other"+code, "2025-02-15", 20, 20)
 		}
 		b.Sow("late", "2025-03-01", "orache", "x", "AIR", 1).Planned = b.Day("2025-03-27")
 		b.Sow("wall", "2025-03-01", "orache", "x", "WALL", 1).Planned = b.Day("2025-03-27")

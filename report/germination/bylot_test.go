@@ -49,6 +49,22 @@ func TestVerdictByOneLot(t *testing.T) {
 	}
 }
 
+// A variety is tried by its lots where any batch of it has one written, be it in a tray of
+// which there was no other: those compared, without a lot, are one.
+func TestALotWrittenElsewhere(t *testing.T) {
+	b := booktest.New(t)
+	alike(b, "q", "orache", "Q", 60, 60, 60, 60)
+	alike(b, "p", "orache", "P", 95, 95, 95, 95)
+	if d := figures(b, "2025-04-01").verdictOn(t, 2025, "P"); d.Words() != "clearly higher" {
+		t.Errorf("no lot written: %q", d.Words())
+	}
+	b.Sow("z", "2025-03-01", "orache", "P", "WALL", 1).Lot = "L"
+	b.Count("z", "2025-03-20", 95)
+	if d := figures(b, "2025-04-01").verdictOn(t, 2025, "P"); d.Words() != "higher, by one lot: none written" || d.Batches != 4 {
+		t.Errorf("one written: %q of %d", d.Words(), d.Batches)
+	}
+}
+
 // A lot left out may leave too few batches: that undoes a verdict as well. Of the lots that
 // so undo it the one that moves the difference most is named, that of the larger batches
 // here; two that move it alike stand by bytes.

@@ -155,7 +155,7 @@ var byLot = map[rate.Verdict]rate.Verdict{rate.ClearlyHigher: rate.HigherByLot, 
 // variety without any lot written is not tried.
 func (c *court) tried(variety string, last round, t float64) (verdict rate.Verdict, lot string) {
 	verdict = last.clear(t)
-	lots := lotsAgainst(c.layers, variety, last.left)
+	lots := lotsOf(c.layers, variety)
 	if verdict == rate.NoDifference || len(lots) == 1 && lots[0] == "" {
 		return verdict, ""
 	}

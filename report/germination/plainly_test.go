@@ -100,7 +100,7 @@ func (p *plain) words(in []*Counted, variety string) string {
 	if is == 0 {
 		return "no clear difference"
 	}
-	own := batch.Filter(in, func(c *Counted) bool { return c.Variety == variety && p.met(in, c) })
+	own := batch.Filter(in, func(c *Counted) bool { return c.Variety == variety })
 	lots, _ := batch.GroupBy(own, lotOf)
 	slices.Sort(lots)
 	_, _, with, _ := p.compare(in, variety)
@@ -123,11 +123,6 @@ func (p *plain) words(in []*Counted, variety string) string {
 		return way + ", by one lot: " + found
 	}
 	return "clearly " + way
-}
-
-// met reports whether a batch of another variety stands in the batch's stratum.
-func (p *plain) met(in []*Counted, c *Counted) bool {
-	return slices.ContainsFunc(in, func(o *Counted) bool { return stratumOf(o) == stratumOf(c) && o.Variety != c.Variety })
 }
 
 // Of any book every verdict, number of batches and interval is that of the plain reading.

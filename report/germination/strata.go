@@ -125,16 +125,14 @@ func contrastOf(layers []layer, variety string, left []string, rho float64, with
 	return c
 }
 
-// lotsAgainst lists the lots, sorted, of a variety's batches that stand in a stratum with
-// one of the others that are left; the empty one stands for batches without a lot.
-func lotsAgainst(layers []layer, variety string, left []string) []string {
+// lotsOf lists the lots of a variety's batches, sorted; the empty one stands for batches
+// without a lot.
+func lotsOf(layers []layer, variety string) []string {
 	found := map[string]bool{}
 	for _, l := range layers {
-		other := slices.ContainsFunc(left, func(v string) bool { return v != variety && l.all[v].n > 0 })
 		for lot := range l.lots[variety] {
-			found[lot] = found[lot] || other
+			found[lot] = true
 		}
 	}
-	maps.DeleteFunc(found, func(_ string, stands bool) bool { return !stands })
 	return slices.Sorted(maps.Keys(found))
 }
