@@ -27,6 +27,7 @@ type Book struct {
 // them; LeftOut those of them that no figure uses.
 type File struct {
 	Name    string
+	As      string // its name as found, in places: of the file, or of a workbook's sheet
 	Rows    int
 	LeftOut int
 	Columns []string // the contract's columns present, in the contract's order

@@ -106,13 +106,20 @@ func (l *loader) checkLots() {
 	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Code }))
 }
 
-// checkCrops warns of costs for a crop that was never sown.
+// checkCrops warns of costs for a crop that was never sown. Bills of the last weeks may
+// be for a crop yet to be sown, unless it is nearly one of those that were.
 func (l *loader) checkCrops() {
-	places := map[string][]*row{}
+	known := codes(l.sowings, func(s Sowing) string { return s.Crop })
+	today, _ := latest(l.events())
+	places, old := map[string][]*row{}, map[string]bool{}
 	for e := range alive(l.costs) {
 		places[e.is.Crop] = append(places[e.is.Crop], e.row)
+		old[e.is.Crop] = old[e.is.Crop] || int(today-e.is.Date) > oddGap
 	}
-	l.unknown("unknown-crop", "crop", "sowings.csv", places, codes(l.sowings, func(s Sowing) string { return s.Crop }))
+	maps.DeleteFunc(places, func(crop string, _ []*row) bool {
+		return !old[crop] && !slices.Contains(known, crop) && l.nearKey(crop, known) == ""
+	})
+	l.unknown("unknown-crop", "crop", "sowings.csv", places, known)
 }
 
 // codes lists the codes of a log, those of rows left out too.

@@ -81,11 +81,16 @@ func (l *loader) checkNamesBeside() {
 // one by empty cells is odd by itself.
 const otherForm = 10
 
+// lastCount is how many days after a count no other is waited for.
+const lastCount = 14
+
 // checkLoneEmpty warns of a batch's last count if it is by empty cells where the others
 // of the batch, or nearly all of the log, are by those emerged, and is of more than half
 // the cells: at the end few are empty, and those are counted. An earlier count that is
-// the wrong way round falls, or is fallen below, which is told as that.
+// the wrong way round falls, or is fallen below, which is told as that; and a count of
+// these days is perhaps not the last.
 func (l *loader) checkLoneEmpty() {
+	today, _ := latest(l.events())
 	emerged, empty := map[string]int{}, map[string]int{} // counts of each batch; of all under ""
 	for e := range alive(l.counts) {
 		of := emerged
@@ -99,16 +104,21 @@ func (l *loader) checkLoneEmpty() {
 		e := s[len(s)-1]
 		n, looked, code := e.is.Empty, l.looked(e.is), e.is.Batch
 		lone := empty[code] == 1 && emerged[code] > 0 || emerged[code] == 0 && emerged[""] >= otherForm*empty[""]
-		if n.Known && lone && looked.Known && 2*n.Value > looked.Value {
+		if n.Known && lone && looked.Known && 2*n.Value > looked.Value && int(today-e.is.Date) >= lastCount {
 			e.shifted("empty", itoa(n.Value)+" of "+itoa(looked.Value)+" cells empty, where other counts are by those emerged", "does it belong into emerged?")
 		}
 	}
 }
 
-// checkSurplus warns of plants left over of a batch of which none were set out.
+// checkSurplus warns of plants left over of a batch of which none were set out, here or
+// in out.csv.
 func (l *loader) checkSurplus() {
+	out := map[string]bool{}
+	for e := range alive(l.outs) {
+		out[e.is.Batch] = true
+	}
 	for e := range alive(l.sowings) {
-		if e.is.Surplus.Known && !e.is.PlantsOut.Known && e.is.Surplus.Value > 0 {
+		if e.is.Surplus.Value > 0 && !e.is.PlantsOut.Known && !out[e.is.Code] {
 			e.shifted("surplus", "surplus "+itoa(e.is.Surplus.Value)+" without plants_out", "does it belong into plants_out?")
 		}
 	}

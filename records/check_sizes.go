@@ -67,20 +67,36 @@ func (l *log) checkMost(m manyOf) {
 	}
 }
 
-// timesOff is how many times too large or too small a number is asked about where
-// another of its row says what it should be near.
+// timesOff is how many times too large a number is asked about where another of its
+// row, or of its log, says what it should be near.
 const timesOff = 5
 
-// checkWanted warns of batches whose cells sown and plants wanted are far apart.
+// plot is what batches share that are sown for one piece of land.
+type plot struct {
+	crop    string
+	planned Date
+	wanted  int
+}
+
+// checkWanted warns of plants wanted that are many times the cells sown for them, by all
+// batches that want as many of a crop for that day, and of trays with ten times the
+// cells that are wanted. One tray is often sown for a few plants, and what is sown again
+// may be a part.
 func (l *loader) checkWanted() {
+	cells := map[plot]int{}
+	of := func(s Sowing) plot { return plot{s.Crop, s.Planned, s.Wanted.Value} }
 	for e := range alive(l.sowings) {
-		cells, wanted := l.cellsSown(e.is), e.is.Wanted
-		if !cells.Known || !wanted.Known || wanted.Value == 0 {
+		cells[of(e.is)] += l.cellsSown(e.is).Value
+	}
+	for e := range alive(l.sowings) {
+		sown, wanted := l.cellsSown(e.is), e.is.Wanted
+		if !sown.Known || !wanted.Known || wanted.Value == 0 || e.is.Replaces != "" {
 			continue
 		}
-		if wanted.Value >= timesOff*cells.Value || cells.Value >= timesOff*wanted.Value {
-			e.doubt("odd-wanted", "wanted", itoa(wanted.Value)+" plants wanted of "+plural(cells.Value, "cell")+" sown",
-				"numbers within "+itoa(timesOff)+" times of each other are expected", "are trays, cells and wanted right?")
+		few := wanted.Value >= timesOff*cells[of(e.is)]
+		if few || e.is.Trays > 1 && sown.Value >= oddTimes*wanted.Value {
+			e.doubt("odd-wanted", "wanted", itoa(wanted.Value)+" plants wanted of "+plural(sown.Value, "cell")+" sown",
+				"as many cells as plants, or some more, are expected", "are trays, cells and wanted right?")
 		}
 	}
 }
@@ -125,15 +141,6 @@ func (l *loader) checkLongPeriods() {
 		if days := int(until-from) + 1; days > longPeriod {
 			e.doubt("long-period", col, "a period of "+plural(days, "day")+", from "+from.String()+" to "+until.String(),
 				"no more than a year is expected", "another year?")
-		}
-	}
-}
-
-// checkTested warns of lots tested after they were bought: a packet bears its test.
-func (l *loader) checkTested() {
-	for e := range alive(l.lots) {
-		if e.is.Tested.Known() && e.is.Bought.Known() && e.is.Tested > e.is.Bought {
-			e.doubt("tested-late", "tested", "tested "+e.is.Tested.String()+", bought "+e.is.Bought.String(), "a test before the purchase is expected", "another year?")
 		}
 	}
 }

@@ -74,7 +74,18 @@ func (l *log) couldBe(cells []string) bool {
 		}
 		told = told || day || number
 	}
-	return told || len(cells) > 2 && len(cells) >= len(l.header)-1
+	return told || l.isCrop(cells)
+}
+
+// isCrop reports whether the cell of a row's crop is one of the book's: a lot has
+// neither a day nor a number that it must have.
+func (l *log) isCrop(cells []string) bool {
+	i, ok := l.at["crop"]
+	if !ok {
+		return false
+	}
+	_, known := l.names.shown["crop\x00\x00"+l.names.key(strings.Trim(cells[i], ` "`))]
+	return known
 }
 
 // isDay reports whether a cell is a day, in whatever order.

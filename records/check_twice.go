@@ -5,27 +5,31 @@ import (
 	"strings"
 )
 
-// fewestTwice is how many rows in a row must stand above already until it is told. Two
-// people may each count, or each work two hours, and write the same; three such rows
-// on end are a block pasted again.
+// fewestTwice is how many rows on end must stand above already until it is told, where a
+// row may well be like another: two people each work two hours, two trays have as many
+// seedlings, a chamber is as warm in the evening. Three such rows are a block pasted
+// again.
 const fewestTwice = 3
-
-// oftenAlike are logs in which a row may well be like another.
-var oftenAlike = map[string]bool{"counts.csv": true}
 
 // checkTwice warns of rows that stand twice in a log, cell for cell, a block of them
 // once. A double batch or lot is an error of its own and left out.
 func (l *loader) checkTwice() {
-	labour := map[*row]bool{}
+	alike := map[*row]bool{}
 	for e := range alive(l.costs) {
-		labour[e.row] = e.is.Category == Labour
+		alike[e.row] = e.is.Category == Labour
+	}
+	for e := range alive(l.counts) {
+		alike[e.row] = true
+	}
+	for e := range alive(l.chamber) {
+		alike[e.row] = !e.is.Minute.Known
 	}
 	for _, log := range l.logs {
 		if log.Name == "book.csv" {
 			continue
 		}
 		for _, b := range repeated(log) {
-			single := slices.ContainsFunc(b.rows, func(r *row) bool { return !labour[r] && !oftenAlike[log.Name] })
+			single := slices.ContainsFunc(b.rows, func(r *row) bool { return !alike[r] })
 			if single || len(b.rows) >= fewestTwice {
 				b.report()
 			}

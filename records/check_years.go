@@ -38,14 +38,19 @@ func (l *loader) checkYears() {
 			days := log.daysOf(col)
 			for _, j := range jumps(days) {
 				days[j.at].row.doubt("another-year", col, col+" "+days[j.at].day.String()+" beside "+days[j.near].day.String()+" and "+
-					days[j.far].day.String()+" in the rows "+j.where, "a date near theirs is expected", "as written it counts for "+itoa(days[j.at].day.Year())+": another year?")
+					days[j.far].day.String()+" in the rows "+j.where, "a date near theirs is expected", "as written it counts for season "+itoa(l.settings.Season(days[j.at].day))+": another year?")
 			}
 		}
 	}
 	l.checkLotYears()
 }
 
-// checkLotYears warns of lots bought long after the first sowing from them.
+// longShelf is how many days a lot may lie until it is first sown before a test of that
+// time is taken to show that it was bought later.
+const longShelf = 200
+
+// checkLotYears warns of lots bought long after the first sowing from them, and of lots
+// bought long before it and tested in between: a packet bears the test it was sold with.
 func (l *loader) checkLotYears() {
 	first := map[string]Date{}
 	for e := range alive(l.sowings) {
@@ -54,10 +59,17 @@ func (l *loader) checkLotYears() {
 		}
 	}
 	for e := range alive(l.lots) {
-		sown, ok := first[e.is.Code]
-		if days := int(e.is.Bought - sown); ok && e.is.Bought.Known() && days > oddGap {
-			e.doubt("another-year", "bought", "bought "+e.is.Bought.String()+", and sown from "+plural(days, "day")+" before, on "+sown.String(),
+		bought, tested, sown := e.is.Bought, e.is.Tested, first[e.is.Code]
+		if !bought.Known() || !sown.Known() {
+			continue
+		}
+		if days := int(bought - sown); days > oddGap {
+			e.doubt("another-year", "bought", "bought "+bought.String()+", and sown from "+plural(days, "day")+" before, on "+sown.String(),
 				"a day before the first sowing from the lot is expected", "another year?")
+		}
+		if sown-bought >= longShelf && bought < tested && tested <= sown {
+			e.doubt("another-year", "bought", "bought "+bought.String()+", tested "+tested.String()+" and first sown "+sown.String(),
+				"a test before the purchase is expected", "another year?")
 		}
 	}
 }

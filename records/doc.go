@@ -205,7 +205,8 @@
 //
 // A workbook, .xlsx or .ods, has each log as a sheet of its name without the ending:
 // sowings, counts. Names of sheets are compared without case and spaces; other sheets
-// are not read, and Book.OtherSheets lists them. Cells count by what is stored, never by
+// are not read, and Book.OtherSheets lists them. A sheet with its header alone is no log
+// yet. Cells count by what is stored, never by
 // how they are shown: days, numbers, percents, yes and no are taken as such whatever the
 // settings dates and decimal say, 85 % is 85, a formula is its stored result. Texts are
 // read as the cells of a file. An error such as #N/A is an error at its cell, and so is a
@@ -249,14 +250,14 @@
 // purchase more than a year after every other date of the book; more than 20 places a
 // tray, 10,000 trays a batch, 10 million of money or of anything counted.
 //
-// Warnings, numbers: rows twice, cell for cell (in counts and labour three or more on
-// end, a block once); a tray's price 5 times, or a fifth of, the code's others; a price a
+// Warnings, numbers: rows twice, cell for cell (of counts, labour and readings without a
+// time three or more on end, a block once); a tray's price 5 times, or a fifth of, the code's others; a price a
 // seed 10 times, or a tenth of, three other lots of the crop; an amount, or hours, 10
 // times the largest other of five of its category or task; seeds in a cell above 30, or
 // 10 times those of three other sowings of the crop; 5 times the plants of four other
 // looks; a purchase above 5,000 trays, a tray above 1,000 cells, 4 places, 30 minutes or
-// 40 years; cells sown and plants wanted 5 times apart; more plants out, or dead, than
-// cells.
+// 40 years; plants wanted 5 times the cells sown for them, or two trays and more with 10
+// times the cells that are wanted; more plants out, or dead, than cells.
 //
 // Warnings, dates: what belongs to a batch (a count, a look, plants out, out of the
 // chamber, set out) more than 60 days, or a sowing more than 300, after every other day on
@@ -266,15 +267,16 @@
 // or more from those of the rows above and below, where these are within 100 days of each
 // other and four in five rows of the log are so near the one before; of five rows or more
 // also the last if it falls back, and the first if it is ahead. A lot bought more than 60
-// days after the first sowing from it, or tested after it was bought. Anything of a batch
+// days after the first sowing from it, or 200 before it and tested since. Anything of a batch
 // after its end; planned or set out more than 200 days after sown; a cost of more than a
 // year; a season without sowings, unless the book goes on into it without a break of more
 // than 120 days.
 //
 // Warnings, cells: a quoted cell whose line breaks are followed by what looks like rows of
 // the log; a cell that seems to have slipped to the right: a number among words, a name of
-// the blank column on its left, a batch's last count by empty cells, most of them, where
-// others are by emerged, surplus without plants_out, a mark beside s1 to s5.
+// the blank column on its left, a batch's last count (14 days and more ago) by empty
+// cells, most of them, where others are by emerged, surplus without plants_out, a mark
+// beside s1 to s5.
 //
 // Warnings, files: a name that is nearly a log's or a copy's, a workbook beside the logs,
 // notes of a season without sowings.

@@ -57,7 +57,7 @@ func asOf(t *testing.T, log Log, text string, day Date) string {
 // of the example is there a warning but the one that is meant.
 func TestGrowingBookNeverCriesWolf(t *testing.T) {
 	files := exampleFiles(t, "ottermoss")
-	step := Date(3)
+	step := Date(31)
 	if testing.Short() {
 		step = 97
 	}

@@ -112,7 +112,7 @@ func (l *loader) book() *Book {
 // count says how many rows the log has and how many no figure uses.
 func (l *log) count() File {
 	lost := len(l.src.faults())
-	f := File{Name: l.Name, Rows: len(l.rows) + lost, LeftOut: lost, Columns: l.columns(), Unread: l.unread, heads: l.header}
+	f := File{Name: l.Name, As: printable(l.file), Rows: len(l.rows) + lost, LeftOut: lost, Columns: l.columns(), Unread: l.unread, heads: l.header}
 	for i := range l.rows {
 		if l.rows[i].out {
 			f.LeftOut++

@@ -37,12 +37,15 @@ func (w *sheetsOf) beside() fs.FS {
 }
 
 // words calls logs by their sheets.
-func (w *sheetsOf) words(s string) string { return asSheets.Replace(s) }
+func (w *sheetsOf) words(s string) string { return AsSheets(s) }
+
+// AsSheets calls the logs of a text by their sheets: sheet counts for counts.csv.
+func AsSheets(s string) string { return asSheets.Replace(s) }
 
 var asSheets = func() *strings.Replacer {
 	var pairs []string
 	for _, l := range Logs {
-		pairs = append(pairs, l.Name, "sheet "+stem(l))
+		pairs = append(pairs, l.Name, "sheet "+l.Sheet())
 	}
 	return strings.NewReplacer(pairs...)
 }()
@@ -66,25 +69,26 @@ func logOfSheet(sheet string) string {
 		return r
 	}, folded)
 	for _, l := range Logs {
-		if stem(l) == folded {
+		if l.Sheet() == folded {
 			return l.Name
 		}
 	}
 	return ""
 }
 
-// stem is a log's name without its ending, as its sheet is called.
-func stem(l Log) string { return strings.TrimSuffix(l.Name, ".csv") }
+// Sheet is what the log's sheet is called: its name without the ending.
+func (l Log) Sheet() string { return strings.TrimSuffix(l.Name, ".csv") }
 
 // find matches the workbook's sheets with the logs. A sheet that is called exactly as
-// its log goes before one that is nearly; one that is still empty is no log yet.
+// its log goes before one that is nearly. One without a row is no log yet: a starter
+// workbook has them all.
 func (w *sheetsOf) find(l *loader) {
 	if w.err != nil {
 		l.unreadable(Pos{File: w.name}, w.err)
 		return
 	}
 	for _, s := range w.book.Sheets {
-		if log := logOfSheet(s.Name); log != "" && !empty(s) && (l.found[log] == "" || s.Name == stem(logOf(log))) {
+		if log := logOfSheet(s.Name); log != "" && !empty(s) && (l.found[log] == "" || s.Name == logOf(log).Sheet()) {
 			l.found[log] = s.Name
 		}
 	}
@@ -99,8 +103,14 @@ func (w *sheetsOf) find(l *loader) {
 	}
 }
 
-// empty reports whether a sheet that was read has nothing in it.
-func empty(s workbook.Sheet) bool { return s.Bad == nil && len(s.Rows) == 0 }
+// empty reports whether a sheet that was read has no row below its header; of sowings,
+// which every book has, not even that.
+func empty(s workbook.Sheet) bool {
+	if s.Bad != nil || logOfSheet(s.Name) == "sowings.csv" {
+		return s.Bad == nil && len(s.Rows) == 0
+	}
+	return len(s.Rows) <= 1
+}
 
 // unreadable reports what the reader of workbooks says.
 func (l *loader) unreadable(at Pos, err error) {
@@ -126,8 +136,8 @@ func (w *sheetsOf) passedOver(l *loader, name string) {
 		l.report("near-file", Pos{File: name}, "the sheet is not read; it is taken for a copy of "+quote(l.found[log]),
 			"one sheet for each log is expected", "put what is right into one of them, and rename the other")
 	case log != "":
-		l.report("near-file", Pos{File: name}, "the sheet is not read; it is taken for "+stem(logOf(log)), "a log's name is expected",
-			"did you mean "+quote(stem(logOf(log)))+"? Rename it")
+		l.report("near-file", Pos{File: name}, "the sheet is not read; it is taken for "+logOf(log).Sheet(), "a log's name is expected",
+			"did you mean "+quote(logOf(log).Sheet())+"? Rename it")
 	default:
 		l.others = append(l.others, printable(name))
 	}

@@ -228,11 +228,14 @@ func TestSheetProblems(t *testing.T) {
 			return errors.Join(row1(f, "counts", 1, "batch", "date", "emerged"), row1(f, "counts", 2, "A", "2025-03-10", 60, "", "beside"))
 		}, []string{"warning unnamed-column: counts!E1: column E has cells and no name"}},
 		"a copy and a misnamed sheet": {func(f *excelize.File) error {
-			return errors.Join(row1(f, " Counts", 1, "batch", "date", "emerged"), row1(f, "counts (2)", 1, "x"), row1(f, "scores 2025", 1, "x"), row1(f, "plans", 1, "x"))
+			return errors.Join(row1(f, " Counts", 1, "batch", "date", "emerged"), row1(f, " Counts", 2, "A", "2025-03-10", 60), row1(f, "counts (2)", 1, "x"), row1(f, "scores 2025", 1, "x"), row1(f, "plans", 1, "x"))
 		}, []string{`warning near-file: counts (2): the sheet is not read; it is taken for a copy of " Counts"`, `warning near-file: scores 2025: the sheet is not read; it is taken for scores`}},
 		"far too wide": {func(f *excelize.File) error {
 			return errors.Join(row1(f, "counts", 1, "batch", "date", "emerged"), f.SetCellInt("counts", "ZZ2", 1), f.SetCellStr("counts", "A3", strings.Repeat("x", 10_001)))
 		}, []string{"error size: counts!GS2: the row has more than 200 cells", "error size: counts!A3: the cell is longer than 10 kB"}},
+		"header alone": {func(f *excelize.File) error {
+			return errors.Join(row1(f, "trays", 1, "tray", "kind", "cells"), row1(f, "counts", 1, "batch", "day"))
+		}, nil},
 		"still empty": {func(f *excelize.File) error { _, err := f.NewSheet("counts"); return err }, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -296,7 +299,7 @@ func FuzzSheets(f *testing.F) {
 				head.Cells = append(head.Cells, workbook.Cell{Kind: workbook.Text, Text: col.Name})
 			}
 		}
-		sheet := workbook.Sheet{Name: stem(log), Rows: []workbook.Row{head, row}}
+		sheet := workbook.Sheet{Name: log.Sheet(), Rows: []workbook.Row{head, row}}
 		if log.Name == "sowings.csv" {
 			sheets = nil
 		}

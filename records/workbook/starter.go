@@ -113,7 +113,7 @@ func (w *writer) column(sheet string, col int, c Column) {
 	w.try(w.SetColStyle(sheet, name, w.style(&excelize.Style{CustomNumFmt: code(c.Form)})))
 	w.try(w.SetCellStr(sheet, name+"1", c.Head))
 	w.try(w.SetCellStyle(sheet, name+"1", name+"1", w.style(&excelize.Style{
-		Font: &excelize.Font{Bold: c.Required}, CustomNumFmt: code(AsTyped),
+		Font: &excelize.Font{Bold: c.Required, Family: "Calibri", Size: 11}, CustomNumFmt: code(AsTyped),
 		Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"E4EADF"}}})))
 	if c.Says != "" {
 		w.try(w.AddComment(sheet, excelize.Comment{Cell: name + "1", Author: "traybook", Text: c.Says,
