@@ -24,6 +24,7 @@ type buildCommand struct {
 	Switch  map[string]string `placeholder:"FROM=TO" help:"Show room and trays if batches of one tray code stood in another."`
 	NoCache bool              `help:"Draw every chart anew."`
 	Echarts string            `placeholder:"FILE" help:"Draw charts with this copy of ECharts."`
+	edition
 	telling
 }
 
@@ -50,7 +51,7 @@ func (c *buildCommand) build(out *voice, options report.Options, place *folder.H
 	if l.fatal() || c.Strict && l.errors() > 0 {
 		return refuse(out, l, c.telling)
 	}
-	r, err := l.compute(options)
+	r, err := c.compute(&l, options)
 	if err != nil {
 		return withProblems(out, l, c.telling, err)
 	}
@@ -63,11 +64,11 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, place *fo
 	if err != nil {
 		return err
 	}
-	files, pages, err := site(r, drawings)
+	files, pages, err := c.site(r, drawings)
 	if err != nil {
 		return err
 	}
-	if err := out.problems(r.Problems, c.telling); err != nil {
+	if err := out.problems(l.problems, c.telling); err != nil {
 		return err
 	}
 	out.total(l, c.telling)
@@ -108,6 +109,9 @@ func (c *buildCommand) folder() string {
 
 // options are the flags as report wants them, where 0 stands for what was not given.
 func (c *buildCommand) options() (o report.Options, err error) {
+	if err := c.edition.check(); err != nil {
+		return o, err
+	}
 	if c.Season != nil {
 		if o.Season = *c.Season; o.Season < 1 {
 			return o, failure("give a year such as 2026", "--season %d: not a year", o.Season)
@@ -170,6 +174,6 @@ func site(r *report.Report, charts templates.Charts) ([]folder.File, int, error)
 func (c *buildCommand) summary(out *voice, l loaded, pages, drawn int) error {
 	_, left, _ := l.rows()
 	out.result("%s, %s, %s left out; open %s", words.Count(pages, "page", "pages"), words.Count(drawn, "chart", "charts"),
-		words.Count(left, "row", "rows"), filepath.Join(c.folder(), "index.html"))
+		words.Count(left, "row", "rows"), filepath.Join(c.folder(), c.first()))
 	return l.status()
 }

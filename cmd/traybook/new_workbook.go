@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"traybook/records"
 	"traybook/records/workbook"
 	"traybook/report/words"
 )
@@ -22,7 +23,7 @@ func starterBook(out *voice, name string) error {
 	}
 	logs := map[string][]byte{}
 	for _, f := range files {
-		logs[f.Path] = f.Body
+		logs[f.Path] = []byte(records.AsSheets(string(f.Body)))
 	}
 	sheets, err := tables(logs)
 	if err != nil {

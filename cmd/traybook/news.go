@@ -68,14 +68,13 @@ func rowNews(before, now *records.Book) []string {
 	was, is := logsOf(before), logsOf(now)
 	var parts []string
 	for _, log := range records.Logs {
-		name := strings.TrimSuffix(log.Name, ".csv")
 		switch n := rows(now, log.Name) - rows(before, log.Name); {
 		case n > 0:
-			parts = append(parts, name+": "+words.Count(n, "row", "rows")+" more")
+			parts = append(parts, log.Sheet()+": "+words.Count(n, "row", "rows")+" more")
 		case n < 0:
-			parts = append(parts, name+": "+words.Count(-n, "row", "rows")+" fewer")
+			parts = append(parts, log.Sheet()+": "+words.Count(-n, "row", "rows")+" fewer")
 		case !reflect.DeepEqual(was[log.Name], is[log.Name]):
-			parts = append(parts, name+" changed")
+			parts = append(parts, log.Sheet()+" changed")
 		}
 	}
 	if !reflect.DeepEqual(before.Notes, now.Notes) {

@@ -66,7 +66,7 @@ func of[T any](table map[string]T, log, column string) T {
 func tables(files map[string][]byte) ([]workbook.Table, error) {
 	var all []workbook.Table
 	for _, log := range records.Logs {
-		t := workbook.Table{Name: strings.TrimSuffix(log.Name, ".csv")}
+		t := workbook.Table{Name: log.Sheet()}
 		for _, c := range log.Columns {
 			t.Columns = append(t.Columns, column(t.Name, c))
 		}
@@ -86,7 +86,7 @@ func tables(files map[string][]byte) ([]workbook.Table, error) {
 
 // column is a column of the format as a sheet has it.
 func column(log string, c records.Column) workbook.Column {
-	w := workbook.Column{Head: c.Name, Says: c.What, Required: c.Required, Form: of(forms, log, c.Name),
+	w := workbook.Column{Head: c.Name, Says: records.AsSheets(c.What), Required: c.Required, Form: of(forms, log, c.Name),
 		Words: of(choices, log, c.Name), From: of(sources, log, c.Name), Width: of(wide, log, c.Name)}
 	if c.Required {
 		w.Says += "\n\nNeeded: a row without it is left out."

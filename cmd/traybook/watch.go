@@ -5,7 +5,6 @@ import (
 	"os/signal"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"time"
 
 	"github.com/fsnotify/fsnotify"
@@ -58,10 +57,12 @@ func (c *watchCommand) Run(out *voice) error {
 	return w.wait(events)
 }
 
-// wait builds again when the files have changed and lie still. An interrupt ends it;
-// while a build is under way, an interrupt ends the program as any other.
+// wait builds again when the files have changed and lie still. An interrupt ends it; a
+// build under way is stopped as any other.
 func (w *vigil) wait(events *fsnotify.Watcher) error {
 	stop := make(chan os.Signal, 1)
+	signal.Notify(stop, signals()...)
+	defer signal.Stop(stop)
 	still := time.NewTimer(quiet) // and what was saved during the first build
 	var due time.Time             // when the first save not yet read must be
 	again := func() {
@@ -71,7 +72,6 @@ func (w *vigil) wait(events *fsnotify.Watcher) error {
 		still.Reset(min(quiet, time.Until(due)))
 	}
 	for {
-		signal.Notify(stop, os.Interrupt, syscall.SIGTERM)
 		select {
 		case <-stop:
 			return nil
@@ -85,7 +85,6 @@ func (w *vigil) wait(events *fsnotify.Watcher) error {
 			}
 		case <-still.C:
 			due = time.Time{}
-			signal.Reset(os.Interrupt, syscall.SIGTERM)
 			w.listen(events)
 			if w.changed() {
 				w.round()
@@ -187,29 +186,33 @@ func (w *vigil) buildAt(place *folder.Held, options report.Options) error {
 		w.out.remark("the review stays as it was: %s to mend", words.Count(l.errors(), "error", "errors"))
 		return status(nothing)
 	}
-	r, err := l.compute(options)
+	r, err := w.compute(&l, options)
 	if err != nil {
 		w.say(l)
 		return err
 	}
 	w.say(l)
-	return w.show(place, r)
+	return w.show(place, l, r)
 }
 
 // show writes the review and says what is new in it.
-func (w *vigil) show(place *folder.Held, r *report.Report) error {
+func (w *vigil) show(place *folder.Held, l loaded, r *report.Report) error {
 	drawings, _, err := w.draw(w.out, r)
 	if err != nil {
 		return err
 	}
-	files, _, err := site(r, drawings)
+	files, _, err := w.site(r, drawings)
 	if err != nil {
 		return err
 	}
 	if err := putSite(place, w.folder(), files); err != nil {
 		return err
 	}
-	w.out.result("%s; open %s", news(w.last, r), filepath.Join(w.folder(), "index.html"))
+	said := news(w.last, r)
+	if _, left, _ := l.rows(); left > 0 {
+		said += "; " + words.Count(left, "row", "rows") + " left out"
+	}
+	w.out.result("%s; open %s", said, filepath.Join(w.folder(), "index.html"))
 	w.last = r
 	return nil
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -13,11 +14,14 @@ import (
 	"traybook/report/data"
 )
 
+// mute is a voice that nobody hears.
+func mute() *voice { return &voice{stdout: io.Discard, stderr: io.Discard} }
+
 // dataOf are the data files of a book, by name, without the list of problems: its
 // places are those of lines in one kind of book and of rows in another.
 func dataOf(t *testing.T, path string) map[string]string {
 	t.Helper()
-	l, err := load(path)
+	l, err := load(mute(), path)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -89,7 +93,7 @@ func asWorkbook(t *testing.T, folder string) string {
 
 // The example in a workbook, as traybook writes one and as a spreadsheet saves it in
 // both kinds, gives the figures of its CSV files to the byte.
-func TestExampleAsWorkbook(t *testing.T) {
+func TestExampleAsWorkbookInOffice(t *testing.T) {
 	const folder = "../../examples/ottermoss"
 	want := dataOf(t, folder)
 	name := asWorkbook(t, folder)
@@ -120,7 +124,7 @@ func TestStarterWorkbook(t *testing.T) {
 
 // A row typed into the starter workbook in a spreadsheet, a formula in it, is in the
 // review, whichever kind the spreadsheet saves.
-func TestRowTypedInSpreadsheet(t *testing.T) {
+func TestRowTypedInOffice(t *testing.T) {
 	dir := t.TempDir()
 	name := filepath.Join(dir, "FARM.xlsx")
 	var said strings.Builder
@@ -130,7 +134,7 @@ func TestRowTypedInSpreadsheet(t *testing.T) {
 	for kind, filter := range map[string]string{"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8"} {
 		to := filepath.Join(dir, "typed."+kind)
 		withRow(t, name, to, filter)
-		l, err := load(to)
+		l, err := load(mute(), to)
 		if err != nil {
 			t.Fatal(err)
 		}
