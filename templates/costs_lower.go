@@ -152,7 +152,7 @@ func (p *page) priced(tray string) bool {
 func (p *page) blameWords() template.HTML {
 	out := template.HTML("Other crops stand in other trays, so a dearer row does not blame its tray.")
 	if p.paths["trays.html"] {
-		return join(out, say("The %s do that.", p.to("trays.html", "matched sowings")))
+		return join(out, say("Only %s can.", p.to("trays.html", "matched sowings")))
 	}
 	return out
 }

@@ -13,134 +13,6 @@ import (
 	"traybook/templates/draw"
 )
 
-// hair is the money below which nothing is shown: it would be written as 0.00.
-const hair = 0.005
-
-// shows reports whether money is more, or less, than nothing as it is written.
-func shows(v float64) bool { return abs(v) >= hair }
-
-// handedOn reports whether a group has handed on all it cost, with its plants.
-func handedOn(c money.Cost) bool {
-	return c.Total.Known && !shows(c.Total.Value) && c.Usable.Known && c.Usable.Value < 0.5
-}
-
-// estimated reports whether some plants of a cost are guessed; guessed whether most are.
-func estimated(c money.Cost) bool { return c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 }
-func guessed(c money.Cost) bool   { return c.EstimatedShare.Or(0) > 0.5 }
-
-// fewCosts reports whether a cost rests on too few batches to be judged.
-func fewCosts(c money.Cost) bool { return c.Rests < rate.FewBatches }
-
-// costTable is rows of costs on one axis: each has what a plant cost, drawn beside what
-// it cost in the season before.
-type costTable struct {
-	*rows
-	p    *page
-	axis draw.Axis
-}
-
-// costAxis is an axis from 0 on which nine rows in ten stand; dearer ones go beyond it.
-func (p *page) costAxis(id string, of []money.Cost) draw.Axis {
-	var each []float64
-	for _, c := range of {
-		if c.PerTransplant.Known {
-			each = append(each, c.PerTransplant.Value)
-		}
-	}
-	return draw.Amounts(p.id(id), fillsColumn(each), plainAmount)
-}
-
-// plainAmount writes a round amount with as many decimals as it needs.
-func plainAmount(v float64) string {
-	for d := range 6 {
-		if words.Round(v, d) == words.Round(v, 9) {
-			return words.Fixed(v, d)
-		}
-	}
-	return words.Fixed(v, 6)
-}
-
-// costRows starts rows of costs; more are the columns between the first and the costs,
-// the numbers behind follow.
-func (p *page) costRows(id, class string, caption template.HTML, data string, first col, of []money.Cost, behind ...col) costTable {
-	axis := p.costAxis("g"+slug(id), of)
-	cols := append([]col{first, {Class: "st c2", Head: say("A plant, %s", p.money.Code()), Axis: axis.Head()}}, behind...)
-	return costTable{p.rows("cost-"+id, "cost "+class, caption, data, cols...), p, axis}
-}
-
-// number is a narrow column of numbers.
-func number(head template.HTML) col { return col{Width: "c-n2", Class: "n", Head: head} }
-
-// told is what a plant cost, drawn, with the season before as a tick.
-func (t costTable) told(c money.Cost, before rate.Num) template.HTML {
-	if !c.PerTransplant.Known {
-		return say("<b>%s</b>", words.None)
-	}
-	class := ""
-	if guessed(c) {
-		class = "h"
-	}
-	each := c.PerTransplant.Value
-	return told(t.p.money.EachNumber(each), "", t.axis.Row(draw.Bar(0, max(each, 0), class), draw.Earlier(before)))
-}
-
-// cell is what a cell of a group cost.
-func (t costTable) cell(c money.Cost) string { return words.Of(c.PerCell, t.p.money.EachNumber) }
-
-// costIn is what a plant of a group cost in the season before.
-func (p *page) costIn(table []money.Cost, of batch.Group) rate.Num {
-	of.Season = p.before(of.Season)
-	i := slices.IndexFunc(table, func(c money.Cost) bool { return c.Group == of })
-	if i < 0 {
-		return rate.Num{}
-	}
-	return table[i].PerTransplant
-}
-
-// restsOn is how many batches a cost rests on, of how many.
-func restsOn(c money.Cost) template.HTML {
-	if c.Rests == c.Batches {
-		return markup(words.Whole(c.Batches))
-	}
-	return say(`%s<span class="soft"> of %s</span>`, words.Whole(c.Rests), words.Whole(c.Batches))
-}
-
-// costNotes say under the rows what they leave out.
-func (t costTable) costNotes(all []money.Cost) {
-	var soFar []template.HTML
-	handed := false
-	for _, c := range all {
-		handed = handed || handedOn(c)
-		if !c.PerTransplant.Known && !handedOn(c) && c.Total.Known && shows(c.Total.Value) {
-			soFar = append(soFar, say("%s (%s)", groupWords(c.Group), t.p.money.Sum(c.Total.Value)))
-		}
-	}
-	if len(soFar) > 0 {
-		t.note(say("Money spent, but no batch that has ended has a figure of usable plants: %s.", list(soFar)))
-	}
-	if handed {
-		t.note("Batches that were potted on whole hand their cost on and have no line.")
-	}
-}
-
-// groupWords names a group in a sentence.
-func groupWords(g batch.Group) template.HTML {
-	switch {
-	case g.Crop == "":
-		return trayName(g)
-	case g.Variety == "":
-		return markup(name(g.Crop))
-	}
-	return say("%s %s %s", name(g.Crop), name(g.Variety), trayName(g))
-}
-
-// figured are the costs with a figure of their own, the dearest first.
-func figured(all []money.Cost) []money.Cost {
-	out := batch.Filter(all, func(c money.Cost) bool { return c.PerTransplant.Known && !handedOn(c) })
-	slices.SortStableFunc(out, dearest)
-	return out
-}
-
 // costCrops is what a plant of each crop cost and of what, the dearest first; crops of
 // too few batches stand below a line.
 func (p *page) costCrops(season int) *rows {
@@ -154,14 +26,14 @@ func (p *page) costCrops(season int) *rows {
 		}
 	}
 	most, grid := fillsColumn(parts), p.id("gparts")
-	caption := say("The dearest first. Left: what a plant cost; grey tick: the season before. Right: its parts on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are at least or estimated. Failed: the share of the money that went into cells without a usable plant.",
-		p.money.Each(most))
+	caption := say("The dearest first. Left: what a plant cost%s. Right: its parts on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are at least or estimated. Failed: the share of the money that went into cells without a usable plant.",
+		p.tickWords(season), p.money.Each(most))
 	t := p.costRows("crops", "bycrop n3", caption, "", col{Width: "c-name", Head: "Crop"}, lines,
 		col{Width: "c-parts", Class: "dr c3", Head: "Its parts", Quiet: true, Axis: draw.ColumnsHead(grid, heads)}, number("Failed"), number("A cell"), number("Batches"))
 	for _, few := range []bool{false, true} {
 		sub := template.HTML("")
 		if few {
-			sub = say("Too seldom set out to judge: fewer than %s", words.Batches(rate.FewBatches))
+			sub = say("Too few batches to judge: fewer than %s", words.Batches(rate.FewBatches))
 		}
 		for _, c := range lines {
 			if fewCosts(c) != few {
@@ -248,48 +120,36 @@ func (p *page) costSizes(season int) *rows {
 
 // costMonths is a season's ended batches by the month in which they ended.
 func (p *page) costMonths(season int) *rows {
-	months, costs := p.monthsOf(season)
-	t := p.costRows("months", "n3", "Batches by the month in which they left the house. The months hold different crops.", "", col{Width: "c-name2", Head: "Month"}, costs, number("Failed"), number("Plants"), number("Batches"))
-	for i, c := range costs {
-		if c.PerTransplant.Known && !handedOn(c) {
-			t.add("", "", months[i], t.told(c, rate.Num{}), words.Of(c.FailedShare, words.Percent), words.Of(c.Usable, words.Whole[float64]), restsOn(c))
-		}
+	months := p.monthsOf(season)
+	var costs []money.Cost
+	for _, m := range months {
+		costs = append(costs, m.Cost)
 	}
-	t.costNotes(nil)
+	t := p.costRows("months", "n3", "Batches by the month in which they left the house. The months hold different crops.", "", col{Width: "c-name2", Head: "Month"}, costs, number("Failed"), number("Plants"), number("Batches"))
+	for _, m := range months {
+		t.add("", "", fmt.Sprintf("%s %d", m.First.Month(), m.First.Year()), t.told(m.Cost, rate.Num{}), words.Of(m.FailedShare, words.Percent), words.Of(m.Usable, words.Whole[float64]), restsOn(m.Cost))
+	}
 	return t.rows
 }
 
 // monthsOf are the months in which batches of a season left, with what they cost.
-func (p *page) monthsOf(season int) (months []string, costs []money.Cost) {
-	for _, m := range p.r.Money.Months {
-		if m.Season == season {
-			months, costs = append(months, fmt.Sprintf("%s %d", m.First.Month(), m.First.Year())), append(costs, m.Cost)
-		}
-	}
-	return months, costs
+func (p *page) monthsOf(season int) []money.Month {
+	return batch.Filter(p.r.Money.Months, func(m money.Month) bool { return m.Season == season && m.PerTransplant.Known && !handedOn(m.Cost) })
 }
 
 // monthTitle names the dearest and the cheapest month to set out in, of those with
 // batches enough.
 func (p *page) monthTitle(season int) template.HTML {
-	months, costs := p.monthsOf(season)
-	dear, cheap, n := -1, -1, 0
-	for i, c := range costs {
-		if fewCosts(c) || !c.PerTransplant.Known {
-			continue
-		}
-		n++
-		if dear < 0 || c.PerTransplant.Value > costs[dear].PerTransplant.Value {
-			dear = i
-		}
-		if cheap < 0 || c.PerTransplant.Value < costs[cheap].PerTransplant.Value {
-			cheap = i
-		}
-	}
-	if n < 2 || p.money.EachNumber(costs[dear].PerTransplant.Value) == p.money.EachNumber(costs[cheap].PerTransplant.Value) {
+	months := batch.Filter(p.monthsOf(season), func(m money.Month) bool { return !fewCosts(m.Cost) })
+	if len(months) < 2 {
 		return "By month set out"
 	}
-	return say("Plants set out in %s were the dearest, in %s the cheapest", months[dear], months[cheap])
+	slices.SortStableFunc(months, func(a, b money.Month) int { return dearest(a.Cost, b.Cost) })
+	dear, cheap := months[0], months[len(months)-1]
+	if p.money.EachNumber(dear.PerTransplant.Value) == p.money.EachNumber(cheap.PerTransplant.Value) {
+		return "A plant cost the same in every month set out"
+	}
+	return say("Plants set out in %s were the dearest, in %s the cheapest", dear.First.Month(), cheap.First.Month())
 }
 
 // costSeasons sets the seasons beside one another, the page's own in heavier type.

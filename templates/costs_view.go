@@ -70,7 +70,7 @@ func batchesOf(some, all int, done string) template.HTML {
 
 // inAll is what all batches of a season bear, and a cell of them.
 func (p *page) inAll(c money.Cost) template.HTML {
-	out := say("In all %s bear %s", theBatches(c.Batches), p.money.Sum(c.Total.Value))
+	out := say("In all %s fell on %s", p.money.Sum(c.Total.Value), theBatches(c.Batches))
 	if c.PerCell.Known {
 		out = say("%s, %s for each cell sown", out, p.money.Each(c.PerCell.Value))
 	}

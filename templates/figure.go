@@ -15,6 +15,7 @@ type figure struct {
 	Caption template.HTML
 	SVG     template.HTML
 	Narrow  template.HTML // the same chart for a narrow screen
+	Drawing template.HTML // in place of a chart: a drawing that fits every screen
 	Missing string        // why there is no chart
 	Table   *table
 	Rows    *rows // in place of chart and table: rows that tell their story
@@ -38,9 +39,9 @@ func (p *page) figure(chartName, title string, caption template.HTML, t *table) 
 	return f
 }
 
-// rowsFigure is rows that tell their story, with a title and a caption.
-func (p *page) rowsFigure(title string, caption template.HTML, t *rows) *figure {
-	return &figure{ID: p.id("figure-" + slug(title)), Title: title, Caption: caption, Rows: t}
+// rowsFigure is rows that tell their story, under a title.
+func (p *page) rowsFigure(title string, t *rows) *figure {
+	return &figure{ID: p.id("figure-" + slug(title)), Title: title, Rows: t}
 }
 
 // seasonChart is the name of a figure's chart for a season.
@@ -51,9 +52,9 @@ func (f *figure) Shown() bool {
 	return f != nil && (f.SVG != "" || f.Missing != "" || f.Filled())
 }
 
-// Filled reports whether there are numbers in its table or rows, be they drawn or not.
+// Filled reports whether it tells anything without its chart, which may not be drawn.
 func (f *figure) Filled() bool {
-	return f != nil && (f.Table != nil && !f.Table.Empty() || !f.Rows.Empty())
+	return f != nil && (f.Drawing != "" || f.Table != nil && !f.Table.Empty() || !f.Rows.Empty())
 }
 
 // Where an id stands in a drawing; text in it has its quotes escaped.

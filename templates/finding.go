@@ -23,6 +23,9 @@ type finding struct {
 	Class string
 }
 
+// Long reports whether the number is too long for its place at full size.
+func (f finding) Long() bool { return len([]rune(f.Big)) > 5 }
+
 // rangeText is an interval under a large number: 82 to 85; or that too few batches
 // stand behind it.
 func rangeText(low, high rate.Num, write func(float64) string) template.HTML {

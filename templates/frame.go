@@ -64,7 +64,7 @@ func (s *site) frame(p *page, view any, text template.HTML) shell {
 	if t, ok := view.(turned); ok {
 		sh.Before, sh.After = t.turn()
 	}
-	if sp.logs != nil {
+	if sp.logs != nil && !s.r.Options.Public {
 		sh.Gaps = s.gapLine(p)
 	}
 	return sh

@@ -160,5 +160,5 @@ func (p *page) yearCaption(season int) template.HTML {
 	if n := len(assumed); n > 0 {
 		out = join(out, say("%s without a date out are drawn as long as their crop usually stands.", words.Batches(n)))
 	}
-	return join(out, say(`<a href="%s">in_use.csv</a>`, p.href("data/in_use.csv")))
+	return join(out, p.dataLink("in_use"))
 }

@@ -61,7 +61,14 @@ func reviewView(season int) func(*page) any {
 // findings are the grower's questions about a season, in the order in which they are
 // asked.
 func (p *page) findings(season int) []finding {
-	return []finding{p.upFinding(season), p.costFinding(season), p.traysFinding(), p.yearsFinding(season), p.sowFinding(season)}
+	all := []finding{p.upFinding(season)}
+	if !p.r.Options.Public || hasCosts(p.site, season) { // else a farm keeps its money to itself
+		all = append(all, p.costFinding(season))
+	}
+	if !p.r.Options.Public || len(p.r.Trays.Payback) > 0 {
+		all = append(all, p.traysFinding())
+	}
+	return append(all, p.yearsFinding(season), p.sowFinding(season))
 }
 
 // seasonState says how much was sown in a season and whether it is finished.

@@ -73,7 +73,7 @@ func fitWords(f plants.Fit) template.HTML {
 		if f.Last.DaysLate == plants.LeewayBands[len(plants.LeewayBands)-1] {
 			return say("fit %s", words.DaysLate(f.Last.DaysLate))
 		}
-		return say("fit %s; too few looks later", words.DaysLate(f.Last.DaysLate))
+		return say("fit %s at least", words.DaysLate(f.Last.DaysLate))
 	}
 	return "too few looks"
 }
@@ -121,7 +121,7 @@ var leewayHeads = []string{"in time", "1–3", "4–7", "8–14", "15 on"}
 // which none can.
 func (p *page) leewayByCrop() (t *rows, tooFew template.HTML) {
 	grid := p.id("glc")
-	t = p.rows("leeway-crops", "germ late", "All seasons. Each column: the share still fit that many days late; its line marks four in five, paler bars stay below it.", "leeway",
+	t = p.rows("leeway-crops", "germ late", "All seasons. Each column: the share still fit that many days late; its line marks four in five, paler bars stay below it.", "",
 		col{Width: "c-name3", Head: "Crop, tray"}, col{Class: "dr", Head: "Still fit by days late", Quiet: true, Axis: draw.ColumnsHead(grid, leewayHeads)}, col{Width: "c-late", Class: "vd", Head: "How late"})
 	var left []template.HTML
 	for _, crop := range p.leewayCrops() {

@@ -30,12 +30,12 @@ func (p *page) lotRows(lots []germination.Lot) *rows {
 		if of := lotsBy(lots, below); len(of) > 0 {
 			t.under("", "")
 			for _, l := range of {
-				t.add(p.id(p.lots[l.Code]), "", say(`%s <span class="cr">%s</span> %s`, p.to("#"+p.trailID(l), batchCode(l.Code)), name(l.Crop), name(l.Variety)),
+				t.add(p.id(p.lots[l.Code]), "", say(`%s <span class="cr">%s</span> %s`, p.to(p.here("lots")+"#"+p.trailID(l), batchCode(l.Code)), name(l.Crop), name(l.Variety)),
 					lotTold(l, axis), words.Of(l.Label, words.PercentNumber), lotVerdict(l), lotBatches(l))
 			}
 		}
 	}
-	t.note("Allowed is how far below their packets the crop’s other lots usually come up here, and 5 points more. It is 10 points where there are fewer than 3 of them (common practice, no source).")
+	t.note("What a mix takes: how far below their packets the crop’s other lots usually come up here and 5 points more, within 5 to 20; 10 where there are fewer than 3 of them (common practice, no source).")
 	t.note(minimumNote(lots))
 	return t
 }

@@ -36,7 +36,7 @@ func (p *page) trailRows(lots []germination.Lot) *rows {
 func (p *page) addTrail(t *rows, l germination.Lot) {
 	code := batchCode(l.Code)
 	if len(l.Sown) > 0 {
-		code = p.to("#"+p.lots[l.Code], code)
+		code = p.to(p.here("lots")+"#"+p.lots[l.Code], code)
 	}
 	t.add(p.id(p.trailID(l)), "", say(`%s <span class="cr">%s</span> %s`, code, name(l.Crop), name(l.Variety)), lotOrigin(l), seedInHand(l), p.lotSown(l))
 }

@@ -125,7 +125,7 @@ func haveWords(n int) string {
 // withUnsure adds the lots of too few batches to tell.
 func withUnsure(f finding, unsure []germination.Lot) finding {
 	if len(unsure) > 0 {
-		f.Say = append(f.Say, say("Lower too, but of too few batches to tell, or sown on one day only: %s.", lotNames(unsure)))
+		f.Say = append(f.Say, say("Lower than a mix allows, but of too few batches to tell, or sown on one day only: %s.", lotNames(unsure)))
 	}
 	return f
 }
@@ -157,13 +157,15 @@ func lotsTitle(below, unsure []germination.Lot, judged int) template.HTML {
 		return "No lot is sure to lie below its packet"
 	case judged == 1:
 		return "The one lot that can be judged came up within what a mix allows"
+	case judged == 2:
+		return "Both lots that can be judged came up within what a mix allows"
 	}
-	return say("All %s lots came up within what a mix allows", words.Whole(judged))
+	return say("All %s lots that can be judged came up within what a mix allows", words.Whole(judged))
 }
 
 // belowWords is a flagged lot as a sentence or two.
 func (p *page) belowWords(l germination.Lot) template.HTML {
-	out := say("%s, %s %s: of 100 seeds %s came up %s, %s. Its packet says %s, and a mix takes up to %s here.", p.to("#"+p.lots[l.Code], batchCode(l.Code)), name(l.Crop), name(l.Variety),
+	out := say("%s, %s %s: of 100 seeds %s came up %s, %s. Its packet says %s, of which a mix takes up to %s here.", p.to(p.here("lots")+"#"+p.lots[l.Code], batchCode(l.Code)), name(l.Crop), name(l.Variety),
 		words.PercentNumber(l.SeedRate.Value), words.Interval(l.SeedLow, l.SeedHigh, words.PercentNumber), words.Batches(l.Counted), words.PercentNumber(l.Label.Value), words.PercentNumber(l.Allowance.Value))
 	if belowLegal(l) {
 		out = join(out, say("It lies below the legal minimum of %s too: worth a test by a laboratory, and a call to the supplier.", words.Percent(l.Minimum.Value)))
@@ -202,7 +204,7 @@ func (p *page) treatedWords(lots []germination.Lot) (says template.HTML, caution
 		says = join(says, say("Marked as both organic and treated, which asks for a second look at the packet: %s.", lotNames(both)))
 	}
 	if n := len(blank); n > 0 {
-		says = join(says, say("Of %s it is not written whether they are treated.", words.Plural(n, "lot", "lots")))
+		says = join(says, say("Of %s it is not written whether %s treated.", words.Plural(n, "lot", "lots"), words.Unit(float64(n), "it is", "they are")))
 	}
 	return says, true
 }

@@ -41,10 +41,13 @@ func (p *page) placesOf(m report.Missing) []placesOf {
 		if !known {
 			i = len(out)
 			at[k] = i
-			out = append(out, placesOf{File: place.File, Column: place.Column, What: placeWhat(place)})
+			out = append(out, placesOf{File: place.File, Column: place.Column, What: placeWhat(m, place)})
 		}
 		shown[k]++
 		of := &out[i]
+		if place.Line == 0 && (place.Of == "" || place.Of == m.What) {
+			continue // there is one place, and its words say all
+		}
 		switch n := shown[k]; {
 		case n <= openPlaces:
 			of.Places = append(of.Places, p.place(place))
@@ -58,12 +61,14 @@ func (p *page) placesOf(m report.Missing) []placesOf {
 }
 
 // placeWhat says what is to be written: a cell of a column, a new column, or a row.
-func placeWhat(at report.Place) string {
+func placeWhat(m report.Missing, at report.Place) string {
 	switch {
+	case at.Line == 0 && at.File == "book.csv":
+		return "a new row"
+	case at.Line == 0 && at.Of == m.What:
+		return "column " + at.Column
 	case at.Line == 0 && at.Of == "":
 		return "new rows"
-	case at.Line == 0 && at.File == "book.csv":
-		return "a new row:"
 	case at.Line == 0:
 		return "a new row for"
 	case at.Cell == "":

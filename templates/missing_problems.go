@@ -75,7 +75,7 @@ func kindHead(kind problemKind, n int) template.HTML {
 // posWords is a place as an editor and a spreadsheet name it.
 func posWords(at records.Pos) template.HTML {
 	out := markup(name(at.File))
-	if at.Line > 0 {
+	if at.Line > 0 && !at.Sheet { // of a sheet the cell says it
 		out = say("%s, line %s", out, strconv.Itoa(at.Line))
 	}
 	if at.Cell != "" {

@@ -3,22 +3,23 @@ package templates
 import (
 	"html/template"
 	"slices"
+	"strings"
 
 	"traybook/report"
 	"traybook/report/batch"
 	"traybook/report/words"
 )
 
-// minutesText writes a time to mend: 35 min, 2.5 hours; empty where there is nothing to
+// minutesText writes a time to mend: 35 min, 2.5 h; empty where there is nothing to
 // write down.
 func minutesText(minutes int) string {
 	switch {
 	case minutes == 0:
 		return ""
 	case minutes < 120:
-		return words.Plural(minutes, "minute", "minutes")
+		return words.Plural(minutes, "min", "min")
 	}
-	return words.Tenths(float64(minutes)/60, "hour", "hours")
+	return words.Tenths(float64(minutes)/60, "h", "h")
 }
 
 // seasonSum is how many gaps a season has and how long it takes to mend them.
@@ -70,14 +71,15 @@ func (p *page) missingFinding() finding {
 // is one, and of how many batches.
 func (p *page) costliest() template.HTML {
 	m := p.r.Missing[max(0, slices.IndexFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Places) > 0 }))]
-	if m.Touched == 0 {
-		return say("Most is lost for want of one thing: %s", name(m.What))
+	what, _, _ := strings.Cut(m.What, ": ")
+	out := say("The costliest gap: no %s", what)
+	if m.Touched > 0 {
+		out = say("%s for %s", out, words.Batches(m.Touched))
 	}
-	of := template.HTML("")
 	if m.Season != 0 {
-		of = say(" of %s", words.Year(m.Season))
+		out = say("%s of %s", out, words.Year(m.Season))
 	}
-	return say("Most is lost by %s%s without %s", words.Batches(m.Touched), of, name(m.What))
+	return out
 }
 
 // pastWords says how many gaps can still be closed.

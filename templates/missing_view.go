@@ -25,8 +25,9 @@ func (v missingPage) head() (heading, lead template.HTML) { return "What is miss
 
 // toMend is a kind of gap with the seasons that have it.
 type toMend struct {
-	What, Costs, Remedy string
-	Seasons             []seasonGap
+	What, Costs  string
+	When, Remedy string // Write down, or Next time
+	Seasons      []seasonGap
 }
 
 // seasonGap is a gap of one season, or of all; ID is its anchor.
@@ -79,15 +80,15 @@ func (p *page) toldMissing(log string) bool {
 // from those that cannot. A kind's place is that of its costliest season.
 func (p *page) toMend() (todo, past []toMend) {
 	for i, m := range p.r.Missing {
-		list := &todo
+		list, when := &todo, "Write down"
 		if len(m.Places) == 0 {
-			list = &past
+			list, when = &past, "Next time"
 		}
 		what := gapName(m)
 		at := slices.IndexFunc(*list, func(t toMend) bool { return t.What == what && t.Remedy == stopped(m.Remedy) })
 		if at < 0 {
 			at = len(*list)
-			*list = append(*list, toMend{What: what, Costs: sentence(m.Costs), Remedy: stopped(m.Remedy)})
+			*list = append(*list, toMend{What: what, Costs: sentence(m.Costs), When: when, Remedy: stopped(m.Remedy)})
 		}
 		(*list)[at].Seasons = append((*list)[at].Seasons, p.seasonGap(i, m))
 	}

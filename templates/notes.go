@@ -16,20 +16,27 @@ import (
 )
 
 // Notes tells what no page will show of a book's notes as they are written: pictures,
-// and figures by a name that is none. It asks for no figure, so that these problems
-// stand among those of the logs before the figures are made. A note of a year without
-// sowings has no page, and nothing is said of it.
+// raw HTML, links that lead to no page, and figures by a name that is none. It asks for
+// no figure, so that these problems stand among those of the logs before the figures are
+// made. A note of a year without sowings has no page, and nothing is said of it.
 func Notes(b *records.Book) []records.Problem {
 	var out []records.Problem
 	for _, n := range b.Notes {
-		sown := func(s records.Sowing) bool { return b.Settings.Season(s.Sown) == n.Year }
-		if !slices.ContainsFunc(b.Sowings, sown) {
+		var crops []string
+		for _, s := range b.Sowings {
+			if b.Settings.Season(s.Sown) == n.Year {
+				crops = append(crops, s.Crop)
+			}
+		}
+		if len(crops) == 0 {
 			continue
 		}
 		tree := readNote(n)
 		for _, picture := range tree.pictures() {
 			out = append(out, tree.pictureProblem(picture))
 		}
+		out = append(out, tree.htmlProblems()...)
+		out = append(out, tree.linkProblems(crops)...)
 		for _, f := range tree.figures() {
 			if !slices.Contains(figureNames(), f.name) {
 				out = append(out, tree.problem(f.line, "note figure", "a figure "+quote(f.name),
@@ -41,7 +48,8 @@ func Notes(b *records.Book) []records.Problem {
 }
 
 // Unfilled tells which figures the notes of a report's seasons ask for although there
-// is nothing to make them from. It is asked before any page is set.
+// is nothing to make them from, and which of their links lead to a page that the book
+// has no data for. It is asked before any page is set.
 func Unfilled(r *report.Report) []records.Problem {
 	var out []records.Problem
 	s := newSite(r, nil)
@@ -51,11 +59,12 @@ func Unfilled(r *report.Report) []records.Problem {
 		}
 		tree, p := readNote(n), newPage(s, spec{path: s.seasonPath(n.Year), season: n.Year})
 		for _, want := range tree.figures() {
-			if f, known := p.noteFigure(want.name, n.Year); known && !f.Filled() {
+			if f, known := p.noteFigures(want.name, n.Year); known && len(f) == 0 {
 				out = append(out, tree.problem(want.line, "note figure", "the figure "+quote(want.name), "records to make it from are expected",
 					"the block is left out of the page; the page of what is missing says what to write down"))
 			}
 		}
+		out = append(out, tree.emptyLinks(s)...)
 	}
 	return out
 }
@@ -157,8 +166,14 @@ func (t noteTree) problem(line int, check, found, expected, remedy string) recor
 	}
 }
 
-// lineOf is the line of the note on which the block around a node begins.
+// lineOf is the line of the note on which a node's words stand, else that on which the
+// block around it begins.
 func (t noteTree) lineOf(node ast.Node) int {
+	for child := node.FirstChild(); child != nil; child = child.FirstChild() {
+		if words, ok := child.(*ast.Text); ok {
+			return t.lineAt(words.Segment.Start)
+		}
+	}
 	for ; node != nil; node = node.Parent() {
 		if node.Type() != ast.TypeInline && node.Lines() != nil && node.Lines().Len() > 0 {
 			return t.lineAt(node.Lines().At(0).Start)

@@ -6,6 +6,7 @@ import (
 	"html/template"
 	"slices"
 	"strconv"
+	"strings"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
@@ -36,11 +37,12 @@ func (p *page) noteText(n records.Note, season int) template.HTML {
 }
 
 // noteHTML turns the Markdown of a season's note into HTML for a page. Raw HTML in it
-// is dropped, pictures become their words, and a fenced block "figure NAME" becomes
-// that figure; Notes and Unfilled have told what is left out.
+// is dropped, pictures and links that lead to no page become their words, and a fenced
+// block "figure NAME" becomes that figure; Notes and Unfilled have told what is left out.
 func (p *page) noteHTML(n records.Note, season int) (template.HTML, error) {
 	tree := readNote(n, parser.WithIDs(noteIDs{p}))
 	tree.fit()
+	tree.setLinks(p)
 	setter := &noteSetter{page: p, season: season}
 	md := markdown(goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(setter, 100))))
 	var out bytes.Buffer
@@ -75,19 +77,24 @@ func (t noteTree) fit() {
 		cellClass(node)
 	})
 	for _, picture := range t.pictures() {
-		takeOut(picture)
+		words := ast.NewEmphasis(1)
+		picture.Parent().InsertBefore(picture.Parent(), picture, words)
+		words.AppendChild(words, picture)
+		unwrap(picture)
+	}
+	for _, raw := range t.rawHTML() {
+		raw.Parent().RemoveChild(raw.Parent(), raw)
 	}
 }
 
-// takeOut puts a picture's words in its place.
-func takeOut(picture *ast.Image) {
-	words := ast.NewEmphasis(1)
-	for child := picture.FirstChild(); child != nil; {
+// unwrap puts what stands inside a node in its place.
+func unwrap(node ast.Node) {
+	for child := node.FirstChild(); child != nil; {
 		next := child.NextSibling()
-		words.AppendChild(words, child)
+		node.Parent().InsertBefore(node.Parent(), node, child)
 		child = next
 	}
-	picture.Parent().ReplaceChild(picture.Parent(), picture, words)
+	node.Parent().RemoveChild(node.Parent(), node)
 }
 
 // cellClass says in a class what a table cell's style would say, which the
@@ -133,8 +140,9 @@ func (n *noteSetter) table(w util.BufWriter, _ []byte, _ ast.Node, entering bool
 	return ast.WalkContinue, err
 }
 
-// fenced writes a fenced block: a figure of the season, nothing where there is no
-// such figure, or else its text as it stands.
+// fenced writes a fenced block: a figure of the season, with the block's words for its
+// caption where it has some, nothing where there is no such figure, or else the block's
+// text as it stands.
 func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, entering bool) (ast.WalkStatus, error) {
 	if !entering {
 		return ast.WalkContinue, nil
@@ -144,8 +152,14 @@ func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, ente
 	if !ok {
 		return ast.WalkSkipChildren, plainBlock(w, source, block)
 	}
-	if f, _ := n.page.noteFigure(wanted, n.season); f.Filled() {
-		return ast.WalkSkipChildren, pages.ExecuteTemplate(w, "figure", f)
+	all, _ := n.page.noteFigures(wanted, n.season)
+	for i, f := range all {
+		if words := strings.TrimSpace(string(block.Lines().Value(source))); words != "" && i == 0 {
+			f.Caption = markup(name(words))
+		}
+		if err := pages.ExecuteTemplate(w, "figure", f); err != nil {
+			return ast.WalkStop, err
+		}
 	}
 	return ast.WalkSkipChildren, nil
 }

@@ -108,6 +108,6 @@ func TestNoteProblems(t *testing.T) {
 // that was left out leaves nothing behind.
 func TestNoteProblemsAreShown(t *testing.T) {
 	b := buildOf(t, withNote(t, 2024, "Hot.\n\n```figure losses\n```\n\n```figure nothing\n```\n"), nil)
-	expect(t, textOf(t, b, "missing.html"), "Problems found in the logs and notes", "notes/x.md:3:1", `the figure "losses"`, "notes/x.md:6:1", `a figure "nothing"`)
+	expect(t, textOf(t, b, "missing.html"), "in the logs and notes", "notes/x.md, line 3", `the figure "losses"`, "notes/x.md, line 6", `a figure "nothing"`)
 	expect(t, strings.Join(strings.Fields(b.pages["season/2024.html"]), " "), "<p>Hot.</p> </section>")
 }

@@ -21,14 +21,12 @@ type page struct {
 	season int
 	root   string          // "" or "../": from the page to the site's folder
 	ids    map[string]bool // taken on the page
-	noted  map[string]bool // figures that the note on the page has shown
 	err    error           // what went wrong in making it
 }
 
 // newPage starts a page on which no id is taken yet.
 func newPage(s *site, sp spec) *page {
-	return &page{site: s, spec: sp, season: cmp.Or(sp.season, s.r.Season), root: strings.Repeat("../", strings.Count(sp.path, "/")),
-		ids: map[string]bool{}, noted: map[string]bool{}}
+	return &page{site: s, spec: sp, season: cmp.Or(sp.season, s.r.Season), root: strings.Repeat("../", strings.Count(sp.path, "/")), ids: map[string]bool{}}
 }
 
 // id returns an id that the page has not used yet: want, or want with a number.
@@ -47,10 +45,12 @@ func (p *page) href(target string) string { return p.root + target }
 // to links to a page of the site; where it was left out, the words stand alone.
 func (p *page) to(target string, words any) template.HTML {
 	file, _, _ := strings.Cut(target, "#")
-	if file != "" && !p.paths[file] {
+	if file != "" && !p.paths[file] || p.single {
 		return markup(words)
 	}
-	if file != "" {
+	if at := strings.TrimPrefix(target, p.spec.path); strings.HasPrefix(at, "#") {
+		target = at // on the page itself
+	} else {
 		target = p.href(target)
 	}
 	return template.HTML(`<a href="`+template.HTMLEscapeString(target)+`">`) + markup(words) + "</a>"

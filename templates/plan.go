@@ -28,6 +28,7 @@ type chapter struct {
 	has    func(*site, int) bool // of a season, 0 for the book; nil: always
 	lack   string                // what to write down to get it
 	season bool                  // one page for each season
+	own    bool                  // of the farm's own work: not in a public edition
 	family func(*site) []spec    // nil: the one page, or one a season
 }
 
@@ -118,12 +119,12 @@ func init() {
 			group: inSeasons, label: "Year over year", logs: allLogs, view: yearsView}},
 		{has: hasSowing, lack: lackSowing, spec: spec{path: "sowing.html", name: "sowing", kind: "sow", title: "How much to sow",
 			group: inSeasons, label: "How much to sow", logs: logsOfSowing, view: sowingView}},
-		{has: hasBatches, lack: lackBatches, spec: spec{path: "week.html", name: "week", kind: "week", title: "This week",
+		{own: true, has: hasBatches, lack: lackBatches, spec: spec{path: "week.html", name: "week", kind: "week", title: "This week",
 			group: inHouse, label: "This week", top: "Week", view: weekView}},
-		{has: hasBatches, lack: lackBatches, spec: spec{path: "sheets.html", name: "sheets", kind: "sheets", title: "Sheets to print",
+		{own: true, has: hasBatches, lack: lackBatches, spec: spec{path: "sheets.html", name: "sheets", kind: "sheets", title: "Sheets to print",
 			group: inHouse, label: "Sheets to print", view: sheetsView}},
 		{family: recordsPages},
-		{spec: spec{path: "missing.html", name: "missing", kind: "book", title: "What is missing", group: inBook, label: "What is missing", view: missingView}},
+		{own: true, spec: spec{path: "missing.html", name: "missing", kind: "missing", title: "What is missing", group: inBook, label: "What is missing", view: missingView}},
 		{spec: spec{path: "method.html", name: "method", kind: "book", title: "How figures are made", group: inBook, label: "How figures are made", view: methodView}},
 		{spec: spec{path: "glossary.html", name: "glossary", kind: "book", title: "Words", group: inBook, label: "Words", view: glossaryView}},
 	}

@@ -170,8 +170,8 @@ func (p *page) rampCell(axis draw.Axis, s [5]rate.Num) template.HTML {
 }
 
 func (p *page) qualityCaption(season int, scored bool) template.HTML {
-	out := say("Plants fit to set out at the last look of each batch, %s; the least fit crop first. Black: the crop as a whole; grey tick: the season before. Hollow: fewer than %s.",
-		words.Year(season), words.Batches(rate.FewBatches))
+	out := say("Plants fit to set out at the last look of each batch, %s; the least fit crop first. Black: the crop as a whole%s. Hollow: fewer than %s.",
+		words.Year(season), p.tickWords(season), words.Batches(rate.FewBatches))
 	if !scored {
 		return out
 	}
@@ -208,7 +208,7 @@ func (p *page) usableRows(season int) *rows {
 	}
 	crops, groups := ratesOf(p.r.Plants.UsableCrops), ratesOf(p.r.Plants.Usable)
 	axis := draw.Shares(p.id("gu"), lowestShare(groups))
-	t := p.rows("usable", "germ", say("Usable plants of the cells sown, %s; the lowest crop first. Black: the crop as a whole; grey tick: the season before. Hollow: fewer than %s.", words.Year(season), words.Batches(rate.FewBatches)),
+	t := p.rows("usable", "germ", say("Usable plants of the cells sown, %s; the lowest crop first. Black: the crop as a whole%s. Hollow: fewer than %s.", words.Year(season), p.tickWords(season), words.Batches(rate.FewBatches)),
 		"usable", col{Width: "c-name3", Head: "Crop, variety, tray"}, col{Class: "st", Head: "Usable, %", Axis: axis.Head()}, number("Cells"), number("Batches"))
 	p.cropTable(t, axis, "Sown", crops, groups)
 	return t

@@ -1,7 +1,6 @@
 package templates
 
 import (
-	"strings"
 	"testing"
 
 	"traybook/records"
@@ -9,45 +8,86 @@ import (
 	"traybook/report/rate"
 )
 
-// What the leeway says, kind by kind: the last stretch of days in which at least
-// 80 of 100 plants are still fit, and how it goes on.
-func TestLeewaySentence(t *testing.T) {
-	band := func(late int, fit float64, batches int) plants.Leeway {
-		l := plants.Leeway{Kind: "air-pruning", DaysLate: late, Rate: rate.Rate{Batches: batches}}
-		if batches >= rate.FewBatches {
-			l.Rate = rateOf(fit, 100, batches, 0.5, 0.9)
+// How late plants stayed fit, in the words of each case.
+func TestFitWords(t *testing.T) {
+	band := func(late int) plants.Leeway { return plants.Leeway{DaysLate: late} }
+	every, last := plants.Fit{Kind: "air-pruning", Case: plants.FitEvery, Last: band(4)}, plants.Fit{Kind: "pot", Case: plants.FitEvery, Last: band(15)}
+	until := plants.Fit{Kind: "solid-wall", Case: plants.FitUntil, Last: band(4), Below: band(8)}
+	never, none := plants.Fit{Kind: "open flat", Case: plants.FitNever, Below: band(0)}, plants.Fit{Kind: "", Case: ""}
+	for want, f := range map[string]plants.Fit{
+		"fit 4 to 7 days late at least": every, "fit 15 days late or more": last, "fit 4 to 7 days late, not 8 to 14 days late": until,
+		"fewer than four in five at any time": never, "too few looks": none,
+	} {
+		if got := bare(fitWords(f)); got != want {
+			t.Errorf("got %q, want %q", got, want)
 		}
-		return l
 	}
-	tests := []struct {
-		name string
-		fit  plants.Fit
+	for _, tt := range []struct {
 		want string
+		fits []plants.Fit
 	}{
-		{"all fit", plants.Fit{Case: plants.FitEvery, Last: band(15, 80, 4)}, "In air-pruning trays plants were still fit in every band looked at: 15 days late or more still left 80 % (50 to 90) of them fit, 4 batches."},
-		{"then not", plants.Fit{Case: plants.FitUntil, Last: band(4, 85, 5), Below: band(8, 79.4, 6)}, "4 to 7 days late still left 85 % (50 to 90) of the plants fit, 5 batches; 8 to 14 days late left 79 % (50 to 90), 6 batches."},
-		{"then too few", plants.Fit{Case: plants.FitEvery, Last: band(1, 85, 5)}, "1 to 3 days late still left 85 % (50 to 90) of them fit, 5 batches; fewer than 3 batches were looked at later than that."},
-		{"never", plants.Fit{Case: plants.FitNever, Below: band(0, 60, 5)}, "In air-pruning trays fewer than four in five were fit at any time: up to the planned day 60 % (50 to 90), 5 batches."},
-		{"too few throughout", plants.Fit{}, "In air-pruning trays the records cannot tell: no stretch of days past the planned one has looks at 3 batches."},
-	}
-	for _, tt := range tests {
-		tt.fit.Kind = "air-pruning"
-		if got := bare(leewaySentence(tt.fit)); !strings.Contains(got, tt.want) {
-			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
+		{"How late plants stay fit cannot be told yet", []plants.Fit{none}},
+		{"Plants were still fit 4 to 7 days late in air-pruning trays", []plants.Fit{every, none}},
+		{"Plants were still fit 4 to 7 days late in air-pruning trays and 4 to 7 days late in solid-wall trays", []plants.Fit{every, until}},
+		{"Plants were still fit 15 days late or more in pot trays, and at no time in open flat trays", []plants.Fit{never, last}},
+		{"In open flat trays fewer than four plants in five were fit at any time", []plants.Fit{never}},
+		{"How late plants stayed fit, by kind of tray", []plants.Fit{every, until, last}},
+	} {
+		if got := bare(fitTitle(tt.fits)); got != tt.want {
+			t.Errorf("got %q, want %q", got, tt.want)
 		}
 	}
 }
 
-// Quality: the farm's own words, plants by score, and groups looked at too seldom
-// below a line. Solid-wall trays 8 days late or more had 14, 15 and 13 of 20 fit.
+// A crop stands apart where its range lies wholly below or above the season's share, and
+// three batches or more stand behind it.
+func TestStandApart(t *testing.T) {
+	all := rateOf(80, 100, 20, 0.76, 0.84)
+	crop := func(name string, x float64, batches int, low, high float64) cropRate {
+		return cropRate{name, rateOf(x, 100, batches, low, high)}
+	}
+	low, lower, high := crop("low", 70, 3, 0.6, 0.79), crop("lower", 60, 3, 0.5, 0.7), crop("high", 90, 5, 0.81, 0.95)
+	few, across, touching := crop("few", 10, 2, 0.05, 0.2), crop("across", 78, 9, 0.7, 0.81), crop("touching", 70, 4, 0.6, 0.8)
+	wording := apartFindings{"%s below", "%s above", "none", "too few"}
+	unsure := rateOf(80, 100, 2, 0, 0)
+	for _, tt := range []struct {
+		want  string
+		total rate.Rate
+		crops []cropRate
+	}{
+		{"Lower below", all, []cropRate{low, high, lower, few}},
+		{"High above", all, []cropRate{few, across, touching, high}},
+		{"none", all, []cropRate{few, across, touching}},
+		{"too few", unsure, []cropRate{{"a", unsure}}},
+	} {
+		below, above := standApart(tt.total, tt.crops)
+		if got := bare(apartTitle(tt.total, below, above, wording)); got != tt.want {
+			t.Errorf("got %q, want %q", got, tt.want)
+		}
+	}
+}
+
+// Quality: the farm's own words, plants by score, usable plants with why batches are left
+// out, and groups looked at too seldom below a line. Solid-wall trays 8 days late or more
+// had 14, 15 and 13 of 20 fit; Ragamuffin gave 288 plants of 576 cells.
 func TestQualityPage(t *testing.T) {
 	r := changedHouse(t, func(b *records.Book) {
 		b.Scores = append(b.Scores, records.Score{Batch: "LR25-1", Date: day(t, "2025-04-09"), Looked: records.Known(20), Usable: records.Known(9)})
 	})
-	expect(t, textOf(t, buildOf(t, r, nil), "quality.html"),
-		"In air-pruning trays plants were still fit in every band looked at: 8 to 14 days late still left 88 %", "of them fit, 3 batches; fewer than 3 batches were looked at later than that.",
-		"In solid-wall trays, 4 to 7 days late still left 80 %", "8 to 14 days late left 70 %", "3 batches.",
-		"8 to 14 days late", "70 %", "3: will do – fit to set out from here up",
-		"Fenwimple", "83 %", "Looked at too seldom to judge: fewer than 3 batches", "Ragamuffin", "45 %",
-		"1 look with one overall mark only", "1 compost", "4", "10", "24", "30", "12", "Usable plants of the cells sown", "What the records could not tell")
+	expect(t, textOf(t, buildOf(t, r, nil), "2025/quality.html"),
+		"Quality and leeway, 2025", "of the plants looked at were fit to set out", "plants scored one by one, in 100", "3 will do", "Fit to set out: below the line, from 3 up.",
+		"Fit to set out, by variety and tray", "Right, in 100 plants scored:", "1 compost", "lettuce", "Ragamuffin", "45 %", "not scored", "Fenwimple", "83 %", "4, 10, 24, 30 and 12",
+		"1 look with one overall mark only",
+		"of the cells sown gave a usable plant", "Left out: 6 batches still open, 1 batch of which only a part of the plants is written and 1 batch of which no one wrote how many plants there were.", "24 of 32 batches enter it",
+		"Usable plants, by variety and tray", "Ragamuffin", "50 %", "576", "4", "Sown too seldom to judge: fewer than 3 batches", "beet",
+		"Plants were still fit 8 to 14 days late in air-pruning trays and 4 to 7 days late in solid-wall trays",
+		"air-pruning trays", "15 days late or more", "–", "solid-wall trays", "4 to 7 days late", "80 %", "8 to 14 days late", "70 %",
+		"Crop by crop", "fit 8 to 14 days late at least", "fit 4 to 7 days late, not 8 to 14 days late")
+}
+
+// A book without a look says what to write, and names no figure.
+func TestQualityWithoutLooks(t *testing.T) {
+	r := changedHouse(t, func(b *records.Book) { b.Scores = nil })
+	expect(t, textOf(t, buildOf(t, r, nil), "2025/quality.html"), "No plants were looked at", "?", "no batch of 2025 has a look", "scores.csv",
+		"How late plants stay fit cannot be told yet", "No batch with a planned day was looked at.")
 }

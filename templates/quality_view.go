@@ -23,6 +23,7 @@ type qualityPage struct {
 	ByCrop   *rows
 	TooFew   template.HTML // crops of which the leeway tells nothing
 	Unlooked bool          // no batch with a planned day was looked at
+	Unsure   bool          // too few were, on any stretch of days
 }
 
 // head names the season.
@@ -42,7 +43,7 @@ func qualityView(p *page) any {
 	v := qualityPage{season: season, Fit: p.fitFinding(season), Quality: p.qualityRows(season), Plants: p.usableFinding(season), Usable: p.usableRows(season)}
 	v.Late, v.Leeway = p.leewayTitle(), p.leewayRows()
 	v.ByCrop, v.TooFew = p.leewayByCrop()
-	v.Unlooked = v.Leeway.Empty()
+	v.Unlooked, v.Unsure = v.Leeway.Empty(), !slices.ContainsFunc(p.r.Plants.Leeway, func(l plants.Leeway) bool { return l.Share.Known })
 	return v
 }
 
@@ -57,11 +58,10 @@ func (p *page) fitFinding(season int) finding {
 		return f
 	}
 	low, high := standApart(total, p.qualityCrops(season))
-	f.Title = apartTitle(total, low, high, apartFindings{"%s plants were the least fit", "%s plants were the fittest", "No crop’s plants stood apart", "Too few batches were looked at to set any crop apart"})
+	f.Title = apartTitle(total, low, high, apartFindings{"%s plants were less fit than the season’s", "%s plants were fitter than the season’s", "No crop’s plants stood apart", "Too few batches were looked at to set any crop apart"})
 	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
 	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
-	f.Say = []template.HTML{join(say("At the last look at each batch of %s, %s of the plants were fit to set out.", words.Year(season), words.Percent(total.Share.Value)),
-		p.standApartWords(low, "Least fit"), p.standApartWords(high, "Fittest"))}
+	f.Say = []template.HTML{join(say("The last look at each batch of %s counts.", words.Year(season)), p.standApartWords(low, "Less fit"), p.standApartWords(high, "Fitter"))}
 	f.Note = say("%s of %s were looked at, %s.", words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "plant", "plants"))
 	f.Side = p.scoreSide(season)
 	return f
@@ -115,11 +115,11 @@ func (p *page) usableFinding(season int) finding {
 		return f
 	}
 	low, high := standApart(total, p.usableCrops(season))
-	f.Title = apartTitle(total, low, high, apartFindings{"%s gave the fewest plants for its cells", "%s gave the most plants for its cells", "No crop stood apart by the plants its cells gave", "Too few batches are written up to set any crop apart"})
+	f.Title = apartTitle(total, low, high, apartFindings{"%s gave fewer plants for its cells than the season", "%s gave more plants for its cells than the season", "No crop stood apart by the plants its cells gave", "Too few batches are written up to set any crop apart"})
 	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
 	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
-	f.Say = []template.HTML{join(say("Of 100 cells sown in %s, %s gave a plant fit to set out.", words.Year(season), words.PercentNumber(total.Share.Value)),
-		p.standApartWords(low, "Fewest"), p.standApartWords(high, "Most")), p.leftOutWords(season)}
+	f.Say = []template.HTML{join(say("Usable are the plants of %s that were set out or left over, or were counted and looked at.", words.Year(season)),
+		p.standApartWords(low, "Fewer"), p.standApartWords(high, "More")), p.leftOutWords(season)}
 	f.Note = say("%s, %s.", batchesOf(total.Batches, p.batchesIn(season), "enter it"), words.Plural(total.N, "cell", "cells"))
 	f.Side = p.usableSide(season)
 	return f

@@ -48,7 +48,7 @@ type rowOf struct {
 // columns.
 func (p *page) rows(id, class string, caption template.HTML, file string, cols ...col) *rows {
 	t := &rows{ID: p.id("rows-" + id), Class: class, Caption: caption, Cols: cols}
-	if file != "" {
+	if file != "" && !p.single {
 		t.File = file + ".csv"
 		t.Data = p.href("data/" + t.File)
 	}
@@ -116,4 +116,12 @@ func toldShare(r rate.Rate, drawing template.HTML) template.HTML {
 		of = rangeText(r.Low, r.High, words.PercentNumber)
 	}
 	return told(words.Percent(r.Share.Value), of, drawing)
+}
+
+// dataLink links to data/NAME.csv; nothing in a review of one file.
+func (p *page) dataLink(name string) template.HTML {
+	if p.single {
+		return ""
+	}
+	return say(`<a href="%s">%s.csv</a>`, p.href("data/"+name+".csv"), name)
 }

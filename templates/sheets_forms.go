@@ -108,7 +108,7 @@ func plannedHint(b *report.Record) template.HTML {
 	if !b.Planned.Known() {
 		return ""
 	}
-	return say("planned %s", words.ISODate(b.Planned))
+	return say("planned <time>%s</time>", words.ISODate(b.Planned))
 }
 
 // wantedHint is the plants wanted, where they are known.

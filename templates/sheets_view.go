@@ -76,7 +76,7 @@ func sheetsSample(batches, labels int) string {
 	if labels == 0 {
 		return of + " No labels: nothing was sown of late."
 	}
-	return fmt.Sprintf("%s %s, the last sheets.", of, words.Plural(labels, "label", "labels"))
+	return fmt.Sprintf("%s Labels for %s.", of, words.Plural(labels, "tray", "trays"))
 }
 
 // onList are the batches on a part of the week's list, as one walks the benches.

@@ -26,6 +26,7 @@ type site struct {
 	anchors map[string]string        // path and anchor of a batch, by code
 	lots    map[string]string        // anchor of a seed lot, by code
 	faulty  []faultyFile             // logs with rows that errors keep out
+	single  bool                     // one page alone: nothing to link to
 }
 
 // leftOut is a page that the book has no data for.
@@ -47,6 +48,9 @@ func newSite(r *report.Report, charts Charts) *site {
 	s.anchors = batchAnchors(s.crops)
 	s.lots = lotAnchors(r.Germination.Lots)
 	for _, c := range chapters {
+		if r.Options.Public && c.own {
+			continue
+		}
 		specs := c.specs(s)
 		if len(specs) == 0 {
 			s.left = append(s.left, leftOut{c.title, c.lack})
@@ -124,7 +128,7 @@ func faultyFiles(r *report.Report) []faultyFile {
 	}
 	var out []faultyFile
 	for _, f := range r.Book.Files {
-		if n := f.LeftOut - spared[f.Name]; n > 0 {
+		if n := f.LeftOut - spared[cmp.Or(f.As, f.Name)]; n > 0 {
 			out = append(out, faultyFile{f.Name, n})
 		}
 	}

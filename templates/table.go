@@ -65,7 +65,7 @@ func columns(num bool, heads []string) []column {
 // data/cost.csv, empty for none. Its id is unique on the page.
 func (p *page) table(id string, caption template.HTML, file string, heads ...[]column) *table {
 	t := &table{ID: p.id("table-" + id), Caption: caption}
-	if file != "" {
+	if file != "" && !p.single {
 		t.File = file + ".csv"
 		t.Data = p.href("data/" + t.File)
 	}

@@ -21,7 +21,7 @@ func runsOfTrays(all []trays.NextTray, pb trays.Payback) func(func([]trays.NextT
 			if n.Tray != pb.Tray || n.Other != pb.Other {
 				continue
 			}
-			if len(run) > 0 && !alike(run[0], n) {
+			if len(run) > 0 && !sameTrays(run[0], n) {
 				if !yield(run) {
 					return
 				}
@@ -35,7 +35,7 @@ func runsOfTrays(all []trays.NextTray, pb trays.Payback) func(func([]trays.NextT
 	}
 }
 
-// alike reports whether two further trays may share a row.
-func alike(a, b trays.NextTray) bool {
+// sameTrays reports whether two further trays may share a row.
+func sameTrays(a, b trays.NextTray) bool {
 	return a.Uses == b.Uses && a.Pays == b.Pays && a.PaysLow == b.PaysLow && a.PaysHigh == b.PaysHigh
 }

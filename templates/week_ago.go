@@ -14,12 +14,12 @@ const mostAgo = 12
 // yearAgoRows is what was sown a year ago in the days ahead, and what came of it.
 func (p *page) yearAgoRows() *rows {
 	lines := p.r.Lines(report.Earlier)
-	t := p.rows("ago", "wk ago", "", "", col{Width: "w1", Head: "Batch"}, col{Width: "w2", Class: "what", Head: "What"}, col{Width: "w3", Class: "n", Head: "Trays"},
+	t := p.rows("ago", "wk ago", "", "", col{Width: "w1", Head: "Batch"}, col{Width: "w2", Class: "what", Head: "What"}, col{Width: "w4", Class: "n", Head: "Trays"},
 		col{Width: "w4", Head: "Sown"}, col{Class: "job", Head: "What came of it"})
 	t.Notes = nil // the page says once which rows were left out
 	for _, l := range lines[:min(len(lines), mostAgo)] {
 		b := l.Batch
-		t.Caption = say("Sown in the 7 days from this day of %d.", l.Date.Year())
+		t.Caption = say("Sown in the 7 days from this day of %s.", words.Year(l.Date.Year()))
 		t.add("", "", p.batch(b.Code), say("%s %s", name(b.Crop), name(b.Variety)), say("%s %s", words.Number(b.Trays), name(b.Tray)), dayName(b.Sown), cameWords(b))
 	}
 	if more := len(lines) - mostAgo; more > 0 {

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"html/template"
+	"slices"
 
 	"traybook/report"
 	"traybook/report/germination"
@@ -23,32 +24,22 @@ func (p *page) weekAlarms() *weekAlarms {
 	if len(alarms) == 0 {
 		return nil
 	}
-	v := &weekAlarms{Title: p.alarmTitle(alarms)}
+	v := &weekAlarms{Title: alarmTitle(alarms)}
 	for _, s := range spells(alarms) {
 		v.Lines = append(v.Lines, p.spellWords(s))
 	}
 	return v
 }
 
-// alarmTitle is the finding: what was too warm or too cold, by name where it was one
-// place.
-func (p *page) alarmTitle(alarms []germination.Alarm) template.HTML {
-	first := alarms[0]
-	one, warm, cold := true, false, false
-	for _, a := range alarms {
-		one = one && a.Place == first.Place && a.House == first.House
-		warm, cold = warm || a.High, cold || !a.High
-	}
-	where := template.HTML("Where batches stood it")
-	if one {
-		where = upper(p.placeName(first))
-	}
-	how := "too warm"
+// alarmTitle is the finding; where it was, and when, the lines say.
+func alarmTitle(alarms []germination.Alarm) template.HTML {
+	warm := slices.ContainsFunc(alarms, func(a germination.Alarm) bool { return a.High })
+	cold := slices.ContainsFunc(alarms, func(a germination.Alarm) bool { return !a.High })
 	switch {
 	case warm && cold:
-		how = "too warm and too cold"
+		return "Too warm and too cold where batches stood"
 	case cold:
-		how = "too cold"
+		return "Too cold where batches stood"
 	}
-	return say("%s was %s", where, how)
+	return "Too warm where batches stood"
 }

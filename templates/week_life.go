@@ -3,6 +3,7 @@ package templates
 import (
 	"html/template"
 	"math"
+	"slices"
 
 	"traybook/records"
 	"traybook/report"
@@ -42,21 +43,22 @@ func (p *page) lifeAxis(jobs []job) lives {
 	a := draw.Axis{ID: p.id("gw"), Min: day(-before), Max: day(after)}
 	step := weekStep(before + after)
 	for week := -before / step * step; week <= after; week += step {
-		a.Ticks = append(a.Ticks, draw.Tick{At: day(week), Word: weekWord(week), Zero: week == 0})
+		word := ""
+		if week%(2*step) == 0 {
+			word = weekWord(week)
+		}
+		a.Ticks = append(a.Ticks, draw.Tick{At: day(week), Word: word, Zero: week == 0})
 	}
 	return lives{p, today, a}
 }
 
-// weekStep is how many weeks lie between two words of the axis, so that none covers
-// another.
+// weekStep is how many weeks lie between two lines of the axis. Every second has a word,
+// so that on paper none covers another.
 func weekStep(weeks int) int {
-	switch {
-	case weeks <= 12:
+	if weeks <= 12 {
 		return 2
-	case weeks <= 28:
-		return 4
 	}
-	return 8
+	return 4
 }
 
 func weekWord(week int) string {
@@ -68,10 +70,27 @@ func weekWord(week int) string {
 
 // workRows starts a list of batches with their lives; last heads the column that says
 // what there is to do or to know.
-func (p *page) workRows(id, last string, l lives) *rows {
-	return p.rows(id, "wk", "By tray code. Line: from sowing to today, in weeks; black: in the chamber; dot: a count; upright: the planned day.", "week",
-		col{Width: "w1", Head: "Batch"}, col{Width: "w2", Class: "what", Head: "What"}, col{Width: "w3", Class: "n", Head: "Trays"},
+func (p *page) workRows(last string, l lives, jobs []job) *rows {
+	return p.rows("work", "wk", lifeCaption(jobs), "", col{Width: "w1", Head: "Batch"}, col{Width: "w2", Class: "what", Head: "What"}, col{Width: "w3", Class: "n", Head: "Trays"},
 		col{Class: "dr", Head: "Life so far", Quiet: true, Axis: l.axis.Head()}, col{Width: "w5", Class: "job", Head: markup(last)})
+}
+
+// lifeCaption says what the lives draw, as far as there is such a thing among them.
+func lifeCaption(jobs []job) template.HTML {
+	out := "By tray code. Line: from sowing to today, or to the day it left, in weeks"
+	for _, mark := range []struct {
+		says string
+		of   func(*report.Record) bool
+	}{
+		{"black: in the chamber", func(b *report.Record) bool { return b.ChamberUntil > b.Sown }},
+		{"dot: a count", func(b *report.Record) bool { return len(b.Counts.Rows) > 0 }},
+		{"upright: the planned day", func(b *report.Record) bool { return b.Planned.Known() }},
+	} {
+		if slices.ContainsFunc(jobs, func(j job) bool { return mark.of(j.batch) }) {
+			out += "; " + mark.says
+		}
+	}
+	return markup(out + ".")
 }
 
 // addByTray adds jobs under the tray codes that they stand in.

@@ -17,6 +17,7 @@ type weekTrays struct {
 	Days  []freeDay
 	Note  template.HTML
 	Left  *rows
+	Data  dataFile // of the whole page
 }
 
 // freeDay is a day on which trays come free.
@@ -28,7 +29,7 @@ type freeDay struct {
 // weekTrays lists only the days on which something comes free.
 func (p *page) weekTrays() weekTrays {
 	lines := p.r.Lines(report.Freeing)
-	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left")}
+	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left"), Data: p.dataFile("week")}
 	if len(lines) == 0 {
 		return v
 	}

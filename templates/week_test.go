@@ -1,129 +1,237 @@
 package templates
 
 import (
-	"crypto/sha256"
-	"encoding/base64"
-	"regexp"
 	"slices"
 	"strings"
 	"testing"
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
+	"traybook/report/germination"
+	"traybook/report/plants"
 )
 
-// Every line says what to do with which batch, and why; what can still be mended
-// by sowing stands first.
+// What is left and due stands large, then a line a batch by tray code, then the trays that
+// come free and are left.
 func TestWeek(t *testing.T) {
 	full := changedHouse(t, func(b *records.Book) { b.Settings.BenchPlaces = records.Known(7.0) })
 	expect(t, textOf(t, buildOf(t, full, nil), "week.html"),
-		"As of 10 June 2025.",
-		"To count 1", "Count LS25-7: lettuce Fenwimple, 2 trays of S72", "Sown on 27 May 2025, 14 days ago; half of what comes up is usually up after 4.5 days.",
-		"Late 2", "Set out, pot on or clear LA25-4", "Planned for 2 June 2025, 8 days ago. In air-pruning trays, plants looked at 8 to 14 days late were still fit in 88 %", "3 batches.",
-		"Likely short 5", "Re-sow for LS25-9: lettuce Fenwimple, 1 tray of S72 by 13 June 2025",
-		"Wanted 70; its 72 cells give 53 at the low end of what like batches gave: short by 17. A sowing up to that day should still be ready for 20 July 2025.",
-		"Check LS25-10", "No planned day is written",
-		"Find plants elsewhere for LS25-11", "To be ready for 16 June 2025 a new sowing was due by 10 May 2025.",
-		"Spare every plant of LS25-12", "Wanted 54; its 72 cells give 53 at the low end of what like batches gave: short by 1.",
-		"Trays coming free", "19 June 2025", "S72", "1",
-		"Room left", "2.5 trays too many on the benches, which hold 7.", "2 places left in the chambers, of 2.")
+		"The week of 10 June 2025", "As the book stands on Tuesday.",
+		"2.5 trays too many for 7 bench places", "2 of 2 chamber places left", "1 batch to count", "2 past their day",
+		"batches to see to", "By tray code.", "dot: a count", "To do",
+		"A72, 72 air-pruning", "LA25-4", "lettuce Fenwimple", "2.5", "set out: 8 days late", "3 batches",
+		"S72, 72 solid-wall", "LS25-7", "count: 14 days old",
+		"LS25-8", "set out: 8 days late",
+		"Count: not counted yet", "Fit: so many of the same crop",
+		"free in the next two weeks", "Thu 19 Jun", "1 S72", "Trays free on the coming Mondays", "16 Jun", "A72", "Washed, 3 days after the batch has left.", "week.csv")
 }
 
-// A crop that was never timed is due by the usual days, and its line says so.
-func TestUntimedCrop(t *testing.T) {
+// A batch has one line, whatever there is to do with it.
+func TestOneLineABatch(t *testing.T) {
 	r := changedHouse(t, func(b *records.Book) {
-		b.Sowings = append(b.Sowings, records.Sowing{Code: "S25-1", Sown: day(t, "2025-06-01"), Crop: "spinach", Variety: "Larkleaf", Tray: "S72", Trays: 1, SeedsPerCell: 1, Start: records.FromSeed})
-	})
-	expect(t, textOf(t, buildOf(t, r, nil), "week.html"), "Count S25-1: spinach Larkleaf, 1 tray of S72", "9 days ago; its crop has not been timed here, so 7 days stand in")
-}
-
-// A week with nothing to do says so, part by part.
-func TestEmptyWeek(t *testing.T) {
-	done := changedHouse(t, func(b *records.Book) {
-		b.Settings.BenchPlaces, b.Settings.ChamberPlaces = records.Maybe[float64]{}, records.Maybe[float64]{}
-		b.Sowings = slices.DeleteFunc(b.Sowings, func(s records.Sowing) bool { return !s.SetOut.Known() })
-	})
-	b := buildOf(t, done, nil)
-	expect(t, textOf(t, b, "week.html"), "No batch is open", "Nothing to count", "Nothing is late", "Nothing looks short",
-		"No trays come free in the next two weeks.", "It cannot be told: write bench_places and chamber_places into book.csv.")
-	expect(t, textOf(t, b, "sheets.html"), "No batch stands on this week’s list: the forms are blank.", "Germination counts")
-}
-
-// outsOnly is the report of a farm that writes what leaves the house into out.csv.
-func outsOnly(t *testing.T) *report.Report {
-	t.Helper()
-	return changedHouse(t, func(b *records.Book) {
 		for i := range b.Sowings {
-			b.Sowings[i].SetOut = 0
+			if b.Sowings[i].Code == "LA25-4" {
+				b.Sowings[i].Wanted = records.Known(1000) // late, and short too
+			}
 		}
 	})
-}
-
-// The forms' columns are those of the logs they are typed into, in the contract's
-// order.
-func TestFormsHaveTheLogsColumns(t *testing.T) {
-	v, n := pageOf(t, houseReport(t)).sheets()
-	w, _ := pageOf(t, outsOnly(t)).sheets()
-	if n != 7 {
-		t.Errorf("%d batches on the forms, want 7", n)
+	p := pageOf(t, r)
+	seen := map[string]int{}
+	for _, j := range p.jobsOn(report.ToCount, report.Late, report.Short) {
+		seen[j.batch.Code]++
 	}
-	if w.Forms[2].Log != "out.csv" || v.Forms[2].Log != "sowings.csv" {
-		t.Errorf("forms for setting out: %s and %s", w.Forms[2].Log, v.Forms[2].Log)
+	lines := len(r.Lines(report.ToCount)) + len(r.Lines(report.Late)) + len(r.Lines(report.Short))
+	if len(seen) >= lines {
+		t.Fatalf("%d batches, %d lines: no batch has two", len(seen), lines)
 	}
-	for _, f := range append(v.Forms, w.Forms[2]) {
-		at := slices.IndexFunc(records.Logs, func(l records.Log) bool { return l.Name == f.Log })
-		last := -1
-		for _, c := range f.Columns {
-			i := slices.IndexFunc(records.Logs[at].Columns, func(col records.Column) bool { return col.Name == c.Head })
-			if i <= last {
-				t.Errorf("%s: column %s is not a column of %s, or out of order", f.Title, c.Head, f.Log)
-			}
-			last = i
+	rows := 0
+	for _, g := range p.weekWork().Rows.Groups {
+		rows += len(g.Rows)
+	}
+	if want := len(seen) + len(r.Lines(report.Fell)); rows != want {
+		t.Errorf("%d rows, want %d", rows, want)
+	}
+	for code, n := range seen {
+		if n > 1 {
+			t.Errorf("%s has %d rows", code, n)
 		}
-		if rows := len(f.Rows); rows < blankRows {
-			t.Errorf("%s: %d rows leave no room to write", f.Title, rows)
-		}
-	}
-	if len(v.Labels) != 2+3+1+1+1+1+1 { // LA25-4 stands in two trays and a half
-		t.Errorf("%d labels, want one for each tray begun: 10", len(v.Labels))
 	}
 }
 
-var styled = regexp.MustCompile(`(?s)<style>(.*?)</style>`)
-
-// The file of sheets needs no other file: its style stands in it and is the one
-// its policy lets pass; names in it are text.
-func TestSheetFile(t *testing.T) {
-	for _, r := range []*report.Report{houseReport(t), hostileReport(t)} {
-		body, n, err := SheetFile(r)
-		if err != nil || n != 7 {
-			t.Fatalf("%d batches, %v", n, err)
+// Each line says what to do and what that rests on, whichever way it stands.
+func TestTodoWords(t *testing.T) {
+	at := func(wanted int, planned string) *report.Record {
+		r := *houseReport(t).Record("LS25-9")
+		counted, plant := *r.Plants.Counted, *r.Plants
+		one := *counted.Batch
+		one.Wanted, one.Planned = records.Known(wanted), 0
+		if planned != "" {
+			one.Planned = day(t, planned)
 		}
-		text := string(body)
-		if !strings.HasPrefix(text, "<html") {
-			t.Errorf("starts with %.20q", text)
-		}
-		for _, e := range elements(t, "sheets", text) {
-			_, src := e.attrs["src"]
-			_, href := e.attrs["href"]
-			_, inline := e.attrs["style"]
-			if src || href || inline || slices.Contains([]string{"link", "script", "img", "b"}, e.name) {
-				t.Errorf("holds %s %v", e.name, e.attrs)
-			}
-		}
-		style := styled.FindStringSubmatch(text)
-		if strings.Contains(style[1], "url(") || strings.Contains(style[1], "@import") {
-			t.Error("the style needs another file")
-		}
-		sum := sha256.Sum256([]byte(style[1]))
-		if want := "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"; !strings.Contains(strings.ReplaceAll(text, "&#43;", "+"), strings.ReplaceAll(want, "'", "&#39;")) {
-			t.Errorf("the policy does not name %s", want)
+		counted.Batch, plant.Counted, r.Plants = &one, &counted, &plant
+		return &r
+	}
+	resow := report.WeekLine{What: report.Short, Batch: at(130, "2025-07-20"), Value: num(33.6), Date: day(t, "2025-06-13"), ResowPossible: true,
+		Rests: report.Rests{Of: "crop", Batches: []string{"a", "b", "c"}}}
+	late, blind, few, book := resow, resow, resow, resow
+	late.ResowPossible, blind.ResowPossible, blind.Batch = false, false, at(130, "")
+	few.TooFewSown, few.Rests.Of = true, "crop, variety, cells and kind"
+	book.Rests.Of = "book"
+	fit := &plants.Leeway{Rate: rateOf(9, 10, 4, 0.7, 0.97)}
+	for _, tt := range []struct {
+		line report.WeekLine
+		want string
+	}{
+		{resow, "sow again by 13 June: 34 of 130 short (3 batches of the crop)"},
+		{late, "34 of 130 short, too late to sow again (3 batches of the crop)"},
+		{blind, "34 of 130 short, no planned day is written (3 batches of the crop)"},
+		{few, "sow again by 13 June: sown too few, 34 of 130 short (3 batches of its variety and tray)"},
+		{book, "sow again by 13 June: 34 of 130 short (3 batches of all crops)"},
+		{report.WeekLine{What: report.ToCount, Value: num(1)}, "count: 1 day old"},
+		{report.WeekLine{What: report.ToCount, Value: num(20), Again: true}, "count again: 20 days old"},
+		{report.WeekLine{What: report.Late, Value: num(2)}, "set out: 2 days late"},
+		{report.WeekLine{What: report.Late, Value: num(2), Leeway: fit}, "set out: 2 days late 90 % (70 to 97) fit, 4 batches"},
+		{report.WeekLine{What: report.Fell, Value: num(26), Batch: at(100, ""), Date: day(t, "2025-05-02")}, "26 of 100 lacking, gone 2 May"},
+	} {
+		if got := bare(todoWords[tt.line.What](tt.line)); got != tt.want {
+			t.Errorf("got %q, want %q", got, tt.want)
 		}
 	}
-	over := changedHouse(t, func(b *records.Book) {
-		b.Sowings = slices.DeleteFunc(b.Sowings, func(s records.Sowing) bool { return !s.SetOut.Known() })
+	for of := range restOf {
+		if restOf[of] == "" {
+			t.Errorf("%s has no words", of)
+		}
+	}
+}
+
+// Alarms stand first, days on end as one, and the heading says what was wrong.
+func TestWeekAlarms(t *testing.T) {
+	high, low := germination.Alarm{High: true}, germination.Alarm{}
+	for _, tt := range []struct {
+		alarms []germination.Alarm
+		want   string
+	}{
+		{[]germination.Alarm{high}, "Too warm where batches stood"},
+		{[]germination.Alarm{low, low}, "Too cold where batches stood"},
+		{[]germination.Alarm{high, low}, "Too warm and too cold where batches stood"},
+	} {
+		if got := string(alarmTitle(tt.alarms)); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
+	}
+	b, problems := records.Load(house)
+	for i := range b.Chamber {
+		if b.Chamber[i].Date >= day(t, "2025-03-12") {
+			b.Chamber[i].Temp = 45 // above what any crop stands
+		}
+	}
+	hot := reportOfBook(t, b, problems, report.Options{Today: day(t, "2025-03-13")})
+	expect(t, textOf(t, buildOf(t, hot, nil), "week.html"), "As the book stands on Thursday.", "Too warm where batches stood", "The chamber warm box was too warm on 2 days", "bench places left")
+	if pageOf(t, houseReport(t)).weekAlarms() != nil {
+		t.Error("an alarm in a house without one of late")
+	}
+}
+
+// A week with nothing to do says so and shows what stands, else what left last.
+func TestEmptyWeek(t *testing.T) {
+	gone := func(b *records.Book) {
+		b.Settings.BenchPlaces, b.Settings.ChamberPlaces = records.Maybe[float64]{}, records.Maybe[float64]{}
+		b.Sowings = slices.DeleteFunc(b.Sowings, func(s records.Sowing) bool {
+			return !s.SetOut.Known() || s.Wanted.Known && s.Wanted.Value > s.PlantsOut.Value
+		})
+	}
+	b := buildOf(t, changedHouse(t, gone), nil)
+	text := textOf(t, b, "week.html")
+	expect(t, text, "? bench places left: write bench_places into book.csv", "0 batches to count",
+		"No batch is open", "Everything that was sown has left the house", "These were the last to leave, in the 30 days to today.", "Gone", "LS25-6", "1 June, 6 days past its day")
+	if strings.Contains(text, "Count:") || strings.Contains(text, "to see to") {
+		t.Errorf("work in a week without any:\n%s", text)
+	}
+	expect(t, textOf(t, b, "sheets.html"), "No batch is due: the forms are blank.", "Germination counts")
+	young := changedHouse(t, func(b *records.Book) {
+		gone(b)
+		b.Sowings = append(b.Sowings, records.Sowing{Code: "S25-1", Sown: today - 2, Crop: "spinach", Variety: "Larkleaf", Tray: "S72", Trays: 1, SeedsPerCell: 1,
+			Start: records.FromSeed, Planned: today + 30})
 	})
-	if _, n, err := SheetFile(over); err != nil || n != 0 {
-		t.Errorf("without a list: %d batches, %v", n, err)
+	expect(t, textOf(t, buildOf(t, young, nil), "week.html"), "Nothing to do this week", "This is what stands.", "S25-1", "for 10 July")
+}
+
+// The day on which a batch left is told beside the planned one, where both are known.
+func TestApartWords(t *testing.T) {
+	d := day(t, "2025-05-20")
+	for _, tt := range []struct {
+		planned records.Date
+		want    string
+	}{{d - 5, "5 days past its day"}, {d + 1, "1 day before its day"}, {d, "on its day"}} {
+		if got := bare(apartWords(d, tt.planned)); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
+	}
+}
+
+// The sowings-only book has a week worth opening: what left last, and the trays that come
+// free.
+func TestWeekOfPoorBooks(t *testing.T) {
+	r := reportOf(t, example("poor/sowings-only"), report.Options{})
+	last := slices.MaxFunc(r.Records, func(a, b *report.Record) int { return int(a.End - b.End) })
+	expect(t, textOf(t, buildOf(t, r, nil), "week.html"), "No batch is open", last.Code, "free in the next two weeks", dayName(last.End+3))
+}
+
+// What was sown a year ago in the days ahead stands with what came of it.
+func TestYearAgo(t *testing.T) {
+	r := reportOf(t, house, report.Options{Today: day(t, "2026-03-31")})
+	expect(t, textOf(t, buildOf(t, r, nil), "week.html"), "A year ago, in the week ahead", "Sown in the 7 days from this day of 2025.", "LA25-3", "1 A72", "Mon 31 Mar",
+		"97 % came up, 68 plants", "LS25-3", "122 plants, 120 wanted")
+	for how, want := range map[plants.How]string{"": "plants not known", plants.AtLeast: "at least 68 plants", plants.Estimated: "about 68 plants", plants.ByOut: "68 plants"} {
+		b := *r.Record("LA25-3")
+		plant := *b.Plants
+		plant.UsableHow, b.Plants = how, &plant
+		if got := bare(plantsWords(&b)); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+// Trays that are not there stand in red, below 0.
+func TestTraysLeft(t *testing.T) {
+	if got := leftText(-1.5); string(got) != `<span class="bad">−1.5</span>` {
+		t.Error(got)
+	}
+	r := changedHouse(t, func(b *records.Book) {
+		b.Trays = slices.DeleteFunc(b.Trays, func(p records.Purchase) bool { return p.Count.Known && p.Count.Value == 16 })
+	})
+	left := pageOf(t, r).mondayRows("left")
+	if len(left.Cols) != 9 || !strings.Contains(string(left.Groups[0].Rows[1].Cells[1]), "bad") {
+		t.Errorf("%+v", left.Groups)
+	}
+}
+
+// The axis holds every life in whole weeks, and has today on it.
+func TestLifeAxis(t *testing.T) {
+	p := pageOf(t, houseReport(t))
+	one := func(sown, planned records.Date) []job {
+		return []job{{batch: &report.Record{Plants: &plants.Plants{Counted: &germination.Counted{Batch: &batch.Batch{Sowing: batch.Sowing{Sowing: records.Sowing{Sown: sown, Planned: planned}}}}}}}}
+	}
+	for _, tt := range []struct {
+		jobs          []job
+		before, after float64 // weeks
+	}{
+		{nil, 4, 2},
+		{one(today-50, today+20), 8, 3},
+		{one(today-500, today+200), 24, 6},
+		{one(today-3, 0), 4, 2},
+	} {
+		a := p.lifeAxis(tt.jobs).axis
+		if a.Min != float64(today)-7*tt.before || a.Max != float64(today)+7*tt.after {
+			t.Errorf("from %v to %v weeks, want %v to %v", (a.Min-float64(today))/7, (a.Max-float64(today))/7, -tt.before, tt.after)
+		}
+		named := false
+		for _, tick := range a.Ticks {
+			named = named || tick.Zero && tick.Word == "today" && tick.At == float64(today)
+		}
+		if !named {
+			t.Errorf("today is not on %+v", a.Ticks)
+		}
 	}
 }

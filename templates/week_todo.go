@@ -31,23 +31,23 @@ func countDue(l report.WeekLine) template.HTML {
 	if l.Again {
 		what = "count again"
 	}
-	return say("%s%s: sown %s ago", box, what, words.Days(l.Value.Value))
+	return say("%s%s: %s old", box, what, words.Days(l.Value.Value))
 }
 
 // lateDue says how late a batch is, and how many of its crop were fit so late where
 // three batches were looked at (rule "Leeway").
 func lateDue(l report.WeekLine) template.HTML {
-	out := say("%sset out: %s past %s", box, words.Days(l.Value.Value), words.DayMonth(l.Date))
+	out := say("%sset out: %s late", box, words.Days(l.Value.Value))
 	if l.Leeway == nil {
 		return out
 	}
-	return say("%s <i>%s still fit, %s</i>", out, words.ShareText(l.Leeway.Rate), words.Batches(l.Leeway.Batches))
+	return say("%s <i>%s fit, %s</i>", out, words.ShareText(l.Leeway.Rate), words.Batches(l.Leeway.Batches))
 }
 
 // shortDue says how many plants a batch will likely lack, what can still be done, and
 // how many batches that rests on (rule "Short").
 func shortDue(l report.WeekLine) template.HTML {
-	rests := say("<i>by %s</i>", restsWords(l.Rests))
+	rests := say("<i>(%s)</i>", restsWords(l.Rests))
 	short := say("%s of %s short", words.Whole(words.RoundPlants(l.Value.Value)), words.Whole(l.Batch.Wanted.Value))
 	if l.TooFewSown {
 		short = "sown too few, " + short
@@ -61,18 +61,18 @@ func shortDue(l report.WeekLine) template.HTML {
 	return say(`%s<span class="do">sow again by %s</span>: %s %s`, box, words.DayMonth(l.Date), short, rests)
 }
 
-// alike is what the batches have in common that a forecast rests on.
-var alike = map[string]string{"crop": "of the crop", "book": "of all crops", "crop and cells": "of the crop in such cells",
+// restOf is what the batches have in common that a forecast rests on.
+var restOf = map[string]string{"crop": "of the crop", "book": "of all crops", "crop and cells": "of the crop in such cells",
 	"crop, variety, cells and kind": "of its variety and tray"}
 
 // restsWords are the batches that a forecast rests on.
 func restsWords(r report.Rests) template.HTML {
-	return say("%s %s", words.Batches(len(r.Batches)), alike[r.Of])
+	return say("%s %s", words.Batches(len(r.Batches)), restOf[r.Of])
 }
 
 // fellDue says by how much a batch fell short, and when it left.
 func fellDue(l report.WeekLine) template.HTML {
-	return say("%s of %s too few, gone %s", words.Whole(words.RoundPlants(l.Value.Value)), words.Whole(l.Batch.Wanted.Value), words.DayMonth(l.Date))
+	return say("%s of %s lacking, gone %s", words.Whole(words.RoundPlants(l.Value.Value)), words.Whole(l.Batch.Wanted.Value), words.DayMonth(l.Date))
 }
 
 // workNotes say under the list how its figures come about, each only where one stands in
@@ -82,13 +82,13 @@ func workNotes(t *rows, jobs []job) {
 		return slices.ContainsFunc(jobs, func(j job) bool { return slices.ContainsFunc(j.lines, is) })
 	}
 	if has(func(l report.WeekLine) bool { return l.What == report.ToCount && !l.Again }) {
-		t.note("To count: not counted yet, and sown longer ago than the crop takes to come up.")
+		t.note("Count: not counted yet, and older than the crop takes to come up.")
 	}
 	if has(func(l report.WeekLine) bool { return l.Again }) {
-		t.note("To count again: the last count came before all was up.")
+		t.note("Count again: the last count came before all was up.")
 	}
 	if has(func(l report.WeekLine) bool { return l.Leeway != nil }) {
-		t.note("Still fit: plants of the same crop and kind of tray, looked at so many days past their day.")
+		t.note("Fit: so many of the same crop in the same kind of tray still were, when looked at so late.")
 	}
 	if has(func(l report.WeekLine) bool { return l.What == report.Short && !l.TooFewSown }) {
 		t.note("Short: plants wanted, less those to expect from the count by what other batches kept of theirs.")

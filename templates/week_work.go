@@ -67,8 +67,9 @@ func (p *page) weekWork() weekWork {
 	if len(due) == 0 {
 		v.Title = say("Nothing to do but for %s that fell short", words.Batches(len(fell)))
 	}
-	l := p.lifeAxis(slices.Concat(due, fell))
-	v.Rows = p.workRows("work", "To do", l)
+	all := slices.Concat(due, fell)
+	l := p.lifeAxis(all)
+	v.Rows = p.workRows("To do", l, all)
 	l.addByTray(v.Rows, due, p.todo)
 	if len(fell) > 0 {
 		v.Rows.under("Gone with too few plants, and not sown again", "")
@@ -86,15 +87,15 @@ const lastOutDays = 30
 // nothingDue is a week without work: it lists what stands, else what left last.
 func (p *page) nothingDue() weekWork {
 	today := p.r.Batches.Today
-	v := weekWork{Title: "Nothing to do this week", Say: "No batch is due for a count, past its day or likely short. This is what stands."}
+	v, last := weekWork{Title: "Nothing to do this week", Say: "No batch is due for a count, past its day or likely short. This is what stands."}, "Planned"
 	shown := batch.Filter(p.r.Records, func(b *report.Record) bool { return !b.Ended() && b.Sown <= today })
 	if len(shown) == 0 {
 		shown = batch.Filter(p.r.Records, func(b *report.Record) bool { return b.Ended() && b.End <= today && b.End > today-lastOutDays })
-		v.Title, v.Say = "No batch is open", p.allGone(len(shown))
+		v.Title, v.Say, last = "No batch is open", p.allGone(len(shown)), "Gone"
 	}
 	jobs := jobsOf(shown)
 	l := p.lifeAxis(jobs)
-	v.Rows = p.workRows("work", "Planned", l)
+	v.Rows = p.workRows(last, l, jobs)
 	l.addByTray(v.Rows, jobs, stayWords)
 	return v
 }
@@ -120,9 +121,9 @@ func stayWords(j job) template.HTML {
 	case !b.Ended():
 		return "no planned day is written"
 	case !b.Planned.Known() || b.EndHow == batch.Assumed:
-		return say("gone %s", words.DayMonth(b.End))
+		return markup(words.DayMonth(b.End))
 	}
-	return say("gone %s, %s", words.DayMonth(b.End), apartWords(b.End, b.Planned))
+	return say("%s, %s", words.DayMonth(b.End), apartWords(b.End, b.Planned))
 }
 
 // apartWords is how far a day lies from the planned one.
