@@ -9,8 +9,8 @@ import (
 )
 
 var (
-	schemeStart = regexp.MustCompile(`(?s):root \{(.*?)\}`)
-	colour      = regexp.MustCompile(`--([a-z0-9]+): (#[0-9a-f]{3,6});`)
+	schemeStart = regexp.MustCompile(`(?s):root\{(.*?)\}`)
+	colour      = regexp.MustCompile(`--([a-z0-9]+):(#[0-9a-f]{3,6})`)
 )
 
 // schemes are the colours of light, dark and print, in the order of the sheet.

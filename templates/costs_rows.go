@@ -26,8 +26,8 @@ func (p *page) costCrops(season int) *rows {
 		}
 	}
 	most, grid := fillsColumn(parts), p.id("gparts")
-	caption := say("The dearest first. Left: what a plant cost%s. Right: its parts on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are at least or estimated. Failed: the share of the money that went into cells without a usable plant.",
-		p.tickWords(season), p.money.Each(most))
+	caption := say("The dearest first. Left: what a plant cost%s. Right: its parts (%s) on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are at least or estimated. Failed: the share of the money that went into cells without a usable plant.",
+		p.tickWords(season), list(heads), p.money.Each(most))
 	t := p.costRows("crops", "bycrop n3", caption, "", col{Width: "c-name", Head: "Crop"}, lines,
 		col{Width: "c-parts", Class: "dr c3", Head: "Its parts", Quiet: true, Axis: draw.ColumnsHead(grid, heads)}, number("Failed"), number("A cell"), number("Batches"))
 	for _, few := range []bool{false, true} {
@@ -43,12 +43,21 @@ func (p *page) costCrops(season int) *rows {
 				t.under(sub, "")
 				sub = ""
 			}
-			t.add("", "", p.crop(season, c.Crop), t.told(c, p.costIn(p.r.Money.Crops, c.Group)), draw.Axis{ID: grid, Max: 1}.Row(draw.Columns(each(c), most, guessed(c))),
+			t.add("", "", p.crop(season, c.Crop), t.told(c, p.costIn(p.r.Money.Crops, c.Group)), p.partsCell(grid, each(c), most, guessed(c)),
 				words.Of(c.FailedShare, words.Percent), t.cell(c), restsOn(c))
 		}
 	}
 	t.costNotes(all)
 	return t.rows
+}
+
+// partsCell draws the parts of a plant's cost, with their numbers for a reader.
+func (p *page) partsCell(grid string, parts []float64, most float64, hollow bool) template.HTML {
+	numbers := make([]string, len(parts))
+	for i, v := range parts {
+		numbers[i] = p.money.EachNumber(v)
+	}
+	return say(`<span class="vh">%s</span>%s`, list(numbers), draw.Axis{ID: grid, Max: 1}.Row(draw.Columns(parts, most, hollow)))
 }
 
 // partHeads are the parts of a cost that have a column, and what a plant's cost is made

@@ -9,10 +9,12 @@
 // as the partials take them), categories.go (the words for money), gaps.go (what the
 // records could not tell), notes.go and notes_render.go (a season's notes), then a
 // file NAME_view.go for each page beside html/NAME.html. Larger pages have parts
-// of their own: review_figures and answers; costs_table and costs_words; trays_gain,
-// trays_next, trays_trial and trays_room; leeway; losses and chambers; lots_trail;
-// story_end. decision.go is the answer about trays wherever it stands; sheetfile.go
-// (SheetFile) is the forms to print as one file.
+// of their own: review_figures and answers; costs_table, costs_rows, costs_lower and
+// costs_ledger; quality_rows and leeway; lots_rows and lots_trail; trays_gain,
+// trays_next, trays_trial and trays_room; losses and chambers; story_end; week_*,
+// sheets_* and missing_*. decision.go
+// is the answer about trays wherever it stands; sheetfile.go (SheetFile) is the forms
+// to print as one file.
 //
 // # How to write a page
 //
@@ -21,7 +23,8 @@
 // which shows them. It finds:
 //
 //	p.table, t.add, t.under, t.foot    a table; {{template "table" .T}} shows it
-//	addJudged                          rows, those of too few batches below a line
+//	p.rows, t.add, t.under, told       rows that draw what they tell; {{template "rows" .T}}
+//	cropTable                          crops and their groups, few batches below a line
 //	p.figure                           a chart with its table; {{template "figure" .F}}
 //	more                               tables and charts that open on request
 //	p.to, p.batch, p.crop              links that know what pages there are

@@ -137,7 +137,7 @@ func (p *page) leewayByCrop() (t *rows, tooFew template.HTML) {
 				label, some = markup(name(crop)), true
 			}
 			t.add("", "", say(`<span class="v">%s</span> <span class="tr">%s</span>`, label, kindMark(kind)),
-				draw.Axis{ID: grid, Max: 1}.Row(draw.Shelves(p.bandShares(crop, kind), plants.StillFit)), fitWords(f))
+				shelvesCell(grid, p.bandShares(crop, kind)), fitWords(f))
 		}
 		if !some {
 			left = append(left, markup(name(crop)))
@@ -147,6 +147,15 @@ func (p *page) leewayByCrop() (t *rows, tooFew template.HTML) {
 		tooFew = say("Looked at too seldom to tell: %s.", list(left))
 	}
 	return t, tooFew
+}
+
+// shelvesCell draws the shares of the bands, with their numbers for a reader.
+func shelvesCell(grid string, shares []rate.Num) template.HTML {
+	numbers := make([]string, len(shares))
+	for i, s := range shares {
+		numbers[i] = words.Of(s, words.Percent)
+	}
+	return say(`<span class="vh">%s</span>%s`, list(numbers), draw.Axis{ID: grid, Max: 1}.Row(draw.Shelves(shares, plants.StillFit)))
 }
 
 // bandShares are the shares of a crop in a kind of tray, band by band.

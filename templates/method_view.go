@@ -1,35 +1,60 @@
 package templates
 
 import (
+	"html/template"
 	"strconv"
 	"strings"
 
 	"traybook/records"
-	"traybook/report/estimate"
+	"traybook/report/germination"
+	"traybook/report/trays"
 	"traybook/report/words"
 )
 
 // methodPage says how the figures are made.
 type methodPage struct {
-	Title      string
 	Confidence string
-	Coverage   string
 	SureOf     string
 	Discount   string
 	UsableFrom int
 	Turnaround string
-	Inputs     *table
-	Figures    []namedFigure
 	Money      string
+	Method     simulated
+	Inputs     *table
+	Figures    *table
+	Pages      string // names that links of a note may use
+}
+
+// simulated is how often the method errs, of 100, in seasons of which the truth is known.
+type simulated struct {
+	Held, HeldWild             string // ranges that hold the true share
+	False, FalseWild, Bystands string // crops with a false verdict on a variety
+	TwinMiddle, TwinLow        string // trays no better that are said to pay
+	TwinLowOneCrop             string
+}
+
+// head is the page's heading.
+func (v methodPage) head() (heading, lead template.HTML) {
+	return "How figures are made", "Every figure is worked out once, from the logs alone, and shown wherever it is needed. Here are the rules in plain words, how often they err, and where they come from."
+}
+
+// howOftenWrong writes the shares of 100 that simulations gave.
+func howOftenWrong() simulated {
+	whole := func(share float64) string { return words.Fixed(share, 0) }
+	return simulated{
+		Held: whole(germination.SimulatedCoverage), HeldWild: whole(germination.SimulatedWildCoverage),
+		False: whole(germination.SimulatedFalseVerdicts), FalseWild: whole(germination.SimulatedWildVerdicts), Bystands: whole(germination.SimulatedBystanders),
+		TwinMiddle: whole(100 * trays.TwinPaysMiddle), TwinLow: whole(100 * trays.TwinPaysLow), TwinLowOneCrop: whole(100 * trays.TwinPaysLowOneCrop),
+	}
 }
 
 // methodView fills the settings of the book into the words about method.
 func methodView(p *page) any {
 	s := p.r.Book.Settings
 	return methodPage{
-		Title: p.spec.title, Confidence: words.Percent(s.Confidence), Coverage: words.Fixed(estimate.SimulatedCoverage, 1) + words.NBSP + "%",
-		SureOf: words.Percent(s.SureOfTarget), Discount: words.Number(100*s.DiscountRate) + words.NBSP + "%", UsableFrom: s.UsableFrom,
-		Turnaround: words.Days(float64(s.TrayTurnaround)), Inputs: p.inputsTable(p.r.Inputs), Figures: namedFigures, Money: p.money.Code(),
+		Confidence: words.Fixed(100*s.Confidence, 0), SureOf: words.Fixed(100*s.SureOfTarget, 0), Discount: words.Number(100*s.DiscountRate) + words.NBSP + "%",
+		UsableFrom: s.UsableFrom, Turnaround: words.Days(float64(s.TrayTurnaround)), Money: p.money.Code(), Method: howOftenWrong(),
+		Inputs: p.inputsTable(p.r.Inputs), Figures: p.namesTable(), Pages: strings.Join(pageNames(), ", "),
 	}
 }
 
@@ -47,6 +72,15 @@ func (p *page) inputsTable(inputs []records.Input) *table {
 	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
 	for _, in := range inputs {
 		t.add(in.Name, prose(name(orDash(shortened(in.Value)))), in.Source)
+	}
+	return t
+}
+
+// namesTable lists the figures that a note may place.
+func (p *page) namesTable() *table {
+	t := &table{ID: p.id("table-names"), Caption: "What a note may place", Columns: plain("Name", "Shows")}
+	for _, f := range namedFigures {
+		t.add(say("<code>%s</code>", f.Name), f.Shows)
 	}
 	return t
 }

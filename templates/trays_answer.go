@@ -325,7 +325,7 @@ func (p *page) traysFinding() finding {
 	all := p.pairs()
 	if len(all) == 0 {
 		return finding{Title: "Whether dearer trays pay cannot be told", Big: "?", What: "more trays to buy",
-			Say:  []template.HTML{"There are no two tray codes of the same cells, of different kind and both with a price."},
+			Say:  []template.HTML{"There are no two tray codes of the same cells, of different kind and both with a price, that were both sown with one variety."},
 			Note: "Write kind, cells and price of each code into trays.csv."}
 	}
 	f := p.pairFinding(all[0])

@@ -29,7 +29,7 @@ const fairWords = template.HTML("The same seed, sown on the same day in both tra
 // trialSize says what the numbers of the table are, or why there are none.
 func (p *page) trialSize() template.HTML {
 	if len(p.r.Trays.Payback) == 0 {
-		return "How many sowing dates it takes can be told once both codes stand in trays.csv, with the same cells, different kinds and a price each."
+		return "How many sowing dates it takes can be told once both codes stand in trays.csv, with the same cells, different kinds and a price each, and both were sown with one variety."
 	}
 	if !slices.ContainsFunc(p.r.Trays.Trial, func(t trays.Trial) bool { return t.Sowings.Known }) {
 		return "How many sowing dates it takes cannot be told yet: too few batches have plants out and plants left over written."

@@ -105,6 +105,9 @@ func (p *page) notCounted() template.HTML {
 	if len(mix) > 0 {
 		out = join(out, say("Nor the extra mix of %s: cell_ml or the cost of mix is not written.", list(mix)))
 	}
+	if n := p.r.Trays.LeftOut; n > 0 {
+		out = join(out, say("Nor %s: the %s sown most often are set side by side.", words.Count(n, "tray code", "tray codes"), words.Whole(trays.MostCodes)))
+	}
 	return join(out, "Not tax advice.")
 }
 

@@ -77,7 +77,7 @@ func (p *page) workRows(last string, l lives, jobs []job) *rows {
 
 // lifeCaption says what the lives draw, as far as there is such a thing among them.
 func lifeCaption(jobs []job) template.HTML {
-	out := "By tray code. Line: from sowing to today, or to the day it left, in weeks"
+	out := "By tray code. Line: from sowing to today or to its end, in weeks"
 	for _, mark := range []struct {
 		says string
 		of   func(*report.Record) bool
@@ -99,7 +99,7 @@ func (l lives) addByTray(t *rows, jobs []job, last func(job) template.HTML) {
 	for _, code := range codes {
 		t.under(trayHead(of[code][0].batch), "")
 		for _, j := range of[code] {
-			l.add(t, j, markup(words.Number(j.batch.Trays)), last(j))
+			l.add(t, j, last(j))
 		}
 	}
 }
@@ -116,9 +116,9 @@ func trayHead(b *report.Record) template.HTML {
 func groupOf(b *report.Record) batch.Group { return batch.Group{Cells: b.TrayCells, Kind: b.Kind} }
 
 // add adds one batch.
-func (l lives) add(t *rows, j job, trays, last template.HTML) {
+func (l lives) add(t *rows, j job, last template.HTML) {
 	b := j.batch
-	t.add("", "", l.p.batch(b.Code), say("%s %s", name(b.Crop), name(b.Variety)), trays, l.draw(b), last)
+	t.add("", "", l.p.batch(b.Code), say("%s %s", name(b.Crop), name(b.Variety)), words.Number(b.Trays), l.draw(b), last)
 }
 
 // draw draws a batch from its sowing to today, or to its end, with its counts. What lies

@@ -94,6 +94,6 @@ func workNotes(t *rows, jobs []job) {
 		t.note("Short: plants wanted, less those to expect from the count by what other batches kept of theirs.")
 	}
 	if has(func(l report.WeekLine) bool { return l.TooFewSown }) {
-		t.note("Sown too few: not counted yet; by batches sown alike, fewer than 1 in 10 such sowings would be enough.")
+		t.note("Sown too few: no count to go by yet; by batches sown alike, fewer than 1 in 10 such sowings would be enough.")
 	}
 }

@@ -74,7 +74,7 @@ func (p *page) weekWork() weekWork {
 	if len(fell) > 0 {
 		v.Rows.under("Gone with too few plants, and not sown again", "")
 		for _, j := range fell {
-			l.add(v.Rows, j, say("%s %s", words.Number(j.batch.Trays), name(j.batch.Tray)), p.todo(j))
+			l.add(v.Rows, j, say("%s <i>%s</i>", p.todo(j), name(j.batch.Tray)))
 		}
 	}
 	workNotes(v.Rows, due)

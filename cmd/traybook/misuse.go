@@ -45,6 +45,7 @@ var needs = map[string]need{
 	"--switch":  {"not two tray codes", "write them as FROM=TO"},
 	"--out":     {"no place", "name a place to write to"},
 	"--echarts": {"no file", "give the file echarts.min.js of ECharts"},
+	"--show":    {"not a thing to show", "give costs or lots"},
 }
 
 // misuses are the parser's words for what was typed, and ours in their place. The first
@@ -58,6 +59,7 @@ var misuses = []struct {
 	{regexp.MustCompile(`^expected "<(\w+)>"$`), nothingNamed},
 	{regexp.MustCompile(`^unknown flag (.+?)(?:, did you mean "(.+)"\?)?$`), noFlag},
 	{regexp.MustCompile(`^missing flags: (--[a-z-]+)=`), missingFlag},
+	{regexp.MustCompile(`^(--[a-z-]+): bool value`), noValue},
 	{regexp.MustCompile(`^(--[a-z-]+): `), badValue},
 }
 
@@ -132,14 +134,19 @@ func missingFlag(typed, _ string, args []string) error {
 	return failure(moreHelp(args), "%s is missing", typed)
 }
 
+// noValue is said of a flag that is there or not.
+func noValue(flag, _ string, _ []string) error {
+	return failure("leave the value away", "%s: this flag takes no value", flag)
+}
+
 // badValue says what a flag wants, and what stands behind it instead.
 func badValue(flag, _ string, args []string) error {
-	want, takes := needs[flag]
+	want, told := needs[flag]
+	if !told {
+		want = need{"not what it takes", moreHelp(args)}
+	}
 	value, given := valueOf(flag, args)
-	switch {
-	case !takes:
-		return failure("leave the value away", "%s: this flag takes no value", flag)
-	case !given:
+	if !given {
 		return failure(want.give, "%s: nothing stands behind it", flag)
 	}
 	return failure(want.give, "%s %s: %s", flag, value, want.not)

@@ -71,7 +71,11 @@ func NewDrawer(o DrawerOptions) (*Drawer, error) {
 	if o.Bundle != nil && len(bytes.TrimSpace(o.Bundle)) == 0 {
 		return nil, errors.New("the ECharts file is empty")
 	}
-	return &Drawer{options: o, cache: newCache(o.CacheDir, o.Bundle), source: &source{bundle: o.Bundle}}, nil
+	s := &source{bundle: o.Bundle}
+	if !bytes.Equal(o.Bundle, Bundle()) {
+		s.limit = newLimit()
+	}
+	return &Drawer{options: o, cache: newCache(o.CacheDir, o.Bundle), source: s}, nil
 }
 
 // Draw draws every spec, in the order given. A chart that cannot be drawn comes

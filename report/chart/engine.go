@@ -13,6 +13,7 @@ import (
 // source is the bundle, read once for all engines and only when first needed.
 type source struct {
 	bundle   []byte
+	limit    limit
 	once     sync.Once
 	programs []*goja.Program
 	err      error
@@ -37,18 +38,24 @@ func (s *source) compile() {
 // engine is one script engine with ECharts loaded. It is not safe for use by
 // several goroutines.
 type engine struct {
-	vm  *goja.Runtime
-	fun goja.Callable
+	vm    *goja.Runtime
+	fun   goja.Callable
+	limit limit
 }
 
 // start returns a new engine: about 20 to 50 ms, 10 MB.
-func (s *source) start() (e *engine, err error) {
-	defer recovered(&err)
+func (s *source) start() (*engine, error) {
+	vm := goja.New()
+	vm.SetMaxCallStackSize(mostCalls)
+	return within(s.limit, vm, func() (*engine, error) { return s.load(vm) })
+}
+
+// load runs the scripts in an engine.
+func (s *source) load(vm *goja.Runtime) (*engine, error) {
 	s.once.Do(s.compile)
 	if s.err != nil {
 		return nil, s.err
 	}
-	vm := goja.New()
 	if err := vm.Set("measureWidth", measureFont); err != nil {
 		return nil, err
 	}
@@ -61,17 +68,22 @@ func (s *source) start() (e *engine, err error) {
 	if !ok {
 		return nil, errors.New("the ECharts file does not run: there is nothing to draw with")
 	}
-	return &engine{vm, fun}, nil
+	return &engine{vm, fun, s.limit}, nil
 }
 
 // draw returns the SVG as ECharts writes it.
-func (e *engine) draw(option string, width, height int) (svg string, err error) {
-	defer recovered(&err)
-	v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
-	if err != nil {
-		return "", fmt.Errorf("ECharts refused it: %w", err)
-	}
-	return v.String(), nil
+func (e *engine) draw(option string, width, height int) (string, error) {
+	return within(e.limit, e.vm, func() (string, error) {
+		v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
+		if err != nil {
+			return "", fmt.Errorf("ECharts refused it: %w", err)
+		}
+		svg := v.String()
+		if len(svg) > mostDrawn {
+			return "", fmt.Errorf("ECharts drew more than %d MB", mostDrawn>>20)
+		}
+		return svg, nil
+	})
 }
 
 // recovered turns a panic of the script engine into an error.

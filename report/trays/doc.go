@@ -9,8 +9,11 @@
 //
 // A pair is two codes of trays.csv with the same number of cells and different kind,
 // both with a price. The dearer is the tray, the cheaper the other; of equal prices the
-// later code by bytes is the tray. Every two such codes are a pair, in order of tray,
-// then other.
+// later code by bytes is the tray. Both were sown, from seed, with one crop's variety: two
+// codes that never were have no row, for no two sowings of theirs could be matched. Every
+// two such codes are a pair, in order of tray, then other. Of more than 40 codes with a
+// price that were sown from seed, the 40 with the most such batches, and of as many the
+// earlier by bytes, are set side by side; how many are not is said.
 //
 // # Matched sowings
 //

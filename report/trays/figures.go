@@ -19,6 +19,7 @@ type Figures struct {
 	Matches    []Match
 	NextTray   []NextTray
 	Trial      []Trial
+	LeftOut    int // tray codes beyond MostCodes, which are in no pair
 }
 
 // Payback is a pair of tray codes (rule "Pair"): Tray is the dearer. Figures are

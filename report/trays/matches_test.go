@@ -22,7 +22,7 @@ func TestPairs(t *testing.T) {
 			t.Errorf("%s: %+v", name, f.Payback)
 		}
 	}
-	pb := newPairBook()
+	pb := newPairBook(1)
 	pb.heavy.Price = pb.thin.Price
 	if back := pb.back(t); back.Tray != "THIN" || back.Other != "HEAVY" {
 		t.Errorf("%s against %s", back.Tray, back.Other)
@@ -30,6 +30,9 @@ func TestPairs(t *testing.T) {
 	b := pb.book(t)
 	third := b.Tray("MIDDLE", "third kind", 100)
 	third.Price = records.Known(5.0)
+	unsown := b.Tray("UNSOWN", "fourth kind", 100)
+	unsown.Price = records.Known(6.0)
+	sow(b, "m1", "2025-06-01", "MIDDLE", 1, 80)
 	var got []string
 	for _, back := range tell(b.Book()).Payback {
 		got = append(got, back.Tray+"/"+back.Other)

@@ -10,7 +10,9 @@ import (
 // reads.
 func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	f := &Figures{PlantValue: plantValues(b.Settings.TransplantValue, m)}
-	standings, pairs := b.Standings(1, nil), pairsOf(b)
+	standings := b.Standings(1, nil)
+	pairs, leftOut := pairsOf(b)
+	f.LeftOut = leftOut
 	for _, pr := range pairs {
 		pr.match(m.Borne, f.PlantValue)
 	}

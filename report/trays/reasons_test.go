@@ -42,8 +42,11 @@ func TestWhatCannotBeTold(t *testing.T) {
 			t.Errorf("%s: minutes", tt.name)
 		}
 	}
-	if f := newPairBook().tell(t); f.Payback[0].Why != NoMatches || len(f.NextTray) != 0 {
-		t.Errorf("nothing sown: %+v", f.Payback[0])
+	apart := newPairBook().book(t)
+	sow(apart, "h", "2025-03-01", "HEAVY", 1, 80)
+	sow(apart, "t", "2025-04-01", "THIN", 1, 80)
+	if f := tell(apart.Book()); f.Payback[0].Why != NoMatches || len(f.NextTray) != 0 {
+		t.Errorf("never sown together: %+v", f.Payback[0])
 	}
 }
 

@@ -102,7 +102,8 @@ func TestTrialWithoutMatches(t *testing.T) {
 // codes; the paired t test at 95 %.
 func TestTrialsHaveThePowerTold(t *testing.T) {
 	told := basis{usable: 0.8, beyond: 0.002, known: true}
-	pr := pairsOf(newPairBook().tell(t).batches)[0]
+	pairs, _ := pairsOf(newPairBook(1).tell(t).batches)
+	pr := pairs[0]
 	for _, tr := range told.sizes(pr) {
 		dates := tr.Sowings.Value
 		power := powerOf(told, tr, pr.tray.Cells, dates)
