@@ -33,7 +33,7 @@ The dyed cucumber seed is treated. It stays in its own tin, we wear gloves, and 
 		"We grew less than half the spinach and celery of last year and twice the bunching onions, and ended with more of these\n" +
 		"than anyone wanted. On paper more came up than in 2024. Marla says that is the onions, not us.\n\n" +
 		"From this year we sow cabbage half and half in both kinds of 72.\n\n" +
-		"```figure emergence\n```\n",
+		"```figure chambers\n```\n",
 	"2026.md": `# 2026: so far
 
 A kind spring, a finer mix, and a better house than last year's. It does not show in the sum of it, because two

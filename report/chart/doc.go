@@ -1,7 +1,7 @@
 // Package chart draws figures: numbers and names go in, SVG text comes out.
 // Specs makes the charts that the pages of a report show.
 //
-// A builder (DotWhisker, StackedBars, ...) turns plain numbers into a Spec: the
+// A builder (Lines, StepLines, StackedBars) turns plain numbers into a Spec: the
 // chart's options with a size and words for a screen reader. A Drawer turns
 // Specs into Drawings: it runs ECharts inside the program, cleans the SVG until
 // it can stand inside a page under the strictest policy, and keeps what it drew
@@ -11,7 +11,7 @@
 // The files, in reading order: draw.go (Spec, Drawer), engine.go (the script
 // engine), clean.go (the SVG), cache.go, measure.go (widths of text), sheet.go,
 // axis.go and rows.go (what all charts share), one file for each shape
-// (dotwhisker.go, stacked.go, grouped.go, lines.go, strip.go), then specs.go
+// (stacked.go, lines.go) with said.go (its words), slim.go (fewer bytes), then specs.go
 // (which charts a report has) and one file for each figure.
 //
 // Nothing outside this package and its runtime knows of ECharts or of scripts;

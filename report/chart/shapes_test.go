@@ -35,7 +35,6 @@ func shapes(words string, v float64) []Spec {
 		StackedBars(h("stack"), []StackRow{{words, []*float64{n, nil, Num(1)}, words, ""}, {Name: words, Divider: words}}, []string{words, words, "c"}, axis),
 		StepLines(h("steps"), []Series{{words, points}, {words, points}}, axis, Line{2, words}),
 		Lines(h("lines"), []Series{{words, points}, {words, nil}}, axis, &Panel{axis, []Series{{words, points}}}, Line{2, words}),
-		GroupedBars(h("bars"), []string{words, words, "c"}, []BarSeries{{words, []Bar{{n, low, high, false}, {n, nil, nil, true}, {}}}, {words, nil}}, axis),
 	}
 }
 
@@ -45,7 +44,7 @@ func TestHostileNames(t *testing.T) {
 	b, last := bundle(t), shapes("lettuce", 0.5)
 	specs := shapes(hostile[0], 0.5)
 	for i, words := range hostile[1:] {
-		specs = append(specs, shapes(words, 0.5)[i%4])
+		specs = append(specs, shapes(words, 0.5)[i%3])
 	}
 	for i := range specs {
 		specs[i].Name = fmt.Sprintf("%s-%d", specs[i].Name, i)
@@ -56,7 +55,7 @@ func TestHostileNames(t *testing.T) {
 		if t.Failed() {
 			t.Fatalf("name %q in %s", specs[i].Title, d.Name)
 		}
-		if i < 4 && (strings.Contains(d.SVG, "<script") || !strings.Contains(d.SVG, "&lt;/script&gt;")) {
+		if i < 3 && (strings.Contains(d.SVG, "<script") || !strings.Contains(d.SVG, "&lt;/script&gt;")) {
 			t.Errorf("%s: the name is not there as escaped text", d.Name)
 		}
 	}
@@ -79,8 +78,7 @@ func TestShapesRefuseWhatIsNotANumber(t *testing.T) {
 func TestShapesWithoutRows(t *testing.T) {
 	h := Head{Name: "empty"}
 	for i, s := range []Spec{
-		StackedBars(h, nil, nil, Axis{}), GroupedBars(h, nil, nil, Axis{}),
-		GroupedBars(h, nil, []BarSeries{{"x", []Bar{{}}}}, Axis{}),
+		StackedBars(h, nil, nil, Axis{}),
 	} {
 		got, err := drawer(t, DrawerOptions{Bundle: bundle(t)}).Draw([]Spec{s})
 		if err != nil || got[0].SVG == "" {

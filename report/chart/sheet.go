@@ -189,7 +189,7 @@ func (s *sheet) legendOption() map[string]any {
 
 // depth says what lies under and over the lines and bars, which ECharts puts at
 // 2 and 3.
-var depth = map[any]int{"@band": 1, "@whisker": 4, "@dot": 4, "@level": 5, "@upright": 3, "@heading": 5, "@stroke": 3, "@divider": 5}
+var depth = map[any]int{"@band": 1, "@level": 5, "@upright": 3, "@heading": 5, "@divider": 5}
 
 // spec closes the sheet: series from go-echarts, the rest put in.
 func (s *sheet) spec(height float64) Spec {

@@ -73,7 +73,6 @@ func figures(r *report.Report) []Spec {
 		specs = append(specs, weeks(r, year)...)
 	}
 	specs = append(specs, rooms(r, r.Season)...)
-	specs = append(specs, leeway(r)...)
 	return specs
 }
 

@@ -100,7 +100,7 @@ func TestHostileNamesInFigures(t *testing.T) {
 		kind, _, _ := strings.Cut(s.Name, "-")
 		kinds[kind] = true
 	}
-	if want := "leeway losses room"; strings.Join(sortedKeys(kinds), " ") != want || sameNames(specs) != nil {
+	if want := "losses room"; strings.Join(sortedKeys(kinds), " ") != want || sameNames(specs) != nil {
 		t.Fatalf("charts %q, want %q; %v", sortedKeys(kinds), want, sameNames(specs))
 	}
 	for _, d := range drawAll(t, DrawerOptions{Bundle: bundle(t)}, specs) {
