@@ -69,14 +69,12 @@ func TestContrast(t *testing.T) {
 		t.Fatalf("%d schemes, want light, dark and print", len(all))
 	}
 	for i, scheme := range all {
-		for _, text := range []string{"ink", "soft", "link", "good", "bad"} {
-			for _, behind := range []string{"paper", "panel", "mark"} {
-				if got := contrast(scheme[text], scheme[behind]); got < 4.5 {
-					t.Errorf("scheme %d: %s on %s is %.2f to 1", i, text, behind, got)
-				}
+		for _, text := range []string{"ink", "soft", "good", "bad"} {
+			if got := contrast(scheme[text], scheme["paper"]); got < 4.5 {
+				t.Errorf("scheme %d: %s on paper is %.2f to 1", i, text, got)
 			}
 		}
-		for _, mark := range []string{"c1", "c2", "c3", "c4", "c5", "c6"} {
+		for _, mark := range []string{"air", "solid", "flat"} {
 			if got := contrast(scheme[mark], scheme["paper"]); got < 3 {
 				t.Errorf("scheme %d: %s on paper is %.2f to 1", i, mark, got)
 			}

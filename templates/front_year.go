@@ -43,6 +43,12 @@ func (p *page) yearPart(season int) *yearPart {
 	if len(year.Bands) == 0 {
 		return nil
 	}
+	changes := p.changesOf(season)
+	for _, c := range changes {
+		if c.Date >= first && c.Date <= last {
+			year.Marks = append(year.Marks, c.Date)
+		}
+	}
 	part := &yearPart{Title: p.yearTitle(season), Caption: p.yearCaption(season)}
 	year.Title = "Each day of " + words.Year(season) + ": what stood in the house"
 	part.Drawing = year.Draw()
@@ -160,5 +166,20 @@ func (p *page) yearCaption(season int) template.HTML {
 	if n := len(assumed); n > 0 {
 		out = join(out, say("%s without a date out are drawn as long as their crop usually stands.", words.Batches(n)))
 	}
-	return join(out, p.dataLink("in_use"))
+	return join(out, p.markedWords(season), p.dataLink("in_use"))
+}
+
+// markedWords names the changes that are marked on the drawing by their numbers.
+func (p *page) markedWords(season int) template.HTML {
+	first, last := p.daysOf(season)
+	var marked []template.HTML
+	for _, c := range p.changesOf(season) {
+		if c.Date >= first && c.Date <= last {
+			marked = append(marked, say("%s %s", words.Whole(len(marked)+1), name(c.What)))
+		}
+	}
+	if len(marked) == 0 {
+		return ""
+	}
+	return say("Marked, what was done differently: %s.", list(marked))
 }

@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"html/template"
+	"slices"
 	"strings"
 	"testing"
 
@@ -20,11 +22,11 @@ func withNote(t *testing.T, year int, text string) *report.Report {
 func noteOf(t *testing.T, text string) string {
 	t.Helper()
 	b := buildOf(t, withNote(t, 2025, text), houseCharts())
-	_, rest, ok := strings.Cut(b.pages["index.html"], "<h2>The season in words</h2>")
+	_, rest, ok := strings.Cut(b.pages["index.html"], `<div class="say note">`)
 	if !ok {
 		t.Fatal("the note is not on the page")
 	}
-	note, _, _ := strings.Cut(rest, "<h2>")
+	note, _, _ := strings.Cut(rest, `<div class="side">`)
 	return note
 }
 
@@ -35,13 +37,20 @@ func TestNotes(t *testing.T) {
 		never      []string
 	}{
 		{"headings go below the page's, in order", "# A\n\n#### Été\n\n# A\n", []string{`<h3 id="note-a">A</h3>`, `<h4 id="note-ete">`, `<h3 id="note-a-2">`}, []string{"<h1"}},
-		{"raw HTML is dropped", "a <b onclick=x>c</b>\n\n<script>alert(1)</script>\n", nil, []string{"<b", "<script", "onclick"}},
-		{"links that run something are emptied", "[x](javascript:alert(1)) [y](data:text/html,z)", nil, []string{"javascript:", "data:"}},
+		{"raw HTML is dropped", "a <b onclick=x>c</b>\n\n<script>alert(1)</script>\n", []string{"<p>a c</p>"}, []string{"<b", "<script", "onclick", "omitted"}},
+		{"links that run something are words", "[x](javascript:alert(1)) [y](<java\tscript:z>) [z](&#106;avascript:a) [d](data:text/html,z) <vbscript:q> [f](file:///etc/passwd) [b](blob:x) [s](filesystem:x) [h](//example.org/x) [r](../x.html)",
+			[]string{"<p>x y z d vbscript:q f b s h r</p>"}, []string{"<a", "href"}},
+		{"links to the web tell no one", "[w](https://example.org/a?b=c&d) <http://example.org> <a@example.org>",
+			[]string{`<a href="https://example.org/a?b=c&amp;d" rel="noreferrer">w</a>`, `<a href="http://example.org" rel="noreferrer">http://example.org</a>`, `<a href="mailto:a@example.org" rel="noreferrer">a@example.org</a>`}, nil},
+		{"links to pages by name", "[g](germination) [i](index) [w](week) [m](method) [l](lettuce) [o](<bunching onion>) [p](bunching%20onion) [n](nonsense) [x](germination.html)",
+			[]string{`<a href="2025/germination.html">g</a>`, `<a href="2025/index.html">i</a>`, `<a href="week.html">w</a>`, `<a href="method.html">m</a>`, `<a href="2025/records/lettuce.html">l</a>`,
+				`<a href="2025/records/bunching-onion.html">o</a>`, `<a href="2025/records/bunching-onion.html">p</a>`, " n x</p>"}, nil},
 		{"pictures become their words", "![the *tap*](https://example.org/a.png)", []string{"<em>the <em>tap</em></em>"}, []string{"<img", "example.org"}},
 		{"tables align by class and can be scrolled", "| a | b |\n|---|--:|\n| 1 | 2 |\n", []string{`<th scope="col" class="num">b</th>`, `<td class="num">2</td>`, "<caption>Table 1 of the notes</caption>"}, []string{"style=", "align="}},
 		{"struck out", "~~gone~~", []string{"<del>gone</del>"}, nil},
 		{"attributes are text", "# A {onclick=x}\n", nil, []string{"<h3 onclick"}},
-		{"a figure with its table", "```figure emergence\n```\n", []string{`<figure id="figure-emergence-2025">`, "<svg", `<table id="table-emergence">`}, []string{"<pre"}},
+		{"a figure with its table", "```figure emergence\n```\n", []string{`<figure id="figure-what-came-up">`, "<svg", `id="rows-emergence"`}, []string{"<pre"}},
+		{"a figure with words of the grower's own", "```figure emergence\nAfter the *cold* week <b>\n```\n", []string{`</strong> <bdi>After the *cold* week &lt;b&gt;</bdi></figcaption>`}, nil},
 		{"other fenced blocks are text", "```go\n<b>\n```\n", []string{"<pre><code>&lt;b&gt;\n</code></pre>"}, nil},
 	}
 	for _, tt := range tests {
@@ -64,11 +73,43 @@ func swapAttributes(want string) string {
 	return strings.ReplaceAll(want, `scope="col" class="num"`, `class="num" scope="col"`)
 }
 
-// A figure that a note has shown is not shown again below.
-func TestNoteFigureOnce(t *testing.T) {
-	b := buildOf(t, withNote(t, 2025, "```figure emergence\n```\n"), houseCharts())
-	if n := strings.Count(b.pages["index.html"], "<svg"); n != 2 {
-		t.Errorf("%d drawings on the front page, want emergence in the note and costs below it", n)
+// Every name shows something of the house, which has a bit of all, under ids that stand
+// nowhere else on the page, also where it is asked for twice.
+func TestEveryNamedFigure(t *testing.T) {
+	var text strings.Builder
+	for range 2 {
+		for _, name := range figureNames() {
+			text.WriteString("```figure " + name + "\n```\n\n")
+		}
+	}
+	r := withNote(t, 2025, text.String())
+	same(t, noteProblems(r), nil)
+	body := buildOf(t, r, houseCharts()).pages["index.html"]
+	all := elements(t, "index.html", body)
+	lawHeadings(t, "index.html", all)
+	lawTables(t, "index.html", all)
+	p := newPage(newSite(r, nil), spec{path: "index.html", season: 2025})
+	for _, name := range figureNames() {
+		of, _ := p.noteFigures(name, 2025)
+		for _, f := range of {
+			if n := strings.Count(body, "<figcaption><strong>"+template.HTMLEscapeString(f.Title)+"</strong>"); n != 2 {
+				t.Errorf("%s: %q stands %d times on the page", name, f.Title, n)
+			}
+		}
+	}
+}
+
+// The method page lists every name, and every name of a page leads to one.
+func TestNamesAreListed(t *testing.T) {
+	b := buildOf(t, houseReport(t), nil)
+	text := textOf(t, b, "method.html")
+	for _, f := range namedFigures {
+		expect(t, text, f.Name+" "+f.Shows)
+	}
+	for _, page := range pageNames() {
+		if at := linkedPage(page, 2025, func(string) string { return "" }); b.pages[at] == "" {
+			t.Errorf("%s leads to %q, which is no page", page, at)
+		}
 	}
 }
 
@@ -90,18 +131,33 @@ func same(t *testing.T, got, want []string) {
 	}
 }
 
-// What no page shows of a note is told at its line: a picture, a figure by no name of
-// ours, a figure for which the book holds nothing.
+// What no page shows of a note is told at its line: a picture, HTML, a link to no page, a
+// figure by no name of ours, a figure or a page for which the book holds nothing.
 func TestNoteProblems(t *testing.T) {
-	text := "# 2025\n\nHot.\n\n```figure nothing\n```\n\nA ![tap](http://example.org/t.png)\nand ![bed](bed.jpg)\n\n```figure losses\n```\n"
-	picture, block := "its words are shown in its place; say it in words, or take it out", "the block is left out of the page"
-	named := "notes/x.md:5:1: a figure \"nothing\"; one of emergence, cost, losses, quality, leeway, ledger, trays is expected; " + block
-	here := "notes/x.md:8:1: a picture \"bed.jpg\"; words, tables and figures: pictures are not copied to the site are expected; " + picture
-	elsewhere := "notes/x.md:8:1: a picture from elsewhere \"http://example.org/t.png\"; pages that load nothing from elsewhere are expected; " + picture
+	text := "# 2025\n\nHot.\n\n```figure nothing\n```\n\nA ![tap](http://example.org/t.png)\nand ![bed](bed.jpg)\n\n```figure losses\n```\n" +
+		"\n<div>\nx\n</div>\n\na <b>b</b>\n[js](JavaScript:a) [no](nonsense)\n[seed](lots) [c](tomato)\n"
+	picture, block, link := "its words are shown in its place; say it in words, or take it out", "the block is left out of the page", "; its words stand without a link"
+	never := []string{
+		"notes/x.md:5:1: a figure \"nothing\"; one of " + strings.Join(figureNames(), ", ") + " is expected; " + block,
+		"notes/x.md:8:1: a picture from elsewhere \"http://example.org/t.png\"; pages that load nothing from elsewhere are expected; " + picture,
+		"notes/x.md:9:1: a picture \"bed.jpg\"; words, tables and figures: pictures are not copied to the site are expected; " + picture,
+		"notes/x.md:14:1: HTML; Markdown alone is expected; the HTML is left out of the page",
+		"notes/x.md:18:1: HTML; Markdown alone is expected; the HTML is left out of the page",
+		"notes/x.md:19:1: a link to \"JavaScript:a\"; an address that begins with http, https or mailto is expected" + link,
+		"notes/x.md:19:1: a link to \"nonsense\"; a page’s name (" + strings.Join(pageNames(), ", ") + " or a crop of the season) is expected" + link,
+	}
+	same(t, noteProblems(withNote(t, 2025, text)), never) // 18 cells were lost, tomatoes sown
+	noTomato := "notes/x.md:20:1: a link to \"tomato\"; a page’s name (" + strings.Join(pageNames(), ", ") + " or a crop of the season) is expected" + link
 	unfilled := "notes/x.md:11:1: the figure \"losses\"; records to make it from are expected; " + block + "; the page of what is missing says what to write down"
-	same(t, noteProblems(withNote(t, 2025, text)), []string{named, here, elsewhere}) // 18 cells were lost
-	same(t, noteProblems(withNote(t, 2024, text)), []string{named, here, elsewhere, unfilled})
+	want := append(slices.Clone(never), noTomato, unfilled)
+	got := noteProblems(withNote(t, 2024, text))
+	slices.Sort(want)
+	slices.Sort(got)
+	same(t, got, want)
 	same(t, noteProblems(withNote(t, 2023, text)), nil) // nothing was sown: no page shows the note
+	tiny, _ := records.Load(example("poor/sowings-only"))
+	tiny.Notes = []records.Note{{File: "notes/x.md", Year: tiny.Settings.Season(tiny.Sowings[0].Sown), Text: "[m](costs)"}}
+	same(t, noteProblems(reportOfBook(t, tiny, nil, report.Options{})), []string{"notes/x.md:1:1: a link to \"costs\"; records to make this page from are expected" + link})
 }
 
 // What is told of a note is told on the page of what is missing, too, and a block
@@ -109,5 +165,5 @@ func TestNoteProblems(t *testing.T) {
 func TestNoteProblemsAreShown(t *testing.T) {
 	b := buildOf(t, withNote(t, 2024, "Hot.\n\n```figure losses\n```\n\n```figure nothing\n```\n"), nil)
 	expect(t, textOf(t, b, "missing.html"), "in the logs and notes", "notes/x.md, line 3", `the figure "losses"`, "notes/x.md, line 6", `a figure "nothing"`)
-	expect(t, strings.Join(strings.Fields(b.pages["season/2024.html"]), " "), "<p>Hot.</p> </section>")
+	expect(t, strings.Join(strings.Fields(b.pages["2024/index.html"]), " "), `<p>Hot.</p> </div><div class="side">`)
 }

@@ -4,7 +4,6 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 
@@ -128,16 +127,17 @@ func TestSameBytes(t *testing.T) {
 // the page of what is missing says what to write down.
 func TestPagesLeftOut(t *testing.T) {
 	b := buildOf(t, reportOf(t, example("poor/sowings-only"), report.Options{}), nil)
-	if slices.Contains(b.html(), "costs.html") {
-		t.Error("a book without money has a page of costs")
-	}
 	for _, page := range b.html() {
+		if strings.HasSuffix(page, "/costs.html") {
+			t.Error("a book without money has a page of costs")
+		}
 		if strings.Contains(b.pages[page], `costs.html"`) {
-			t.Errorf("%s leads to the page of costs", page)
+			t.Errorf("%s leads to a page of costs", page)
 		}
 	}
 	expect(t, textOf(t, b, "missing.html"), "What a transplant cost", "Write money and hours in costs.csv")
-	expect(t, textOf(t, b, "index.html"), "The records cannot tell: no batch of this season has a germination count", "The records cannot tell: no money")
+	expect(t, textOf(t, b, "index.html"), "Nothing that was sown has been counted", "Count the cells with a living seedling once",
+		"What a transplant cost is not written down", "Write bills and hours into costs.csv")
 }
 
 // BenchmarkPages makes all pages of the example's four seasons, without charts.

@@ -6,46 +6,8 @@ import (
 	"testing/fstest"
 
 	"traybook/report"
-	"traybook/report/germination"
-	"traybook/report/rate"
+	"traybook/report/chart"
 )
-
-// The front page answers in the order in which a grower asks, each with number,
-// interval and sample.
-func TestFrontPageAnswers(t *testing.T) {
-	expect(t, textOf(t, buildOf(t, houseReport(t), houseCharts()), "index.html"),
-		"1 row of 1 file was left out: no figure uses it.",
-		"Season 2025", "32 batches in 50 trays sown. The season is still under way: the figures stand as of 10 June 2025.",
-		"Buy more trays? Buy about 15 more A72 (10 to 15).",
-		"What came up, and what did badly?", "27 batches, 2,736 cells. Worst came up lettuce with", "best bunching onion with",
-		"Over the seasons up to this one clearly worse than the other varieties of their crop: lettuce Ragamuffin.",
-		"What did a transplant cost, and of what?", "A usable transplant cost USD", "25 batches, 1,709 usable plants.", "Most of it was labour", "heat", "mix",
-		"Buy more trays?", "Buy about 15 more A72 (10 to 15).", "in 8 matched sowings on 8 dates.", "it lasts 12.5. The farm owns 4.",
-		"What would change it: It would not pay if a tray cost more than", "if one more plant were worth less than", "or if a tray lasted fewer than",
-		"Not counted: losses in the field, earliness,", "Not tax advice.",
-		"Keep", "lettuce Fenwimple: in 100 cells 27 more came up than of the crop’s other varieties", "16 batches against 9 batches",
-		"Question this one", "lettuce Ragamuffin: in 100 cells 28 fewer came up", "8 batches against 17 batches",
-		"2 varieties had batches enough",
-		"The season in words", "The figures", "Other seasons",
-		"What the records could not tell", "Date set out 1 batch", "Write down: set_out in sowings.csv, or a row with last = yes in out.csv.")
-}
-
-// The two lists begin with the variety farthest from the others, be it better or worse.
-func TestFarthestVerdictFirst(t *testing.T) {
-	r := houseReport(t)
-	r.Germination.Differences = nil
-	for _, d := range []struct {
-		variety string
-		by      float64
-	}{{"near", 0.08}, {"far", 0.30}, {"nearly", -0.09}, {"middle", 0.20}, {"farther", -0.40}} {
-		verdict := map[bool]rate.Verdict{true: rate.ClearlyHigher, false: rate.ClearlyLower}[d.by > 0]
-		r.Germination.Differences = append(r.Germination.Differences, germination.Difference{Season: 2025, Crop: "lettuce", Variety: d.variety, Batches: 4, OtherBatches: 5,
-			Difference: num(d.by), Low: num(d.by - 0.05), High: num(d.by + 0.05), Verdict: verdict})
-	}
-	expect(t, textOf(t, buildOf(t, r, nil), "index.html"),
-		"Keep", "lettuce far: in 100 cells 30 more", "lettuce middle: in 100 cells 20 more", "lettuce near: in 100 cells 8 more",
-		"Question this one", "lettuce farther: in 100 cells 40 fewer", "lettuce nearly: in 100 cells 9 fewer")
-}
 
 // logsOf is a book of logs given as text.
 func logsOf(logs map[string]string) fstest.MapFS {
@@ -88,21 +50,22 @@ func TestBanner(t *testing.T) {
 	}
 }
 
-// A chart stands beside its table; where it could not be drawn, a line says so.
+// A chart stands beside its table; where it could not be drawn, a line says so. A chart
+// shown twice has ids of its own each time, its words as they are.
 func TestCharts(t *testing.T) {
 	b := buildOf(t, houseReport(t), houseCharts())
-	index := b.pages["index.html"]
-	for _, want := range []string{`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 200"`, "No chart here: traybook was built without its drawing library."} {
-		if !strings.Contains(index, want) {
-			t.Errorf("%q is not on the front page", want)
-		}
+	if page := b.pages["2025/germination.html"]; !strings.Contains(page, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 200"`) {
+		t.Error("the chart of lettuce by week is not on the page of germination")
 	}
 	p := newPage(newSite(houseReport(t), houseCharts()), spec{path: "x.html"})
-	first, second := p.figure("costs-2025", "A", "", nil), p.figure("costs-2025", "B", "", nil)
-	if first.ID == second.ID || strings.Contains(string(second.SVG), ` id="costs-2025-c1"`) ||
-		!strings.Contains(string(second.SVG), `clip-path="url(#chart-costs-2025-2-costs-2025-c1)"`) ||
-		!strings.Contains(string(second.SVG), `aria-labelledby="chart-costs-2025-2-costs-2025-title chart-costs-2025-2-costs-2025-desc"`) ||
-		!strings.Contains(string(second.SVG), ">url(#costs-2025-c1) is only text<") {
+	first, second := p.figure("emergence-2025", "A", "", nil), p.figure("emergence-2025", "B", "", nil)
+	if first.ID == second.ID || strings.Contains(string(second.SVG), ` id="emergence-2025-c1"`) ||
+		!strings.Contains(string(second.SVG), `clip-path="url(#chart-emergence-2025-2-emergence-2025-c1)"`) ||
+		!strings.Contains(string(second.SVG), `aria-labelledby="chart-emergence-2025-2-emergence-2025-title chart-emergence-2025-2-emergence-2025-desc"`) ||
+		!strings.Contains(string(second.SVG), ">url(#emergence-2025-c1) is only text<") {
 		t.Errorf("a chart shown twice keeps its ids, or its words change: %s", second.SVG)
+	}
+	if f := p.figure(chart.Name("matches", "A72", "S72"), "C", "", nil); f.Missing != chart.MissingRuntime || f.SVG != "" || !f.Shown() || f.Filled() {
+		t.Errorf("a chart that could not be drawn says nothing: %+v", f)
 	}
 }

@@ -112,14 +112,14 @@ func (p *page) seasonRows(of measureOf) *rows {
 		lowest, highest = min(lowest, s.Low.Or(s.Figure.Value)), max(highest, s.High.Or(s.Figure.Value))
 	}
 	axis := of.axis(p.id("gs"), lowest, highest)
-	t := p.rows("seasons-"+string(of.measure), "", "Season by season, all crops as sown.", "", col{Width: "c-name", Head: "Season"},
+	t := p.rows("seasons-"+string(of.measure), "", "Season by season, all crops as sown.", "", col{Width: "c-name3", Head: "Season"},
 		col{Class: "st", Head: markup(of.drawn), Axis: axis.Head()}, col{Width: "c-n", Class: "n", Head: "Batches"})
 	for _, s := range all {
 		rangeOf := template.HTML("")
 		if s.Low.Known {
 			rangeOf = rangeText(s.Low, s.High, words.PercentNumber)
 		}
-		t.add("", "", p.to(p.seasonPath(s.Season), words.Year(s.Season)), told(of.write(s.Figure.Value), rangeOf, axis.Row(draw.Range(s.Low, s.High), draw.Dot(draw.Crop, s.Figure, false))), words.Whole(s.Batches))
+		t.add("", "", join(p.to(p.seasonPath(s.Season), words.Year(s.Season)), p.changedIn(s.Season)), told(of.write(s.Figure.Value), rangeOf, axis.Row(draw.Range(s.Low, s.High), draw.Dot(draw.Crop, s.Figure, false))), words.Whole(s.Batches))
 	}
 	return t
 }
@@ -325,4 +325,16 @@ func colder(is bool) string {
 		return "colder"
 	}
 	return "milder"
+}
+
+// changedIn names what was done differently in a season, beside it.
+func (p *page) changedIn(season int) template.HTML {
+	var what []template.HTML
+	for _, c := range p.changesOf(season) {
+		what = append(what, markup(name(c.What)))
+	}
+	if len(what) == 0 {
+		return ""
+	}
+	return say(`<span class="soft lt">changed: %s</span>`, list(what))
 }

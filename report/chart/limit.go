@@ -83,7 +83,11 @@ func within[T any](l limit, vm *goja.Runtime, do func() (T, error)) (T, error) {
 // safely turns a panic of the script engine into an error.
 func safely[T any](do func() (T, error)) (value T, err error) {
 	defer recovered(&err)
-	return do()
+	value, err = do()
+	if deep := (*goja.StackOverflowError)(nil); errors.As(err, &deep) {
+		err = errors.New("the ECharts file was stopped: it calls itself without end")
+	}
+	return value, err
 }
 
 // stop interrupts the script, and keeps others from beginning.

@@ -70,6 +70,15 @@ func (pb pairBook) book(t testing.TB) *booktest.Book {
 	return b
 }
 
+// bothSown is the book with no gains, in which THIN was once sown when nothing stood
+// beside it: so the two are a pair, and no tray of HEAVY is used for it.
+func bothSown(t testing.TB) *booktest.Book {
+	t.Helper()
+	b := newPairBook().book(t)
+	sow(b, "alone", "2025-09-01", "THIN", 1, 50)
+	return b
+}
+
 // sow adds a batch of leek, set out nine days after it was sown, so many plants usable.
 func sow(b *booktest.Book, code, sown, tray string, trays, usable float64) *records.Sowing {
 	s := b.Sow(code, sown, "leek", "Arvo", tray, trays)

@@ -58,6 +58,8 @@ func TestAnyPairIsFinite(t *testing.T) {
 // anyBook draws a few batches of a pair over two seasons, in quarters of trays.
 func anyBook(rt *rapid.T, t testing.TB) *booktest.Book {
 	b := newPairBook().book(t)
+	sow(b, "heavy", "2025-02-20", "HEAVY", 1, 50) // so the two are a pair
+	sow(b, "thin", "2025-03-10", "THIN", 1, 50)
 	first := records.NewDate(2024, 11, 1)
 	for i := range rapid.IntRange(0, 12).Draw(rt, "batches") {
 		sown := first + records.Date(rapid.IntRange(0, 90).Draw(rt, "sown"))

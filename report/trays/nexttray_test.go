@@ -78,7 +78,7 @@ func TestPartsOfATray(t *testing.T) {
 		{tenth, "[1]"},
 		{[]float64{0.25}, "[1]"},
 	} {
-		b := newPairBook().book(t)
+		b := bothSown(t)
 		for i, part := range tt.parts {
 			sow(b, fmt.Sprintf("%02d", i), "2025-03-01", "HEAVY", part, 0)
 		}
@@ -90,7 +90,7 @@ func TestPartsOfATray(t *testing.T) {
 
 // Batches of one day and code are one need, held until the last of them is out.
 func TestHeldUntilTheLastIsOut(t *testing.T) {
-	b := newPairBook().book(t)
+	b := bothSown(t)
 	sow(b, "a", "2025-03-01", "HEAVY", 0.5, 50).SetOut = b.Day("2025-03-20")
 	sow(b, "b", "2025-03-01", "HEAVY", 0.5, 50)
 	sow(b, "c", "2025-03-15", "HEAVY", 1, 50)
@@ -102,7 +102,7 @@ func TestHeldUntilTheLastIsOut(t *testing.T) {
 // A tray is free again on the day its batch is out and it is washed, not a day before.
 func TestTurnaroundHoldsATray(t *testing.T) {
 	for turnaround, want := range map[int]string{0: "[3]", 1: "[3]", 2: "[2 1]", 11: "[2 1]", 12: "[1 1 1]"} {
-		b := newPairBook().book(t)
+		b := bothSown(t)
 		b.Settings.TrayTurnaround = turnaround
 		for i, sown := range []string{"2025-03-01", "2025-03-11", "2025-03-21"} { // out nine days later
 			sow(b, fmt.Sprint(i), sown, "HEAVY", 1, 50)
@@ -163,7 +163,7 @@ func TestCropsNeverComparedAreTold(t *testing.T) {
 // The trays beyond those owned are sorted by their uses: a low number is not always
 // used most. Tray 1 is held for long, tray 2 comes and goes.
 func TestFurtherTraysAreSorted(t *testing.T) {
-	b := newPairBook().book(t)
+	b := bothSown(t)
 	sow(b, "long", "2025-03-01", "HEAVY", 1, 50).SetOut = b.Day("2025-06-01")
 	for i, sown := range []string{"2025-03-02", "2025-03-12", "2025-03-22"} {
 		sow(b, fmt.Sprint(i), sown, "HEAVY", 1, 50)

@@ -27,7 +27,7 @@ type Tick struct {
 
 // across is a value's place as a percent of the width, within the drawing.
 func (a Axis) across(v float64) float64 {
-	if !(a.Max > a.Min) {
+	if !(a.Max > a.Min) || math.IsNaN(v) {
 		return 0
 	}
 	return 100 * min(max((v-a.Min)/(a.Max-a.Min), 0), 1)

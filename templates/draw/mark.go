@@ -132,7 +132,7 @@ func Columns(parts []float64, most float64, hollow bool) Mark {
 		for i, v := range parts {
 			full := width * 0.9
 			w := full * math.Min(math.Max(v/most, 0), 1)
-			if w <= 0.05 {
+			if !(w > 0.05) { // too small to be seen, or nothing fills a column
 				continue
 			}
 			fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, class, percent(float64(i)*width), percent(w))

@@ -16,6 +16,7 @@ type Year struct {
 	ID, Title   string // the id of its title; what the drawing shows, in words
 	First, Last records.Date
 	Bands       []Band
+	Marks       []records.Date // days on which something was changed, numbered from 1
 }
 
 // Band is one of the strips of the year, one above the other.
@@ -58,7 +59,7 @@ func (y Year) Draw() template.HTML {
 	for _, band := range y.Bands {
 		total += band.Height + bandGap
 	}
-	fmt.Fprintf(&b, `<svg class="yr" height="%s" role="img" aria-labelledby="%s"><title id="%s">%s</title>`, pixels(total+22), y.ID, y.ID, template.HTMLEscapeString(y.Title))
+	fmt.Fprintf(&b, `<svg class="yr" height="%s" role="img" aria-labelledby="%s"><title id="%s">%s</title>`, pixels(y.tall(total)), y.ID, y.ID, template.HTMLEscapeString(y.Title))
 	months := monthsBetween(y.First, y.Last)
 	for i, d := range months {
 		fmt.Fprintf(&grid, `<rect class="g" x="%s" y="0" width="1" height="%s"/>`, percent(at(d)), pixels(total))
@@ -71,6 +72,9 @@ func (y Year) Draw() template.HTML {
 		}
 	}
 	b.WriteString(grid.String())
+	for i, d := range y.Marks {
+		fmt.Fprintf(&b, `<rect class="z" x="%s" y="0" width="1" height="%s"/><text class="an c" x="%s" y="%s">%d</text>`, percent(at(d)), pixels(total+20), percent(at(d)), pixels(total+32), i+1)
+	}
 	top := 0.0
 	for _, band := range y.Bands {
 		band.draw(&b, y, days, top, at)
@@ -132,4 +136,13 @@ func (s Band) path(y Year) string {
 	}
 	fmt.Fprintf(&b, "H%sV%sZ", pixels(float64(y.Last-y.First+1)), pixels(s.Height))
 	return b.String()
+}
+
+// tall is the height of the drawing: its bands, the months and, where any, the numbers
+// of the marks.
+func (y Year) tall(bands float64) float64 {
+	if len(y.Marks) > 0 {
+		return bands + 36
+	}
+	return bands + 22
 }
