@@ -52,6 +52,10 @@ func (l *loader) readNote(name string) (Note, bool) {
 	if d.legacy > 0 {
 		l.legacy("notes", file, d, "UTF-8 text is expected", "see that the letters are right, and save it again as UTF-8")
 	}
+	if line, found, expected := crowded(string(d.body)); line > 0 {
+		l.report("note-size", Pos{File: file, Line: line}, found, expected, "the note is not read: make it simpler")
+		return Note{}, false
+	}
 	return Note{file, atoi(year), string(d.body)}, true
 }
 

@@ -4,17 +4,15 @@
 // only place that puts sentences together, makes HTML and reads Markdown.
 //
 // In reading order: templates.go (File, Pages), plan.go (which pages there are),
-// site.go (what every page shares), page.go (links and anchors), say.go (sentences
-// with untrusted names in them), table.go, cells.go and figure.go (tables and charts
-// as the partials take them), categories.go (the words for money), gaps.go (what the
-// records could not tell), notes.go and notes_render.go (a season's notes), then a
-// file NAME_view.go for each page beside html/NAME.html. Larger pages have parts
-// of their own: review_figures and answers; costs_table, costs_rows, costs_lower and
-// costs_ledger; quality_rows and leeway; lots_rows and lots_trail; trays_gain,
-// trays_next, trays_trial and trays_room; losses and chambers; story_end; week_*,
-// sheets_* and missing_*. decision.go
-// is the answer about trays wherever it stands; sheetfile.go (SheetFile) is the forms
-// to print as one file.
+// site.go (what every page shares), page.go (links and anchors), frame.go (the shell
+// around a page), say.go (sentences with untrusted names in them), finding.go, rows.go,
+// table.go, cells.go and figure.go (what the partials show), categories.go (the words
+// for money), gaps.go (what the records could not tell), notes.go, notes_links.go,
+// notes_render.go and notefigures.go (a season's notes), then a file NAME_view.go for
+// each page beside html/NAME.html. Larger pages have parts of their own: front_*;
+// germ_*, losses and chambers; costs_*; quality_rows and leeway; lots_*; trays_* and
+// decision; rec_* and story_end; week_*, sheets_* and missing_*. single.go (Single) is
+// a review as one file, sheetfile.go (SheetFile) the forms to print as one.
 //
 // # How to write a page
 //
@@ -22,7 +20,9 @@
 // small struct of plain fields (costs_view.go is the pattern), and html/NAME.html,
 // which shows them. It finds:
 //
-//	p.table, t.add, t.under, t.foot    a table; {{template "table" .T}} shows it
+//	finding                            an answer with its number large
+//	p.rows, t.under, t.add             rows that tell their story, drawn by package draw
+//	p.table, t.add                     a table; {{template "table" .T}} shows it
 //	p.rows, t.add, t.under, told       rows that draw what they tell; {{template "rows" .T}}
 //	cropTable                          crops and their groups, few batches below a line
 //	p.figure                           a chart with its table; {{template "figure" .F}}
@@ -38,9 +38,9 @@
 // # What notes lack is told first
 //
 // Pages adds no problem to a report: what they show of problems would be stale.
-// Notes reads the season notes before the figures are made, and tells of pictures
-// and of figures by a wrong name. Unfilled tells which figures they ask for in vain;
-// it needs the report, but none of its pages. A build puts both among the problems
+// Notes reads the season notes before the figures are made, and tells of pictures,
+// HTML, links that lead nowhere and figures by a wrong name. Unfilled tells which
+// figures and pages they ask for in vain; it needs the report, but none of its pages. A build puts both among the problems
 // of the logs, then sets pages and data files.
 //
 // # Untrusted text

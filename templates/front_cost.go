@@ -70,9 +70,9 @@ func (p *page) costParts(c money.Cost) template.HTML {
 	}
 	var largest []template.HTML
 	for _, part := range p.largestParts(c)[:min(mostParts, len(p.largestParts(c)))] {
-		largest = append(largest, say("%s %s", part.Words, words.Percent(part.Money/c.Usable.Value/each)))
+		largest = append(largest, say("%s (%s)", part.Words, words.Percent(part.Money/c.Usable.Value/each)))
 	}
-	out := say("Of %s a plant went %s.", p.money.Each(each), list(largest))
+	out := say("The %s of a plant went above all to %s.", p.money.Each(each), list(largest))
 	if c.FailedShare.Known && c.FailedShare.Value >= 0.005 {
 		out = join(out, say("Of all the money, %s went into cells that gave no usable plant.", words.Percent(c.FailedShare.Value)))
 	}

@@ -56,7 +56,7 @@ func (p *page) cropRows(season int) *rows {
 	t.Cols = append(t.Cols, col{Width: "c-n", Class: "n", Head: "Batches"})
 	for _, few := range []bool{false, true} {
 		if few {
-			t.under(fewLine("Sown"), "")
+			t.under(fewLine("Counted"), "")
 		}
 		for _, l := range lines {
 			if l.few == few {
@@ -70,7 +70,7 @@ func (p *page) cropRows(season int) *rows {
 
 // cropCaption says what the rows draw.
 func (p *page) cropCaption(season int, costs bool) template.HTML {
-	out := say("Season %s, the lowest share first. Dot: came up, with its range; grey tick: the season before; hollow: fewer than %s.",
+	out := say("Season %s, the lowest share first. Dot: came up, with its range; grey tick: the season before; hollow: fewer than %s counted.",
 		words.Year(season), words.Batches(rate.FewBatches))
 	if costs {
 		out = join(out, "Bars: the parts of a plant’s cost, hollow where most plants are estimated; a bar with a slit goes beyond the scale.")
@@ -152,16 +152,25 @@ type partsAxis struct {
 	shown bool
 }
 
+// countedOf is how many of a crop's batches were counted: 2 of 6. Of one not sown from
+// seed, none could be.
+func (l cropLine) countedOf() template.HTML {
+	if l.up.Batches == 0 || l.up.Batches == l.batches {
+		return markup(words.Whole(l.batches))
+	}
+	return say(`%s<span class="soft"> of %s</span>`, words.Whole(l.up.Batches), words.Whole(l.batches))
+}
+
 // addCrop adds a crop's row.
 func (p *page) addCrop(t *rows, l cropLine, season int, axis draw.Axis, of partsAxis) {
 	marks := []draw.Mark{draw.Before(l.before), draw.Range(l.up.Low, l.up.High), draw.Dot(draw.Crop, l.up.Share, l.few)}
 	cells := []any{p.crop(season, l.crop), toldShare(l.up.Rate, axis.Row(marks...))}
 	if of.shown {
-		cost := markup(words.None)
+		cost := say("<b>%s</b>", words.None)
 		if parts := p.cropPartsOf(l.cost); parts != nil {
 			cost = told(p.money.EachNumber(l.cost.PerTransplant.Value), "", draw.Axis{ID: of.grid, Max: 1}.Row(draw.Columns(parts, of.most, l.hollow)))
 		}
 		cells = append(cells, cost)
 	}
-	t.add("", "", append(cells, words.Whole(l.batches))...)
+	t.add("", "", append(cells, l.countedOf())...)
 }

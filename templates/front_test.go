@@ -18,7 +18,7 @@ func TestFrontPageAnswers(t *testing.T) {
 	expect(t, textOf(t, buildOf(t, houseReport(t), nil), "index.html"),
 		"1 row of 1 file was left out: no figure uses it.",
 		"The season 2025", "32 batches in 50 trays sown. The season is still under way: the figures stand as of 10 June 2025.",
-		"Ragamuffin came up badly", "of the cells came up", "lettuce Ragamuffin (28 fewer in 100 cells)", "27 of 31 batches were counted, 2,736 cells.", "Germination, 2025",
+		"Ragamuffin came up badly", "of the cells came up", "lettuce Ragamuffin (28 fewer in 100 cells)", "27 of 29 batches were counted, 2,736 cells.", "Germination, 2025",
 		"cost was labour", "a transplant cost", "25 batches, 1,709 plants fit to set out", "Costs, 2025",
 		"more A72 to buy", "8 matched sowings on 8 dates.", "Trays and what would change it",
 		"against 2024", "Year over year",
@@ -61,9 +61,6 @@ func TestUpTitles(t *testing.T) {
 		f := pageOf(t, r).upFinding(2025)
 		if got := bare(f.Title); got != tt.want {
 			t.Errorf("got %q, want %q", got, tt.want)
-		}
-		if text := bare(join(f.Say...)); strings.Contains(text, "clearly") == (len(tt.differ) == 0) && len(tt.crops) == 0 && tt.want != "No crop and no variety stood clearly apart" && !strings.Contains(text, "No crop stood clearly apart") {
-			t.Errorf("%s: %s", tt.want, text)
 		}
 	}
 }
@@ -118,11 +115,11 @@ func TestChangeTitles(t *testing.T) {
 	}{
 		{aChange(rate.ClearlyHigher, 0), "Like sowings came up better than in 2024", "Two seasons cannot tell weather from work."},
 		{aChange(rate.ClearlyHigher, 0.05), "Like sowings came up better than in 2024, as seasons do", "That is no more than this farm’s seasons differ, 5.0 in 100."},
-		{aChange(rate.ClearlyHigher, 0.02), "Like sowings came up better than in 2024", "They usually differ by up to 2.0 in 100."},
+		{aChange(rate.ClearlyHigher, 0.02), "Like sowings came up better than in 2024", "That is more than they usually differ, up to 2.0 in 100."},
 		{aChange(rate.ClearlyLower, 0), "Like sowings came up worse than in 2024", "came up 4.0 fewer in 100 than in 2024"},
 		{aChange(rate.ClearlyLower, 0.05), "Like sowings came up worse than in 2024, as seasons do", "no more than this farm’s seasons differ"},
-		{aChange(rate.NoDifference, 0.05), "Like sowings came up as well as in 2024", "Like sowings, 75 % of the cells, came up 4.0 more in 100 than in 2024: +3.0 of the farm’s change of +5.0."},
-		{aChange(rate.TooFew, 0), "Too few batches to set like sowings beside those of 2024", "Other varieties and trays made −1.0, growing other crops +3.0."},
+		{aChange(rate.NoDifference, 0.05), "Like sowings came up as well as in 2024", "Like sowings, 75 % of the cells, came up 4.0 more in 100 than in 2024. The whole farm’s change, +5.0 in 100: like sowings +3.0, other varieties and trays −1.0 and growing other crops +3.0."},
+		{aChange(rate.TooFew, 0), "Too few batches to set like sowings beside those of 2024", "other varieties and trays −1.0 and growing other crops +3.0."},
 		{alone, "Nothing was sown alike in 2024", "No variety stood in the same tray in both 2024 and 2025."},
 	}
 	for _, tt := range tests {

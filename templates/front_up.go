@@ -144,11 +144,14 @@ func (p *page) namedWords(season int) template.HTML {
 	}
 	switch {
 	case len(worst) > 0 && len(best) > 0:
-		return say("Of the crops %s came up worst, %s best.", word(worst[0]), word(best[0]))
+		return say("Of the crops sown one seed a cell, %s came up worst, %s best.", word(worst[0]), word(best[0]))
 	case len(worst) > 0:
-		return say("Of the crops %s came up worst.", word(worst[0]))
+		return say("Of the crops sown one seed a cell, %s came up worst.", word(worst[0]))
 	case len(best) > 0:
-		return say("Of the crops %s came up best.", word(best[0]))
+		return say("Of the crops sown one seed a cell, %s came up best.", word(best[0]))
+	}
+	if !p.r.Germination.Seasons[season].Low.Known {
+		return "" // the heading has said that no crop can be judged
 	}
 	return "No crop stood clearly apart."
 }

@@ -118,7 +118,7 @@ func (p *page) houseBand(first, last records.Date) (draw.Band, bool) {
 		}
 		band.Spans = append(band.Spans, draw.Span{Day: h.Date, Low: h.Low.Value, High: h.High.Value})
 		band.Least, band.Most = min(band.Least, h.Low.Value), max(band.Most, h.High.Value)
-		if h.High.Value > high {
+		if h.High.Value > high || h.High.Value == high && h.Date < hottest { // of equals the first day
 			hottest, high = h.Date, h.High.Value
 		}
 	}
@@ -152,9 +152,18 @@ func (p *page) yearTitle(season int) template.HTML {
 	return say("The house was fullest on %s, with %s of %s places taken", words.DayMonth(bench.PeakDate), words.Number(bench.Peak), words.Number(bench.Capacity.Value))
 }
 
+// readIn reports whether the temperature in the house is drawn.
+func (p *page) readIn(first, last records.Date) bool {
+	_, ok := p.houseBand(first, last)
+	return ok
+}
+
 // yearCaption says what is drawn and tells of the chambers and the assumed stays.
 func (p *page) yearCaption(season int) template.HTML {
-	out := say("Each day of %s; in the house from its lowest to its highest temperature.", words.Year(season))
+	out := say("Each day of %s.", words.Year(season))
+	if first, last := p.daysOf(season); p.readIn(first, last) {
+		out = say("Each day of %s; in the house from its lowest to its highest temperature.", words.Year(season))
+	}
 	if chamber, ok := p.load(season, room.ChamberPlace); ok {
 		of := template.HTML("")
 		if chamber.Capacity.Known {

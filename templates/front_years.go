@@ -25,7 +25,7 @@ func (p *page) yearsFinding(season int) finding {
 		f.Big = words.Signed(100*like.Value, 1)
 		f.Range = rangeText(low, high, func(v float64) string { return words.Signed(100*v, 1) })
 	}
-	f.Say = []template.HTML{join(p.likeWords(c), p.usualWords(c)), p.restWords(c)}
+	f.Say = []template.HTML{join(p.likeWords(c), p.usualWords(c)), p.partWords(c)}
 	f.Note = join(p.runningWords(c), more)
 	return f
 }
@@ -75,15 +75,13 @@ func withinUsual(c years.Change) bool {
 	return c.Usual.Known && c.Share > 0 && math.Abs(c.Same/c.Share) <= c.Usual.Value
 }
 
-// likeWords says how like sowings did, how much of the season they are, and what that
-// comes to in the farm's change.
+// likeWords says how like sowings did, and how much of the season they are.
 func (p *page) likeWords(c years.Change) template.HTML {
 	like, _, _ := likeChange(c)
 	if !like.Known {
 		return say("No variety stood in the same tray in both %s and %s.", words.Year(c.From), words.Year(c.To))
 	}
-	return say("Like sowings, %s of the cells, came up %s in 100 than in %s: %s of the farm’s change of %s.", words.Percent(c.Share), moreFewer(100*like.Value),
-		words.Year(c.From), words.Signed(100*c.Same, 1), words.Signed(100*c.Change, 1))
+	return say("Like sowings, %s of the cells, came up %s in 100 than in %s.", words.Percent(c.Share), moreFewer(100*like.Value), words.Year(c.From))
 }
 
 // moreFewer is a signed number in words: 2.1 more, 0.5 fewer.
@@ -106,16 +104,20 @@ func (p *page) usualWords(c years.Change) template.HTML {
 	case withinUsual(c):
 		return say("That is no more than this farm’s seasons differ, %s in 100. Two seasons cannot tell weather from work.", words.Fixed(100*c.Usual.Value, 1))
 	}
-	return say("They usually differ by up to %s in 100. Two seasons cannot tell weather from work.", words.Fixed(100*c.Usual.Value, 1))
+	return say("That is more than they usually differ, up to %s in 100. Two seasons cannot tell weather from work.", words.Fixed(100*c.Usual.Value, 1))
 }
 
-// restWords says what the rest of the change is: other varieties and trays, other crops.
-func (p *page) restWords(c years.Change) template.HTML {
-	out := say("Other varieties and trays made %s", words.Signed(100*c.OtherKinds, 1))
-	if c.OtherCrops.Known {
-		out = say("%s, growing other crops %s", out, words.Signed(100*c.OtherCrops.Value, 1))
+// partWords says what parts the farm's change is made of.
+func (p *page) partWords(c years.Change) template.HTML {
+	var parts []template.HTML
+	if c.Share > 0 {
+		parts = append(parts, say("like sowings %s", words.Signed(100*c.Same, 1)))
 	}
-	return say("%s.", out)
+	parts = append(parts, say("other varieties and trays %s", words.Signed(100*c.OtherKinds, 1)))
+	if c.OtherCrops.Known {
+		parts = append(parts, say("growing other crops %s", words.Signed(100*c.OtherCrops.Value, 1)))
+	}
+	return say("The whole farm’s change, %s in 100: %s.", words.Signed(100*c.Change, 1), list(parts))
 }
 
 // runningWords says up to which day both seasons of a running one are counted.

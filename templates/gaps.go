@@ -36,7 +36,7 @@ func (s *site) gapLine(p *page) *gapLine {
 	var named []template.HTML
 	for _, m := range gaps {
 		if len(m.Batches) > 0 && len(named) < mostGaps {
-			named = append(named, say("%s without %s", words.Batches(len(m.Batches)), name(m.What)))
+			named = append(named, say("%s%s without %s", words.Batches(len(m.Batches)), gapSeason(m, p.spec.season), name(m.What)))
 		}
 	}
 	line := &gapLine{Text: say("%s %s.", words.Plural(len(gaps), "gap", "gaps"), of), Href: p.href("missing.html")}
@@ -44,6 +44,14 @@ func (s *site) gapLine(p *page) *gapLine {
 		line.Text = say("%s %s; the costliest: %s.", words.Plural(len(gaps), "gap", "gaps"), of, list(named))
 	}
 	return line
+}
+
+// gapSeason names the season of a gap where the page speaks of several.
+func gapSeason(m report.Missing, season int) string {
+	if m.Season == 0 || m.Season == season {
+		return ""
+	}
+	return " of " + words.Year(m.Season)
 }
 
 // touches reports whether a gap is in one of the logs: its remedy names it. A gap

@@ -52,7 +52,7 @@ func (p *page) verdictRows(season int) *rows {
 	}
 	few := byDistance(all, rate.TooFew)
 	if len(few) > 0 {
-		t.note(say("Of %s there are too few batches on either side to judge: %s.", words.Plural(len(few), "variety more", "varieties more"), fewVarieties(few)))
+		t.note(say("For %s there are too few batches on either side to judge: %s.", words.Plural(len(few), "more variety", "more varieties"), fewVarieties(few)))
 	}
 	return t
 }

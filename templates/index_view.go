@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"html/template"
 
-	"traybook/report/rate"
 	"traybook/report/words"
 )
 
@@ -88,21 +87,6 @@ func (p *page) seasonState(season int) template.HTML {
 		return say("%s sown.", sown)
 	}
 	return say("%s sown. The season is still under way: the figures stand as of %s.", sown, words.LongDate(p.r.Batches.Today))
-}
-
-// judgedOn says what the two lists rest on, or why they are empty.
-func (p *page) judgedOn(season int) template.HTML {
-	n := 0
-	for _, d := range p.r.Germination.Differences {
-		if d.Season == season && d.Verdict != rate.TooFew {
-			n++
-		}
-	}
-	if n == 0 {
-		return ""
-	}
-	return say("%s had batches enough to be set against the other varieties of their crop: like with like, over all seasons up to this one.",
-		words.Plural(n, "variety", "varieties"))
 }
 
 // abs is how far a number lies from 0.

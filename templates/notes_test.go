@@ -82,7 +82,14 @@ func TestEveryNamedFigure(t *testing.T) {
 			text.WriteString("```figure " + name + "\n```\n\n")
 		}
 	}
-	r := withNote(t, 2025, text.String())
+	r := changedHouse(t, func(b *records.Book) {
+		b.Notes = []records.Note{{File: "notes/x.md", Year: 2025, Text: text.String()}}
+		b.Wishes = []records.Wish{{Crop: "lettuce", Variety: "Fenwimple", Plants: 100, Planned: day(t, "2026-05-01"), Tray: "S72"}}
+		b.Changes = []records.Change{{Date: day(t, "2025-03-01"), What: "a finer mix"}}
+		for d := day(t, "2024-01-01"); d < today; d++ {
+			b.House = append(b.House, records.HouseReading{Date: d, Low: num(8), High: num(18), OutLow: num(-2), OutHigh: num(6)})
+		}
+	})
 	same(t, noteProblems(r), nil)
 	body := buildOf(t, r, houseCharts()).pages["index.html"]
 	all := elements(t, "index.html", body)
@@ -104,7 +111,7 @@ func TestNamesAreListed(t *testing.T) {
 	b := buildOf(t, houseReport(t), nil)
 	text := textOf(t, b, "method.html")
 	for _, f := range namedFigures {
-		expect(t, text, f.Name+" "+f.Shows)
+		expect(t, text, f.Name+f.Shows)
 	}
 	for _, page := range pageNames() {
 		if at := linkedPage(page, 2025, func(string) string { return "" }); b.pages[at] == "" {

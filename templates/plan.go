@@ -77,7 +77,6 @@ var (
 	logsOfEmergence = []string{"counts.csv", "chamber.csv", "house.csv", "trays.csv"}
 	logsOfLots      = []string{"lots.csv", "counts.csv", "sowings.csv"}
 	logsOfQuality   = []string{"scores.csv", "sowings.csv", "out.csv", "counts.csv"}
-	logsOfWeek      = []string{"sowings.csv", "counts.csv", "book.csv"}
 	logsOfTrays     = []string{"trays.csv", "sowings.csv", "out.csv", "book.csv"}
 	logsOfCost      = []string{"costs.csv", "trays.csv", "lots.csv", "out.csv", "sowings.csv", "book.csv"}
 	logsOfSowing    = []string{"sowings.csv", "out.csv", "lots.csv"}

@@ -109,7 +109,7 @@ func told(value, rangeOf any, drawing template.HTML) template.HTML {
 // none, no range where too few batches stand behind it.
 func toldShare(r rate.Rate, drawing template.HTML) template.HTML {
 	if !r.Share.Known {
-		return markup(words.None)
+		return say("<b>%s</b>", words.None)
 	}
 	var of template.HTML
 	if r.Low.Known && r.High.Known {

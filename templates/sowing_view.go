@@ -52,9 +52,9 @@ func (p *page) sowRows() *rows {
 	}
 	axis := draw.Shares(p.id("gs"), lowest)
 	sure := words.Fixed(100*p.r.Book.Settings.SureOfTarget, 0)
-	t := p.rows("sowing", "sow", say("For 100 plants, and for the batch that is usually wanted: cells and trays to be sure %s times in 100. Over: what being sure leaves, as a rule. 20 %% over: how often 120 cells would give fewer than 100 plants.", sure),
+	t := p.rows("sowing", "sow", say("For 100 plants, and for the batch that is usually wanted: cells and trays to be sure %s times in 100. Over: what being sure leaves, as a rule. +20 %% fails: how often 120 cells would give fewer than 100 plants.", sure),
 		"sowing", col{Width: "c-name2", Head: "Crop, variety, tray"}, col{Class: "st", Head: "Usable, %", Axis: axis.Head()},
-		col{Width: "c-n4", Class: "n", Head: "For 100"}, col{Width: "c-n4", Class: "n", Head: "For a batch"}, col{Width: "c-n", Class: "n", Head: "Over"}, col{Width: "c-n2", Class: "n", Head: "20 % over fails"}, col{Width: "c-n", Class: "n", Head: "Batches"})
+		col{Width: "c-n4", Class: "n", Head: "For 100"}, col{Width: "c-n4", Class: "n", Head: "For a batch"}, col{Width: "c-n", Class: "n", Head: "Over"}, col{Width: "c-n2", Class: "n", Head: "+20 % fails"}, col{Width: "c-n", Class: "n", Head: "Batches"})
 	crop := ""
 	for _, r := range p.r.Sowing.Sowing {
 		if r.Crop != crop {

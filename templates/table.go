@@ -2,7 +2,6 @@ package templates
 
 import (
 	"html/template"
-	"slices"
 	"strings"
 )
 
@@ -12,7 +11,6 @@ type table struct {
 	Caption template.HTML
 	Columns []column
 	Bodies  []body
-	Foot    []row
 	Notes   []template.HTML
 	Data    string // address of the data file; empty: none
 	File    string // its name
@@ -26,11 +24,8 @@ type column struct {
 	Num, Wide bool
 }
 
-// body is a part of the rows, under a line of its own where it has a title.
-type body struct {
-	Title template.HTML
-	Rows  []row
-}
+// body is the rows that stand together.
+type body struct{ Rows []row }
 
 // row is a row; ID is its anchor, empty for none.
 type row struct {
@@ -76,9 +71,6 @@ func (p *page) table(id string, caption template.HTML, file string, heads ...[]c
 	return t
 }
 
-// under starts a new part of the rows, below a line with a title.
-func (t *table) under(title template.HTML) { t.Bodies = append(t.Bodies, body{Title: title}) }
-
 // add adds a row. Each value is a cell, HTML made by say, a name, or else plain
 // text.
 func (t *table) add(values ...any) *row {
@@ -89,9 +81,6 @@ func (t *table) add(values ...any) *row {
 	last.Rows = append(last.Rows, t.row(values))
 	return &last.Rows[len(last.Rows)-1]
 }
-
-// foot adds a row of totals.
-func (t *table) foot(values ...any) { t.Foot = append(t.Foot, t.row(values)) }
 
 // row makes cells of values; each takes the kind of its column.
 func (t *table) row(values []any) row {
@@ -142,13 +131,11 @@ func roomFor(sub string) string {
 
 // each calls do on every cell of a column.
 func (t *table) each(column int, do func(*cell)) {
-	rows := slices.Clone(t.Foot)
 	for _, b := range t.Bodies {
-		rows = append(rows, b.Rows...)
-	}
-	for _, r := range rows {
-		if column < len(r.Cells) {
-			do(&r.Cells[column])
+		for _, r := range b.Rows {
+			if column < len(r.Cells) {
+				do(&r.Cells[column])
+			}
 		}
 	}
 }

@@ -142,10 +142,18 @@ func (p *page) nextLoses(a pairOf) template.HTML {
 	}
 	for _, n := range p.r.Trays.NextTray {
 		if n.Tray == a.tray() && n.Other == a.other() && n.Nth == b.Owned+1 && n.WorthToday.Known {
-			return say("The %s would be used %s a season and lose %s over its life.", draw.Ordinal(n.Nth), words.Tenths(n.Uses, "time", "times"), p.money.Sum(max(-n.WorthToday.Value, 0)))
+			return say("The %s would be used %s a season and lose %s over its life.", draw.Ordinal(n.Nth), timesOf(n.Uses), p.money.Sum(max(-n.WorthToday.Value, 0)))
 		}
 	}
 	return "The next tray would be used too seldom to earn its price."
+}
+
+// timesOf is how often, in words: once, 1.3 times.
+func timesOf(uses float64) string {
+	if words.Round(uses, 1) == 1 {
+		return "once"
+	}
+	return words.Tenths(uses, "time", "times")
 }
 
 // gainSentence is what a use gains, and on how much that rests.

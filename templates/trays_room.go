@@ -37,6 +37,9 @@ func (p *page) roomNow() roomPart {
 		}
 	}
 	part.Rest.Summary = "The other tray codes through the season"
+	if len(loads) > chart.MostRooms {
+		part.Rest.Summary = say("Other tray codes through the season, of the %s places that were fullest", words.Whole(chart.MostRooms))
+	}
 	part.Seasons.Summary = "Earlier seasons"
 	for _, other := range p.earlierSeasons() {
 		part.Seasons.Tables = append(part.Seasons.Tables, p.roomTable("room", other, loadsOf(p.r.Room.Load, other), "room"))

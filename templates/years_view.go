@@ -98,10 +98,16 @@ func (p *page) measurePart(m years.Measure) *measurePart {
 
 // leftOutOf says how many batches of a comparison have no figure.
 func (p *page) leftOutOf(c years.Change) template.HTML {
-	if c.Before.LeftOut+c.After.LeftOut == 0 {
+	var parts []template.HTML
+	for _, side := range []struct{ season, out int }{{c.From, c.Before.LeftOut}, {c.To, c.After.LeftOut}} {
+		if side.out > 0 {
+			parts = append(parts, say("%s of %s", words.Batches(side.out), words.Year(side.season)))
+		}
+	}
+	if len(parts) == 0 {
 		return ""
 	}
-	return say("Left out, without a figure: %s of %s and %s of %s.", words.Batches(c.Before.LeftOut), words.Year(c.From), words.Batches(c.After.LeftOut), words.Year(c.To))
+	return say("Left out, without a figure: %s.", list(parts))
 }
 
 // seasonRows is a measure season by season.
@@ -209,15 +215,15 @@ func (p *page) cropChangeRows(of measureOf, c years.Change) *rows {
 	all := batch.Filter(p.r.Years.Crops(c.To, of.measure), func(c years.Change) bool { return c.Share > 0 })
 	largest := 1e-9
 	for _, c := range all {
-		like, low, high := likeChange(c)
+		like, low, high := cropChange(of, c)
 		largest = max(largest, abs(like.Value), min(abs(low.Or(0)), 3*abs(like.Value)+0.1/of.scale), min(abs(high.Or(0)), 3*abs(like.Value)+0.1/of.scale))
 	}
 	axis := draw.Differences(p.id("gw"), largest, of.scale)
-	t := p.rows("crops-"+string(of.measure), "verd", say("Like sowings of each crop, %s against %s, %s.", words.Year(c.To), words.Year(c.From), of.unit), "",
+	t := p.rows("crops-"+string(of.measure), "years verd", say("Like sowings of each crop, %s against %s, %s.", words.Year(c.To), words.Year(c.From), of.unit), "",
 		col{Width: "c-name", Head: "Crop"}, col{Class: "st", Head: "Change", Axis: axis.Head()}, col{Width: "c-vd", Class: "vd", Head: "Verdict"}, col{Width: "c-n2", Class: "n", Head: "Alike"})
 	slices.SortStableFunc(all, func(a, b years.Change) int { return compareChanges(a, b) })
 	for _, c := range all {
-		like, low, high := likeChange(c)
+		like, low, high := cropChange(of, c)
 		rangeOf := template.HTML("")
 		if low.Known {
 			rangeOf = rangeText(low, high, func(v float64) string { return words.Signed(of.scale*v, 0) })
@@ -226,6 +232,16 @@ func (p *page) cropChangeRows(of measureOf, c years.Change) *rows {
 	}
 	t.note("Alike: the part of the crop that was sown alike in both seasons.")
 	return t
+}
+
+// cropChange is what like sowings of a crop did. A share cannot change by more than all
+// of it, so a range from few batches is cut there.
+func cropChange(of measureOf, c years.Change) (like, low, high rate.Num) {
+	like, low, high = likeChange(c)
+	if of.measure != years.Cost {
+		low.Value, high.Value = max(low.Value, -1), min(high.Value, 1)
+	}
+	return like, low, high
 }
 
 // compareChanges orders crops by what their like sowings did, the largest fall first.
@@ -316,6 +332,10 @@ func (p *page) heatingWords() template.HTML {
 		return ""
 	}
 	a, b := all[len(all)-2], all[len(all)-1]
+	if !p.r.Batches.Finished(b.Season) { // the cold of a part is not that of a whole season
+		return say("In %s so far, a degree-day took %s of heat, against %s in %s.", words.Year(b.Season),
+			p.money.Each(b.PerDegreeDay.Value/p.degreeDays(1)), p.money.Each(a.PerDegreeDay.Value/p.degreeDays(1)), words.Year(a.Season))
+	}
 	return say("%s was %s than %s, by %s in the cold; a degree-day took %s, against %s.", words.Year(b.Season), colder(b.DegreeDays > a.DegreeDays), words.Year(a.Season),
 		words.Percent(abs(b.DegreeDays/a.DegreeDays-1)), p.money.Each(b.PerDegreeDay.Value/p.degreeDays(1)), p.money.Each(a.PerDegreeDay.Value/p.degreeDays(1)))
 }

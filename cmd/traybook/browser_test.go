@@ -49,7 +49,7 @@ func browser(t *testing.T) context.Context {
 	t.Cleanup(stop)
 	ctx, cancel := chromedp.NewContext(alloc)
 	t.Cleanup(cancel)
-	ctx, cancelTime := context.WithTimeout(ctx, 4*time.Minute)
+	ctx, cancelTime := context.WithTimeout(ctx, 8*time.Minute)
 	t.Cleanup(cancelTime)
 	if err := chromedp.Do(ctx); err != nil {
 		skipOrFail(t, "Chromium does not start: "+err.Error())

@@ -8,13 +8,17 @@ import (
 )
 
 // usual rewrites arguments that people type out of habit: help and --version as other
-// programs have them, and a folder whose name begins with a dash, which is no flag.
+// programs have them, a book alone, and a folder whose name begins with a dash, which is
+// no flag.
 func usual(args []string) []string {
 	if len(args) > 0 && args[0] == "help" {
 		return append(slices.Clone(args[1:]), "--help")
 	}
 	if len(args) == 1 && (args[0] == "--version" || args[0] == "-V") {
 		return []string{"version"}
+	}
+	if len(args) > 0 && isBook(args[0]) {
+		args = append([]string{"build"}, args...)
 	}
 	out := slices.Clone(args)
 	for i, a := range out {
@@ -28,6 +32,12 @@ func usual(args []string) []string {
 		}
 	}
 	return out
+}
+
+// isBook reports whether the first argument is a book's folder or workbook where a command
+// is expected, as when one is dropped on the program: that is to build it.
+func isBook(first string) bool {
+	return !slices.Contains(verbs, first) && first != "-h" && !strings.HasPrefix(first, "--") && placeOf(first).find() == nil
 }
 
 // dashed reports whether an argument begins with one dash and goes on.

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
@@ -24,7 +25,7 @@ func TestPagesInChromium(t *testing.T) {
 		if strings.Contains(b.said, "no chart runtime") {
 			skipOrFail(t, "no chart runtime: run go generate ./...")
 		}
-		openAll(t, ctx, b.site, 1280, 1920, 768, 390, 320)
+		openAll(t, ctx, b.site, 1280, 1920, 1024, 768, 390, 320)
 	})
 	t.Run("for everybody", func(t *testing.T) { readableByAll(t, ctx, exampleSite(t).site) })
 	t.Run("hostile names", func(t *testing.T) {
@@ -36,6 +37,7 @@ func TestPagesInChromium(t *testing.T) {
 type pageFacts struct {
 	Title    string   `json:"title"`
 	Width    int      `json:"width"`
+	Letters  float64  `json:"letters"`
 	Empty    []string `json:"empty"`
 	Script   int      `json:"script"`
 	Headings int      `json:"headings"`
@@ -53,13 +55,18 @@ const look = `(() => {
 	const width = document.documentElement.scrollWidth;
 	const wide = width <= innerWidth ? [] : [...document.querySelectorAll('body *')].filter(e =>
 		e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('[role=region]')).map(e => e.tagName + '.' + (e.getAttribute('class') ?? ''));
-	return {title: document.title, width, empty,
+	return {title: document.title, width, letters: parseFloat(getComputedStyle(document.documentElement).fontSize), empty,
 		script: document.querySelectorAll('script,[onclick],[onload],[onerror]').length,
 		headings: document.querySelectorAll('h1').length, wide: wide.slice(0, 3)};
 })()`
 
-// twice is the text of a page at 200 %, as a reader with weak eyes sets it.
-const twice = `document.documentElement.style.fontSize = '200%'`
+// text sets the size of text, as a reader with weak eyes sets it in the browser.
+func text(size int64) chromedp.Action[chromedp.Void] {
+	return chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, page.SetFontSizes, page.SetFontSizesParams{FontSizes: &page.FontSizes{Standard: size}})
+		return err
+	})
+}
 
 // tabs is in how many tabs at once pages are opened.
 const tabs = 2
@@ -91,10 +98,12 @@ func openAll(t *testing.T, browser context.Context, site string, widths ...int64
 		for _, width := range widths {
 			judge(t, page, width, lookAt(t, ctx, page, width))
 		}
-		if _, err := chromedp.Run(ctx, chromedp.Evaluate[string](twice)); err != nil {
-			t.Fatalf("%s: %v", page, err)
+		errTwice := chromedp.Do(ctx, text(32))
+		f := lookAt(t, ctx, page, 390)
+		if err := errors.Join(errTwice, chromedp.Do(ctx, text(16))); err != nil || f.Letters != 32 {
+			t.Fatalf("%s: the text is %v pixels high, not 32: %v", page, f.Letters, err)
 		}
-		judge(t, page+" at 200 %", 390, lookAt(t, ctx, page, 390))
+		judge(t, page+" at 200 %", 390, f)
 	})
 }
 

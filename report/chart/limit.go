@@ -28,7 +28,7 @@ const (
 	mostTime   = 20 * time.Second
 	mostMemory = 1 << 30
 	mostStack  = 1 << 28
-	mostCalls  = 10_000   // calls within calls; ECharts needs some hundred
+	mostCalls  = 4000     // calls within calls; ECharts needs some hundred
 	mostDrawn  = 16 << 20 // bytes of one drawing
 	lookEvery  = 20 * time.Millisecond
 )

@@ -38,7 +38,7 @@ func TestScriptsWithoutEndAreStopped(t *testing.T) {
 		if strings.HasPrefix(name, "takes") || strings.HasPrefix(name, "recurses") {
 			d.source.limit.time = time.Minute // a slow machine takes its time, too
 		}
-		got, err := d.Draw([]Spec{plain("a"), plain("b"), plain("c")})
+		got, err := d.Draw([]Spec{plain("a"), plain("b")})
 		if err == nil || !strings.Contains(err.Error(), tt.want) {
 			t.Errorf("%s: %v", name, err)
 		}

@@ -1,10 +1,13 @@
 package chart
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/room"
 	"traybook/report/words"
 )
@@ -16,12 +19,30 @@ func rooms(r *report.Report, year int) []Spec {
 		after = min(after, max(first+2, today)) // open batches are known to stand until then
 	}
 	var specs []Spec
+	loads := fullest(r.Room.Load, year)
 	for _, m := range r.Room.Load {
-		if m.Season == year {
+		if slices.Contains(loads, m.Place) && m.Season == year {
 			specs = append(specs, roomChart(m, levels(r.Room.InUse, m.Place, first, after)))
 		}
 	}
 	return specs
+}
+
+// MostRooms is how many places have a chart of how full they were: a season's fullest,
+// where there are more. Each chart takes time and page; the table has all.
+const MostRooms = 40
+
+// fullest names the places of a season of which charts are drawn.
+func fullest(all []room.Load, year int) []string {
+	loads := batch.Filter(all, func(l room.Load) bool { return l.Season == year })
+	slices.SortStableFunc(loads, func(a, b room.Load) int {
+		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(b.Peak, a.Peak))
+	})
+	var names []string
+	for _, l := range loads[:min(MostRooms, len(loads))] {
+		names = append(names, l.Place)
+	}
+	return names
 }
 
 // roomChart draws the load of a place against what it holds. Nothing owned or no room

@@ -178,8 +178,12 @@ func TestAxes(t *testing.T) {
 	for _, v := range []float64{1e-300, 1e300, 7e-12} {
 		wellDrawn(t, "far numbers", Amounts("g", v, plain).Head())
 	}
-	if got := Amounts("g", math.Inf(1), plain); len(got.Ticks) > 1000 {
-		t.Errorf("%d ticks", len(got.Ticks))
+	for _, v := range odd {
+		for _, a := range []Axis{Amounts("g", v, plain), Differences("g", v, 100), From("g", v, -v, 1)} {
+			if len(a.Ticks) < 2 || len(a.Ticks) > 20 || !(a.Max > a.Min) {
+				t.Errorf("%g: %d ticks from %g to %g", v, len(a.Ticks), a.Min, a.Max)
+			}
+		}
 	}
 }
 

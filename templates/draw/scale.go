@@ -26,6 +26,7 @@ func Shares(id string, lowest float64) Axis {
 // Differences is an axis as far on both sides of nothing as the largest value asks
 // for. scale turns a value into what is written: 100 for cells in 100.
 func Differences(id string, largest, scale float64) Axis {
+	largest = finite(largest)
 	step := roundStep(largest*scale, 2) / scale
 	end := math.Max(1, math.Ceil(largest/step-1e-9)) * step
 	a := Axis{ID: id, Min: -end, Max: end}
@@ -37,7 +38,7 @@ func Differences(id string, largest, scale float64) Axis {
 
 // From is an axis over signed values from the lowest to the highest and nothing.
 func From(id string, lowest, highest, scale float64) Axis {
-	lowest, highest = math.Min(lowest, 0), math.Max(highest, 0)
+	lowest, highest = math.Min(finite(lowest), 0), math.Max(finite(highest), 0)
 	step := roundStep((highest-lowest)*scale, 4) / scale
 	from, to := math.Floor(lowest/step+1e-9)*step, math.Ceil(highest/step-1e-9)*step
 	if !(to > from) {
@@ -62,6 +63,7 @@ func signedTick(v, scale float64) Tick {
 // Amounts is an axis from 0 to a round number at or above the largest value, written
 // by write.
 func Amounts(id string, largest float64, write func(float64) string) Axis {
+	largest = finite(largest)
 	step := roundStep(largest, 3)
 	end := math.Max(1, math.Ceil(largest/step-1e-9)) * step
 	a := Axis{ID: id, Max: end}
@@ -69,6 +71,14 @@ func Amounts(id string, largest float64, write func(float64) string) Axis {
 		a.Ticks = append(a.Ticks, Tick{At: float64(i) * step, Word: write(float64(i) * step)})
 	}
 	return a
+}
+
+// finite keeps what overflowed, or is no number, within what an axis can be made for.
+func finite(v float64) float64 {
+	if math.IsNaN(v) {
+		return 0
+	}
+	return min(max(v, -1e300), 1e300)
 }
 
 // roundStep is 1, 2 or 5 times a power of ten of which about parts cover the range.

@@ -113,7 +113,20 @@ func (s Band) draw(b *strings.Builder, y Year, days, top float64, at func(record
 	if s.Class != "temp" {
 		fmt.Fprintf(b, `<circle class="k" cx="%s" cy="%s" r="3.5"/>`, percent(x), pixels(peak))
 	}
-	fmt.Fprintf(b, `<text class="an b %s" x="%s" dx="%d" y="%s">%s</text>`, side, percent(x), dx, pixels(peak-2), template.HTMLEscapeString(s.PeakIs))
+	fmt.Fprintf(b, `<text class="an b %s" x="%s" dx="%d" y="%s">%s</text>`, side, percent(x), dx, pixels(s.peakWords(base, peak, x)), template.HTMLEscapeString(s.PeakIs))
+}
+
+// peakWords is how far down the words of the peak stand: beside it, but clear of the
+// limit's line, and of the limit's own words at the right end.
+func (s Band) peakWords(base, peak, x float64) float64 {
+	line := base + s.down(s.Limit.Value)
+	switch {
+	case !s.Limit.Known || line < peak-13 || line > peak+2:
+		return peak - 2
+	case x < 85:
+		return line - 4
+	}
+	return line + 14
 }
 
 // path is the outline of what stood, or a stroke for each day's temperatures.
