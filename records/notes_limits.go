@@ -6,7 +6,7 @@ import "strings"
 // a season comes near them.
 const (
 	mostNesting  = 50   // lists and quotations within each other
-	mostMarks    = 2000 // brackets, stars, dashes and the like in one paragraph
+	mostMarks    = 1000 // brackets, stars, dashes and the like in one paragraph
 	mostHeadings = 1000
 	mostFigures  = 100
 )
@@ -46,7 +46,7 @@ func (c *crowd) add(line string) (found, expected string) {
 		n, most         int
 		found, expected string
 	}{
-		{depth, mostNesting, "lists or quotations nested too deep", "of nesting"},
+		{depth, mostNesting, "lists or quotations nested too deep", "within each other"},
 		{c.marks, mostMarks, "too many marks such as [ and * without a blank line", "in a paragraph"},
 		{c.headings, mostHeadings, "too many headings", "in a note"},
 		{c.figures, mostFigures, "too many figures", "in a note"},
@@ -58,8 +58,8 @@ func (c *crowd) add(line string) (found, expected string) {
 	return "", ""
 }
 
-// nesting is how deep a line may stand by the marks and spaces before its words, two
-// spaces for one list, and the words.
+// nesting is how deep a line may stand by the marks before its words and the words. A space
+// belongs to the mark before it; of further ones two may be one list.
 func nesting(line string) (depth int, words string) {
 	spaces := 0
 	for i := 0; i < len(line); i++ {
@@ -71,10 +71,13 @@ func nesting(line string) (depth int, words string) {
 			spaces += 4
 		case c == '>':
 			depth++
+			if spaceAt(line, i+1) {
+				i++
+			}
 		case strings.IndexByte("-+*", c) >= 0 && spaceAt(line, i+1):
-			depth++
+			depth, i = depth+1, i+1
 		case c >= '0' && c <= '9' && mark < len(line) && strings.IndexByte(".)", line[mark]) >= 0 && spaceAt(line, mark+1):
-			depth, i = depth+1, mark
+			depth, i = depth+1, mark+1
 		default:
 			return depth + spaces/2, line[i:]
 		}

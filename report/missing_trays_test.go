@@ -56,7 +56,7 @@ func TestOpenBatchesAndIdleCodes(t *testing.T) {
 	r := reportOf(b, "2025-02-09")
 	booktest.Finite(t, r, "report")
 	balanced(t, r)
-	if len(r.Trays.Payback) != 3 || r.Trays.Payback[0].Why != trays.NoMatches || r.Trays.Payback[0].UsesPerSeason.Value != 0.5 {
+	if len(r.Trays.Payback) != 1 || r.Trays.Payback[0].Why != trays.NoMatches || r.Trays.Payback[0].UsesPerSeason.Value != 0.5 {
 		t.Errorf("%+v", r.Trays.Payback)
 	}
 	for _, l := range r.Money.Ledger {

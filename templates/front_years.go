@@ -64,7 +64,7 @@ func changeTitle(c years.Change) template.HTML {
 	case c.Verdict == rate.ClearlyLower:
 		return say("Like sowings came up worse than in %s", before)
 	case c.Verdict == rate.NoDifference:
-		return say("Like sowings came up as well as in %s", before)
+		return say("Like sowings: no clear difference from %s", before)
 	}
 	return say("Too few batches to set like sowings beside those of %s", before)
 }

@@ -199,6 +199,9 @@ func (p *page) ifTable(a pairOf) *ifTable {
 	}
 	t := &ifTable{Title: p.ifTitle(a), Heads: heads, Data: p.href("data/buy_if.csv"),
 		Caption: say("How many more %s to buy, and the range, if %s lasts so long and a plant is worth so much. Hollow: none.", name(a.tray()), name(a.other()))}
+	if len(a.Decision.Buy.OtherLives) > 1 {
+		t.Caption = join(t.Caption, say("The answer’s own range is wider where it also runs over how long %s may last.", name(a.other())))
+	}
 	axis := make([]draw.Axis, len(worths))
 	for i := range worths {
 		axis[i] = draw.Amounts(p.id("gi"), most, words.Number)

@@ -37,7 +37,8 @@ var mayImport = map[string][]string{
 	"report/data":              shown,
 	"report/chart/runtime":     {},
 	"report/chart":             append([]string{"report/chart/runtime"}, shown...),
-	"templates":                append([]string{"report/chart", "report/estimate", "report/trade"}, shown...),
+	"templates/draw":           {"records", "report/rate", "report/words"},
+	"templates":                append([]string{"report/chart", "report/estimate", "report/trade", "templates/draw"}, shown...),
 	"cmd/traybook":             {"cmd/traybook/internal/folder", "records", "records/workbook", "report", "report/chart", "report/data", "report/words", "templates"},
 	"examples/make":            {},
 

@@ -185,7 +185,7 @@ func TestSeasonImproved(t *testing.T) {
 	l := of[0]
 	like := words.Signed(100*l.number("same")/l.number("share"), 1)
 	verdict := map[string]string{"clearly higher": "Like sowings came up better than in ", "clearly lower": "Like sowings came up worse than in ",
-		"no clear difference": "Like sowings came up as well as in ", "too few batches": "Too few batches to set like sowings beside those of "}[l["verdict"]]
+		"no clear difference": "Like sowings: no clear difference from ", "too few batches": "Too few batches to set like sowings beside those of "}[l["verdict"]]
 	says(t, "year over year", a.front, verdict+l["from"], like+" in 100 cells, like sowings, against "+l["from"])
 }
 

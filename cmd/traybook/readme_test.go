@@ -12,13 +12,14 @@ import (
 // What the two front documents point to in the tree is there.
 func TestDocumentsPointToWhatIsThere(t *testing.T) {
 	links := regexp.MustCompile(`\]\(([^)]+)\)`)
+	code := regexp.MustCompile("`[^`]*`") // holds what a grower writes, no links
 	found := 0
 	for _, name := range []string{"README.md", "DEVELOPERS.md"} {
 		text, err := os.ReadFile("../../" + name)
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, m := range links.FindAllStringSubmatch(string(text), -1) {
+		for _, m := range links.FindAllStringSubmatch(code.ReplaceAllString(string(text), ""), -1) {
 			if strings.Contains(m[1], "://") {
 				continue
 			}

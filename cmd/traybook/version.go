@@ -1,8 +1,14 @@
 package main
 
-import "runtime/debug"
+import (
+	"cmp"
+	"runtime/debug"
+)
 
 type versionCommand struct{}
+
+// release is the version that a release was built as; empty in other builds.
+var release string
 
 // Run says the module's version and, where it was built from a checkout, the
 // commit.
@@ -16,6 +22,7 @@ func (versionCommand) Run(out *voice) error {
 	if version == "" || version == "(devel)" {
 		version = "unreleased"
 	}
+	version = cmp.Or(release, version)
 	for _, s := range info.Settings {
 		if s.Key == "vcs.revision" {
 			commit = ", commit " + s.Value

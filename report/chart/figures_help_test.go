@@ -66,17 +66,6 @@ func (b book) late(n int, crop, tray string, fit map[int]int) {
 	}
 }
 
-// matched sows one tray of each of two codes side by side; out are the plants that
-// went to the field.
-func (b book) matched(sown string, out map[string]int) {
-	b.Helper()
-	for _, tray := range []string{"AIR", "WALL", "TIN"} {
-		if plants, sownIn := out[tray]; sownIn {
-			b.Leave(b.sow(sown, "leek", "Arvo", tray), (b.Day(sown) + 40).String(), plants, 0)
-		}
-	}
-}
-
 // report computes the figures, as of a day where one is given.
 func (b book) report(today ...string) *report.Report {
 	b.Helper()

@@ -2,18 +2,6 @@ package chart
 
 import "slices"
 
-// kindsOf lists the kinds of rows, sorted.
-func kindsOf[T any](rows []T, kind func(T) string) []string {
-	var kinds []string
-	for _, row := range rows {
-		if !slices.Contains(kinds, kind(row)) {
-			kinds = append(kinds, kind(row))
-		}
-	}
-	slices.Sort(kinds)
-	return kinds
-}
-
 // orWords puts words in the place of an empty name.
 func orWords(names []string, empty string) []string {
 	out := slices.Clone(names)

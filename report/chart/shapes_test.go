@@ -4,8 +4,8 @@ import (
 	"encoding/xml"
 	"errors"
 	"fmt"
-	"maps"
 	"io"
+	"maps"
 	"math"
 	"os"
 	"regexp"
@@ -174,36 +174,6 @@ func texts(all []drawn) []string {
 	return out
 }
 
-// number returns an attribute as a number.
-func (d drawn) number(t *testing.T, name string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(d.attr[name], 64)
-	if err != nil {
-		t.Fatalf("%s %v: %v", d.name, d.attr, err)
-	}
-	return v
-}
-
-var translate = regexp.MustCompile(`^translate\(([-0-9.]+) ([-0-9.]+)\)$`)
-
-// place returns where a text stands.
-func (d drawn) place(t *testing.T) (x, y float64) {
-	t.Helper()
-	m := translate.FindStringSubmatch(d.attr["transform"])
-	if m == nil {
-		m = []string{"", d.attr["x"], d.attr["y"]}
-	}
-	x, _ = strconv.ParseFloat(m[1], 64)
-	y, err := strconv.ParseFloat(m[2], 64)
-	if err != nil {
-		t.Fatalf("text %v: %v", d.attr, err)
-	}
-	if dy, err := strconv.ParseFloat(d.attr["y"], 64); err == nil && d.attr["transform"] != "" {
-		y += dy
-	}
-	return x, y
-}
-
 // rectangle matches the path of a bar.
 var rectangle = regexp.MustCompile(`^M([-0-9.]+) [-0-9.]+l([-0-9.]+) 0l`)
 
@@ -268,4 +238,3 @@ func TestDaysAreMarked(t *testing.T) {
 		t.Errorf("a date that is none: %v", err)
 	}
 }
-
