@@ -26,6 +26,10 @@
 //	--strict         build nothing while any row has an error
 //	--grow FACTOR    the room and the trays if every batch had this many times its trays
 //	--switch A=B     the same if batches of tray code A stood in code B
+//	--public         leave out what a farm keeps to itself: money, suppliers, notes in the logs
+//	--show THINGS    with --public: show costs, lots or both all the same
+//	--single         the season's review as one file, review.html, to send by mail
+//	--since DATE     of sheets: labels for what was sown since that day, not in the last 7
 //	--no-cache       draw every chart anew
 //	--echarts FILE   draw charts with this copy of ECharts
 //	--all            every problem, not the first three of a kind in each file; of check too

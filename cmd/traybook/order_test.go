@@ -15,7 +15,8 @@ import (
 )
 
 // The order of a log's rows, which a spreadsheet changes with a click, changes no
-// byte of a review but the places of problems.
+// byte of a review but the places of problems and of cells to fill. A wish goes by its
+// row, so that the order of wishes.csv is the order of the page.
 func TestOrderOfRowsChangesNoPage(t *testing.T) {
 	book := os.DirFS("../../examples/ottermoss")
 	sorted, shuffled := siteOf(t, book), siteOf(t, shuffledLogs(t, book))
@@ -23,6 +24,9 @@ func TestOrderOfRowsChangesNoPage(t *testing.T) {
 		t.Fatalf("%d files, then %d", len(sorted), len(shuffled))
 	}
 	for i, f := range sorted {
+		if f.Path == "missing.html" { // it names lines
+			continue
+		}
 		if f.Path != shuffled[i].Path || !bytes.Equal(f.Body, shuffled[i].Body) {
 			t.Errorf("%s differs (%s)", f.Path, shuffled[i].Path)
 		}
@@ -62,6 +66,9 @@ func shuffledLogs(t *testing.T, book fs.FS) fs.FS {
 			t.Fatal(err)
 		}
 		below := rows[1:]
+		if name == "wishes.csv" {
+			below = nil
+		}
 		chance.Shuffle(len(below), func(i, j int) { below[i], below[j] = below[j], below[i] })
 		var out bytes.Buffer
 		if err := csv.NewWriter(&out).WriteAll(rows); err != nil {

@@ -20,7 +20,7 @@ func TestScriptsWithoutEndAreStopped(t *testing.T) {
 		loop    = `for (;;) {}`
 		recurse = `(function f() { return f() + 1; })();`
 		through = `(function f() { return [1].map(f); })();`
-		nested  = `var a = []; for (var i = 0; i < 1e5; i++) { a = [a]; } String(a);`
+		nested  = `var a = []; for (var i = 0; i < 1e5; i++) { a = [a]; } for (;;) { String(a); }`
 		take    = `var all = []; for (;;) { all.push(new Array(1000).fill(1)); }`
 		long    = `var s = "x"; for (;;) { s += s; }`
 	)
@@ -29,12 +29,12 @@ func TestScriptsWithoutEndAreStopped(t *testing.T) {
 		"loops at a chart":     {"", loop, "it ran for more than 300ms"},
 		"recurses":             {"", recurse, "it calls itself without end"},
 		"recurses by map":      {through, "", "it calls itself without end"},
-		"recurses by nesting":  {"", nested, ""},
+		"recurses by nesting":  {"", nested, "it took more than 48 MB of memory"},
 		"takes memory":         {"", take, "it took more than 48 MB of memory"},
 		"takes it by doubling": {long, "", ""},
 	} {
 		d := drawer(t, DrawerOptions{Bundle: host(tt.loading, tt.drawing), Workers: 2})
-		d.source.limit.time, d.source.limit.memory = 300*time.Millisecond, 48<<20
+		d.source.limit.time, d.source.limit.memory, d.source.limit.stack = 300*time.Millisecond, 48<<20, 48<<20
 		if strings.HasPrefix(name, "takes") || strings.HasPrefix(name, "recurses") {
 			d.source.limit.time = time.Minute // a slow machine takes its time, too
 		}
