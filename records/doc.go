@@ -213,4 +213,37 @@
 // formula without a result. Hidden rows are read. A row with merged cells is left out, an
 // error. Places are those of the sheet: counts!E14. Notes stand in a folder beside the
 // workbook.
+//
+// # Cells sown
+//
+// The cells sown of a batch are those written in cells, else trays x cells of its
+// tray code, rounded to a whole number, half up: 0.29 trays of 50 cells are 14.5
+// and so 15. What misses a half by less than 1e-9 is that half, as no tenth of a
+// tray has an exact floating-point number. A batch of a code that trays.csv lacks
+// has no cells unless cells is written; figures that need cells leave it out and
+// say so.
+//
+// Trays are numbered from 1 within a batch, a part of a tray being a tray. Tray k
+// holds the cells of its code, the last one what is left (100 cells in 2 trays of 72: 72
+// and 28). More cells than the whole trays hold are an error, as are counts of more
+// cells than their tray, or their batch, holds.
+//
+// # Repeats
+//
+// A cost that stands in lots.csv or trays.csv already is a warning, and left out of
+// every figure. It is one with the day on which the purchase was bought and its
+// amount, to the cent: a row of seed, crop blank or the lot's and batch blank or
+// sown from the lot, with the lot's price; or a row of equipment or other, tray
+// blank or the code, with count x price of a purchase of trays. Without a date,
+// price or count of the purchase nothing repeats it.
+//
+// The same row twice in one log, cell for cell, is a warning too: both are taken, but of
+// counts of one day the last.
+//
+// # Settings
+//
+// Nothing is built on a setting in doubt: a name that is no setting's, a setting written
+// twice, and a value that is none of the setting's are fatal, as is any other error in
+// book.csv. A setting that is not written, or blank, takes its default; all are listed
+// with where their value comes from (Settings.Inputs).
 package records

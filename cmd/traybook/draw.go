@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -54,16 +56,32 @@ func countDrawn(charts templates.Charts) (n int) {
 // bundle is the chart runtime to draw with; nil where there is none.
 func (c *buildCommand) bundle(out *voice) ([]byte, error) {
 	if c.Echarts != "" {
-		b, err := os.ReadFile(c.Echarts)
-		if err != nil {
-			return nil, c.badBundle(reason(err))
-		}
-		return b, nil
+		return c.readBundle()
 	}
 	b := chart.Bundle()
 	if b == nil {
 		out.remark("no chart runtime, so a line stands where each chart would be; " +
 			"run go generate ./... in traybook's source and build it anew, or give --echarts FILE")
+	}
+	return b, nil
+}
+
+// mostOfBundle bounds the file of --echarts, bytes: ECharts is 1 MB.
+const mostOfBundle = 8 << 20
+
+// readBundle reads the file of --echarts, which may be a device that never ends.
+func (c *buildCommand) readBundle() ([]byte, error) {
+	f, err := os.Open(c.Echarts)
+	if err != nil {
+		return nil, c.badBundle(reason(err))
+	}
+	defer f.Close()
+	b, err := io.ReadAll(io.LimitReader(f, mostOfBundle+1))
+	switch {
+	case err != nil:
+		return nil, c.badBundle(reason(err))
+	case len(b) > mostOfBundle:
+		return nil, c.badBundle(fmt.Errorf("the file is larger than %d MB", mostOfBundle>>20))
 	}
 	return b, nil
 }

@@ -54,6 +54,7 @@ var licences = []struct{ words, name string }{
 	{"Apache License Version 2.0", "Apache-2.0"},
 	{"Neither the name of", "BSD-3-Clause"},
 	{"to endorse or promote products derived from this software without specific prior written permission", "BSD-3-Clause"},
+	{"Redistribution and use in source and binary forms, with or without modification, are permitted", "BSD-2-Clause"},
 	{"Permission is hereby granted, free of charge, to any person obtaining a copy", "MIT"},
 }
 
