@@ -26,7 +26,7 @@ type limit struct {
 // Limits of a script that is given by a file.
 const (
 	mostTime   = 20 * time.Second
-	mostMemory = 1 << 30
+	mostMemory = 384 << 20 // twice as much may be in use before it is seen
 	mostStack  = 1 << 28
 	mostCalls  = 4000     // calls within calls; ECharts needs some hundred
 	mostDrawn  = 16 << 20 // bytes of one drawing
@@ -99,10 +99,11 @@ func (l limit) stop(vm *goja.Runtime, why error) error {
 
 // tooMuch reports whether memory in use is beyond the limit, garbage taken away.
 func (l limit) tooMuch() bool {
-	if !l.passed(inUse()) {
-		return false
+	now := inUse()
+	if !l.passed(now) || now.objects > l.start.objects+2*l.memory {
+		return l.passed(now)
 	}
-	runtime.GC()
+	runtime.GC() // which takes long enough to take much more
 	return l.passed(inUse())
 }
 

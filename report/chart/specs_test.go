@@ -1,12 +1,14 @@
 package chart
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"testing"
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/room"
 )
 
 // example is the report of a book of the examples.
@@ -136,5 +138,20 @@ func BenchmarkDrawSpecs(b *testing.B) {
 	specs := Specs(example(b, "ottermoss"))
 	for b.Loop() {
 		drawAll(b, DrawerOptions{Bundle: bundle(b), Workers: 2}, specs)
+	}
+}
+
+// Of many places those that were fullest have a chart, benches and chambers first.
+func TestFullestPlacesHaveCharts(t *testing.T) {
+	loads := []room.Load{{Season: 2025, Place: "bench", Kind: room.BenchPlace, Peak: 1}, {Season: 2024, Place: "old", Kind: room.TrayPlace, Peak: 999}}
+	for i := range 100 {
+		loads = append(loads, room.Load{Season: 2025, Place: fmt.Sprint("T", i), Kind: room.TrayPlace, Peak: float64(i)})
+	}
+	got := fullest(loads, 2025)
+	if len(got) != MostRooms || got[0] != "bench" || got[1] != "T99" || got[MostRooms-1] != "T61" {
+		t.Errorf("%v", got)
+	}
+	if few := fullest(loads[:5], 2025); len(few) != 4 {
+		t.Errorf("%v", few)
 	}
 }
