@@ -83,7 +83,7 @@ func fromUTF16(raw []byte) (body []byte, whole bool) {
 		return raw, true
 	}
 	body, err := unicode.UTF16(order, unicode.UseBOM).NewDecoder().Bytes(raw)
-	return body, err == nil && len(raw)%2 == 0 && !bytes.ContainsRune(body, utf8.RuneError)
+	return body, err == nil && !bytes.ContainsRune(body, utf8.RuneError)
 }
 
 // withNUL names a file that holds NUL bytes, which no text in UTF-8 does: Latin letters

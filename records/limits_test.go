@@ -35,6 +35,7 @@ func TestLimits(t *testing.T) {
 		"a megabyte of notes":   {map[string]string{"sowings.csv": oneSowing, "notes/2025.md": x(mostOfNotes)}, "", 0},
 		"too large notes":       {map[string]string{"sowings.csv": oneSowing, "notes/2025.md": x(mostOfNotes + 1)}, "notes/2025.md: the file is of 1 MB", 0},
 		"a quote left open":     {counts(`A,2025-03-09,55,"late` + long), "counts.csv:3:17: A3: the quoted cell is longer than 10 kB", 2002},
+		"a mark inside a cell":  {counts(`A,2025-03-09,55,5" pot` + long), "counts.csv:3:18: A3: a quotation mark stands inside a cell", 2002},
 		"a pair of marks":       {counts(`A,2025-03-09,55,"` + strings.Repeat(`""`, mostOfCell/2) + `"`), "counts.csv:3:17: A3: the quoted cell is longer", 2},
 		"a header far too wide": {map[string]string{"sowings.csv": oneSowing, "counts.csv": "batch,date,emerged" + strings.Repeat(",", 10_000) + "\nA,2025-03-08,50\n"}, "", 1},
 	} {

@@ -47,6 +47,7 @@ func TestPositions(t *testing.T) {
 		{"blank line first", "\n" + header, "x,A,2025-03-03,lettuce,F,A50,two\n", "sowings.csv:3:30: G3: "},
 		{"sep line", "sep=,\n" + header, "x,A,2025-03-03,lettuce,F,A50,two\n", "sowings.csv:3:30: G2: "},
 		{"after a fault", header + "5\" pot,B,2025-03-03,lettuce,F,A50,2\n\n", "x,A,2025-03-03,lettuce,F,A50,two\n", "sowings.csv:4:30: G4: "},
+		{"after a fault behind blank lines", header + "\n\n5\" pot,B,2025-03-03,lettuce,F,A50,2\n", "x,A,2025-03-03,lettuce,F,A50,two\n", "sowings.csv:5:30: G5: "},
 		{"short row", header, "x,A,2025-03-03,lettuce,F,A50\n", "sowings.csv:2:29: G2: "},
 	} {
 		_, problems := load(map[string]string{"sowings.csv": c.before + c.row})

@@ -90,6 +90,10 @@ func TestAssumedStaysCount(t *testing.T) {
 	}
 	known(t, "mean of three days", f.Chambers[0].Crops[0].MeanTemp, 22, 1e-12)
 	missing(t, "days in, of none written", f.Chambers[0].DaysIn)
+	b.Chamber = nil
+	for name, temp := range map[string]Num{"low": figures(b, "2025-03-02").Chambers[0].LowTemp, "high": figures(b, "2025-03-02").Chambers[0].HighTemp} {
+		missing(t, name+" of no reading", temp)
+	}
 	if !f.of(t, "a").Warmed {
 		t.Error("no reading stands beside an assumed stay")
 	}
