@@ -45,7 +45,7 @@ func likeChange(c years.Change) (like, low, high rate.Num) {
 		return
 	}
 	over := func(n rate.Num) rate.Num { return rate.Num{Value: n.Value / c.Share, Known: n.Known} }
-	return rate.Num{Value: c.Same / c.Share, Known: true}, over(c.Low), over(c.High)
+	return c.LikeForLike(), over(c.Low), over(c.High)
 }
 
 // changeTitle is the finding of a farm's change of emergence, a wording for each verdict;
@@ -55,11 +55,11 @@ func changeTitle(c years.Change) template.HTML {
 	switch {
 	case !(c.Share > 0):
 		return say("Nothing was sown alike in %s", before)
-	case c.Verdict == rate.ClearlyHigher && withinUsual(c):
+	case c.Verdict == rate.ClearlyHigher && c.Habit() == years.Within:
 		return say("Like sowings came up better than in %s, as seasons do", before)
 	case c.Verdict == rate.ClearlyHigher:
 		return say("Like sowings came up better than in %s", before)
-	case c.Verdict == rate.ClearlyLower && withinUsual(c):
+	case c.Verdict == rate.ClearlyLower && c.Habit() == years.Within:
 		return say("Like sowings came up worse than in %s, as seasons do", before)
 	case c.Verdict == rate.ClearlyLower:
 		return say("Like sowings came up worse than in %s", before)
@@ -67,12 +67,6 @@ func changeTitle(c years.Change) template.HTML {
 		return say("Like sowings: no clear difference from %s", before)
 	}
 	return say("Too few batches to set like sowings beside those of %s", before)
-}
-
-// withinUsual reports whether a change is no more than this farm's seasons usually
-// differ.
-func withinUsual(c years.Change) bool {
-	return c.Usual.Known && c.Share > 0 && math.Abs(c.Same/c.Share) <= c.Usual.Value
 }
 
 // likeWords says how like sowings did, and how much of the season they are.
@@ -101,7 +95,7 @@ func (p *page) usualWords(c years.Change) template.HTML {
 		return ""
 	case !c.Usual.Known:
 		return "Two seasons cannot tell weather from work."
-	case withinUsual(c):
+	case c.Habit() == years.Within:
 		return say("That is no more than this farm’s seasons differ, %s in 100. Two seasons cannot tell weather from work.", words.Fixed(100*c.Usual.Value, 1))
 	}
 	return say("That is more than they usually differ, up to %s in 100. Two seasons cannot tell weather from work.", words.Fixed(100*c.Usual.Value, 1))

@@ -172,7 +172,7 @@ func signClass(v float64, m years.Measure) string {
 func verdictTail(c years.Change) string {
 	switch c.Verdict {
 	case rate.ClearlyHigher, rate.ClearlyLower:
-		if withinUsual(c) {
+		if c.Habit() == years.Within {
 			return ": " + string(c.Verdict) + ", no more than this farm’s seasons differ"
 		}
 		if c.Usual.Known {
