@@ -2,6 +2,7 @@ package records
 
 import (
 	"fmt"
+	"slices"
 
 	"traybook/records/workbook"
 )
@@ -9,7 +10,8 @@ import (
 // sheetRows hands out the rows of a sheet.
 type sheetRows struct {
 	sheet *workbook.Sheet
-	read  int // rows so far
+	read  int // rows so far, blank ones too
+	given int // rows handed out
 	bad   []fault
 }
 
@@ -32,7 +34,10 @@ func (s *sheetRows) next() (record, bool) {
 		for _, c := range row.Cells {
 			r.fields = append(r.fields, fieldOf(c))
 		}
-		if s.read == 1 { // columns without a name are columns too
+		if blankRow(r.fields) && !slices.ContainsFunc(row.Cells, unknown) {
+			continue // nothing but space
+		}
+		if s.given++; s.given == 1 { // columns without a name are columns too
 			for n := min(s.width(), mostCells); len(r.fields) < n; {
 				r.fields = append(r.fields, "")
 			}
@@ -53,6 +58,10 @@ func (s *sheetRows) width() (n int) {
 	}
 	return n
 }
+
+// unknown reports whether a cell holds an error of the spreadsheet or a formula that
+// was never worked out: there is something, and nobody knows what.
+func unknown(c workbook.Cell) bool { return c.Kind == workbook.Fault || c.Kind == workbook.Unsolved }
 
 // fieldOf is a cell as text. A formula that was never worked out is no blank.
 func fieldOf(c workbook.Cell) string {

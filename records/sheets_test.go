@@ -289,6 +289,8 @@ func TestSheetNames(t *testing.T) {
 func FuzzSheets(f *testing.F) {
 	f.Add(uint8(3), "A", uint8(workbook.Text), "2025-03-10", uint8(workbook.Moment), "60", uint8(workbook.Number))
 	f.Add(uint8(0), "wage", uint8(workbook.Text), "1.5", uint8(workbook.Number), "#N/A", uint8(workbook.Fault))
+	f.Add(uint8(7), "", uint8(workbook.Fault), "", uint8(workbook.Fault), "", uint8(workbook.Fault))
+	f.Add(uint8(7), " ", uint8(workbook.Text), "", uint8(workbook.Blank), "\u00a0", uint8(workbook.Text))
 	f.Fuzz(func(t *testing.T, which uint8, a string, ka uint8, b string, kb uint8, c string, kc uint8) {
 		log := Logs[int(which)%len(Logs)]
 		sheets := []workbook.Sheet{{Name: "sowings", Rows: []workbook.Row{textRow(1, "batch", "sown", "crop", "variety", "tray", "trays"), textRow(2, "A", "2025-03-01", "kale", "X", "Q", "1")}}}

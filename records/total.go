@@ -12,10 +12,10 @@ var totals = []string{"total", "totals", "sum", "sums", "subtotal", "grand total
 // isTotal reports a row that adds up those above it, and leaves it out unread: its
 // first cell says so, and a required cell is blank. A batch may be called Sum.
 func (r *row) isTotal() bool {
-	if r.Name == "book.csv" {
+	first := slices.IndexFunc(r.rec.fields, func(s string) bool { return strings.TrimSpace(s) != "" })
+	if first < 0 || r.Name == "book.csv" {
 		return false
 	}
-	first := slices.IndexFunc(r.rec.fields, func(s string) bool { return strings.TrimSpace(s) != "" })
 	word := strings.ToLower(strings.Trim(strings.Join(strings.Fields(r.rec.fields[first]), " "), " :.="))
 	whole := !slices.ContainsFunc(requiredOf(r.Log), func(col string) bool { return r.text(col) == "" })
 	if whole || !slices.Contains(totals, word) {

@@ -15,12 +15,8 @@ func (r *row) typed(col string) workbook.Cell {
 	return r.rec.cells[i]
 }
 
-// unknown reports whether a cell holds an error of the spreadsheet or a formula that
-// was never worked out: there is something, and nobody knows what.
-func (r *row) unknown(col string) bool {
-	k := r.typed(col).Kind
-	return k == workbook.Fault || k == workbook.Unsolved
-}
+// unknown reports whether the cell of a column is unknown.
+func (r *row) unknown(col string) bool { return unknown(r.typed(col)) }
 
 // formulas reports the cells of the log's columns that are unknown.
 func (r *row) formulas() {
