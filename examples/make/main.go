@@ -1,6 +1,8 @@
 package main
 
 import (
+	"cmp"
+	"flag"
 	"fmt"
 	"log"
 	"maps"
@@ -10,17 +12,28 @@ import (
 )
 
 func main() {
-	dir := "examples"
-	if len(os.Args) > 1 {
-		dir = os.Args[1]
-	}
-	all, err := books()
-	if err == nil {
-		err = write(dir, all)
-	}
+	var size largest
+	flag.IntVar(&size.seasons, "seasons", 0, "write one large `book` of so many seasons instead, for measuring")
+	flag.IntVar(&size.sowings, "sowings", 1500, "its `batches` a season")
+	flag.IntVar(&size.counts, "counts", 0, "its germination `counts` in all; six a batch where none is written")
+	flag.Parse()
+	err := run(size, cmp.Or(flag.Arg(0), "examples"))
 	if err != nil {
 		log.Fatal(err)
 	}
+}
+
+// run writes the example books below dir, or one large book into it.
+func run(size largest, dir string) error {
+	if size.seasons > 0 {
+		size.counts = cmp.Or(size.counts, 6*size.seasons*size.sowings)
+		return write(dir, large(size))
+	}
+	all, err := books()
+	if err != nil {
+		return err
+	}
+	return write(dir, all)
 }
 
 // files holds the bytes of each file under its slashed path below examples.
