@@ -33,6 +33,7 @@ type File struct {
 	Columns []string // the contract's columns present, in the contract's order
 	Unread  []string // the other columns' names, as written, in the file's order
 	heads   []string // the contract's columns as the file has them, empty for others
+	sheet   bool     // it is a workbook's sheet
 }
 
 // Has reports whether the log was in the folder.
@@ -57,7 +58,7 @@ const (
 
 // Sowing is a batch: one variety sown on one day into one tray code.
 type Sowing struct {
-	Pos
+	At
 	Code          string
 	Sown          Date
 	Crop, Variety string
@@ -94,7 +95,7 @@ const (
 
 // Out is one row of plants that left the house.
 type Out struct {
-	Pos
+	At
 	Batch  string
 	Date   Date
 	Plants int
@@ -106,21 +107,39 @@ type Out struct {
 
 // Count is a germination count: exactly one of Emerged and Empty is known.
 type Count struct {
-	Pos
+	At
 	Batch   string
 	Date    Date
-	Tray    Maybe[int] // number within the batch, from 1
-	Cells   Maybe[int] // cells looked at; unknown: those sown
-	Emerged Maybe[int]
-	Empty   Maybe[int]
-	Lost    Maybe[int] // since the last count
-	Cause   string
-	Note    string
+	Tray    Maybe[int32] // number within the batch, from 1
+	Cells   Maybe[int32] // cells looked at; unknown: those sown
+	Emerged Maybe[int32]
+	Empty   Maybe[int32]
+	Lost    Maybe[int32] // since the last count
+	Said    *Said        // nil where nothing was
+}
+
+// Said is what few counts have: why seedlings were lost, and a note.
+type Said struct{ Cause, Note string }
+
+// Cause is why seedlings were lost, empty where that was not written; Note likewise.
+func (c Count) Cause() string {
+	if c.Said == nil {
+		return ""
+	}
+	return c.Said.Cause
+}
+
+// Note is what was noted of the count.
+func (c Count) Note() string {
+	if c.Said == nil {
+		return ""
+	}
+	return c.Said.Note
 }
 
 // Score is a look at quality. Either Looked and Usable, or any of S, or Score.
 type Score struct {
-	Pos
+	At
 	Batch          string
 	Date           Date
 	Looked, Usable Maybe[int]
@@ -131,7 +150,7 @@ type Score struct {
 
 // Purchase is a row of trays.csv. Count is negative for broken or sold trays.
 type Purchase struct {
-	Pos
+	At
 	Tray    string
 	Kind    string
 	Cells   int
@@ -148,7 +167,7 @@ type Purchase struct {
 
 // Lot is a seed lot. GermLabel is a share of 1.
 type Lot struct {
-	Pos
+	At
 	Code             string
 	Crop, Variety    string
 	Supplier         string
@@ -195,7 +214,7 @@ const (
 // Batch, Crop and Tray are empty for a shared row. A row that repeats a tray
 // purchase or a lot is not in the book.
 type Cost struct {
-	Pos
+	At
 	Date              Date
 	From, Until       Date
 	Category          Category
@@ -213,7 +232,7 @@ func (c Cost) Shared() bool { return c.Batch == "" && c.Crop == "" && c.Tray == 
 
 // ChamberReading is one reading in a germination chamber.
 type ChamberReading struct {
-	Pos
+	At
 	Date     Date
 	Minute   Maybe[int] // of the day, where a time was written
 	Chamber  string
@@ -223,7 +242,7 @@ type ChamberReading struct {
 
 // HouseReading is a day's temperatures, Celsius, inside and outdoors.
 type HouseReading struct {
-	Pos
+	At
 	Date            Date
 	Low, High       Maybe[float64]
 	OutLow, OutHigh Maybe[float64]
@@ -233,7 +252,7 @@ type HouseReading struct {
 // Wish is what the fields want of a crop next season: a row of wishes.csv. Tray and
 // Variety are empty and Planned is unknown where blank.
 type Wish struct {
-	Pos
+	At
 	Crop, Variety string
 	Plants        int
 	Planned       Date
@@ -244,7 +263,7 @@ type Wish struct {
 // Change is something that the farm did differently from Date, until Until where
 // that is written: a row of changes.csv.
 type Change struct {
-	Pos
+	At
 	Date, Until Date
 	What        string
 	Note        string

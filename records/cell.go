@@ -9,39 +9,45 @@ import (
 )
 
 // raw is a cell as written; empty where the file has no such column.
-func (r *row) raw(col string) string {
-	i, ok := r.at[col]
-	if !ok {
+func (r row) raw(col string) string {
+	i := r.index(col)
+	if i < 0 {
 		return ""
 	}
-	return r.asWritten(col, r.Cells[i])
+	return r.asWritten(col, r.field(i))
 }
 
 // text is a cell without surrounding space.
-func (r *row) text(col string) string { return strings.TrimSpace(r.raw(col)) }
+func (r row) text(col string) string { return strings.TrimSpace(r.raw(col)) }
 
-// pos is where the row's first cell stands; at is where a column's does.
-func (r *row) pos() Pos { return r.place(r.rec, 0) }
+// pos is where the row's first cell stands.
+func (r row) pos() Pos { return r.place(0) }
+
+// inWords says in which line the row stands.
+func (r row) inWords() string { return r.line().pos().inWords() }
+
+// line is where the row begins.
+func (r row) line() inLog { return inLog{r.log, r.spot().Line} }
 
 // cell is where a column of the row stands; the row's first cell where the file has no
 // such column.
-func (r *row) cell(col string) Pos {
-	if i, ok := r.at[col]; ok {
-		return r.place(r.rec, i)
+func (r row) cell(col string) Pos {
+	if i := r.index(col); i >= 0 {
+		return r.place(i)
 	}
 	return r.pos()
 }
 
 // problem reports a finding at a cell. Unless its check only warns, the row is
 // left out.
-func (r *row) problem(check, col, found, expected, remedy string) {
+func (r row) problem(check, col, found, expected, remedy string) {
 	if r.report(check, r.cell(col), found, expected, remedy) > Warning {
-		r.out = true
+		r.leaveOut()
 	}
 }
 
 // doubt warns of a cell that may be mistyped, once: several checks may find the same.
-func (r *row) doubt(check, col, found, expected, remedy string) {
+func (r row) doubt(check, col, found, expected, remedy string) {
 	at := r.cell(col)
 	if !r.doubted[at] {
 		r.doubted[at] = true
@@ -50,7 +56,7 @@ func (r *row) doubt(check, col, found, expected, remedy string) {
 }
 
 // misread reports a cell that is not what its column holds.
-func (r *row) misread(check, col, expected, remedy string) {
+func (r row) misread(check, col, expected, remedy string) {
 	r.problem(check, col, "read "+quote(r.text(col)), expected, remedy)
 }
 
@@ -63,7 +69,7 @@ const (
 )
 
 // whole reads a whole number of at least so much.
-func (r *row) whole(col string, least int) Maybe[int] {
+func (r row) whole(col string, least int) Maybe[int] {
 	s := r.text(col)
 	if s == "" {
 		return Maybe[int]{}
@@ -84,8 +90,14 @@ func (r *row) whole(col string, least int) Maybe[int] {
 	return Known(n)
 }
 
+// short is whole for a log of very many rows.
+func (r row) short(col string, least int) Maybe[int32] {
+	n := r.whole(col, least)
+	return Maybe[int32]{int32(n.Value), n.Known} // mostCount is far below what it holds
+}
+
 // number reads a number of at least so much.
-func (r *row) number(col string, least float64) Maybe[float64] {
+func (r row) number(col string, least float64) Maybe[float64] {
 	return r.measure(col, numberCell, func(x float64) string {
 		if x < least {
 			return "a number of " + plain(least) + " or more is expected"
@@ -95,7 +107,7 @@ func (r *row) number(col string, least float64) Maybe[float64] {
 }
 
 // above reads a number above 0.
-func (r *row) above(col string) Maybe[float64] {
+func (r row) above(col string) Maybe[float64] {
 	return r.measure(col, numberCell, func(x float64) string {
 		if x <= 0 {
 			return "a number above 0 is expected"
@@ -105,7 +117,7 @@ func (r *row) above(col string) Maybe[float64] {
 }
 
 // upTo reads a number above 0 that only a slip of the keys can put above most.
-func (r *row) upTo(col string, most float64) Maybe[float64] {
+func (r row) upTo(col string, most float64) Maybe[float64] {
 	return r.measure(col, numberCell, func(x float64) string {
 		if x <= 0 || x > most {
 			return "a number above 0, at most " + plain(most) + ", is expected"
@@ -115,7 +127,7 @@ func (r *row) upTo(col string, most float64) Maybe[float64] {
 }
 
 // places reads the bench places of one tray.
-func (r *row) places() Maybe[float64] {
+func (r row) places() Maybe[float64] {
 	return r.measure("places", numberCell, func(x float64) string {
 		if x < 0 || x > mostPlaces {
 			return "a number from 0 to " + plain(mostPlaces) + " is expected"
@@ -125,7 +137,7 @@ func (r *row) places() Maybe[float64] {
 }
 
 // money reads an amount of at least 0; credit reads one of either sign.
-func (r *row) money(col string) Maybe[float64] {
+func (r row) money(col string) Maybe[float64] {
 	return r.measure(col, moneyCell, func(x float64) string {
 		if x < 0 {
 			return "an amount of 0 or more is expected"
@@ -135,7 +147,7 @@ func (r *row) money(col string) Maybe[float64] {
 }
 
 // credit reads an amount of either sign: a bill that was paid back is negative.
-func (r *row) credit(col string) Maybe[float64] { return r.measure(col, moneyCell, tooMuch) }
+func (r row) credit(col string) Maybe[float64] { return r.measure(col, moneyCell, tooMuch) }
 
 // tooMuch says what is expected in place of more money than a farm has.
 func tooMuch(x float64) string {
@@ -146,7 +158,7 @@ func tooMuch(x float64) string {
 }
 
 // share reads percent and returns a share of 1.
-func (r *row) share(col string) Maybe[float64] {
+func (r row) share(col string) Maybe[float64] {
 	p := r.measure(col, percentCell, func(x float64) string {
 		if x < 0 || x > 100 {
 			return "a percentage from 0 to 100 is expected"
@@ -161,7 +173,7 @@ func (r *row) share(col string) Maybe[float64] {
 }
 
 // degrees reads a temperature and returns degrees Celsius.
-func (r *row) degrees(col string) Maybe[float64] {
+func (r row) degrees(col string) Maybe[float64] {
 	scale, other, low, high := "C", "f", -40.0, 60.0
 	if r.settings.Fahrenheit {
 		scale, other, low, high = "F", "c", -40, 140
@@ -184,7 +196,7 @@ func (r *row) degrees(col string) Maybe[float64] {
 
 // measure reads a number with the sign or unit its column may carry; wrong says
 // what would be right instead of a number out of range.
-func (r *row) measure(col string, kind numberKind, wrong func(float64) string) Maybe[float64] {
+func (r row) measure(col string, kind numberKind, wrong func(float64) string) Maybe[float64] {
 	s := r.text(col)
 	if s == "" {
 		return Maybe[float64]{}
@@ -202,7 +214,7 @@ func (r *row) measure(col string, kind numberKind, wrong func(float64) string) M
 }
 
 // withoutCode takes the book's own currency code from either end of an amount.
-func (r *row) withoutCode(kind numberKind, s string) string {
+func (r row) withoutCode(kind numberKind, s string) string {
 	if code := r.settings.Currency; kind.example == moneyCell.example && code != "" {
 		return strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(s, code), code))
 	}
@@ -213,7 +225,7 @@ var yesNo = map[string]bool{"yes": true, "y": true, "true": true, "x": true, "1"
 	"no": false, "n": false, "false": false, "0": false}
 
 // yes reads yes or no.
-func (r *row) yes(col string) Maybe[bool] {
+func (r row) yes(col string) Maybe[bool] {
 	s := r.text(col)
 	if s == "" {
 		return Maybe[bool]{}
@@ -227,7 +239,7 @@ func (r *row) yes(col string) Maybe[bool] {
 }
 
 // oneOf reads a word of a list, empty for a blank.
-func (r *row) oneOf(col string, words ...string) string {
+func (r row) oneOf(col string, words ...string) string {
 	s := strings.ToLower(r.text(col))
 	if s == "" || slices.Contains(words, s) {
 		return s
@@ -240,10 +252,14 @@ func (r *row) oneOf(col string, words ...string) string {
 }
 
 // name reads a name of a kind in the one spelling in which it is shown.
-func (r *row) name(kind, col string) string { return r.nameIn(kind, "", col) }
+func (r row) name(kind, col string) string { return r.nameIn(kind, "", col) }
 
 // nameIn reads a name that is compared only with others of the same owner, as
 // varieties are within a crop.
-func (r *row) nameIn(kind, owner, col string) string {
-	return r.canonical(kind, owner, r.raw(col), func() Pos { return r.cell(col) })
+func (r row) nameIn(kind, owner, col string) string {
+	w := r.names.asWritten(kind, owner, r.raw(col))
+	if shown, ok := r.names.as(w); ok {
+		return shown
+	}
+	return r.canonical(w, kind, r.line(), func() Pos { return r.cell(col) })
 }

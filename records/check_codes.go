@@ -2,15 +2,16 @@ package records
 
 import (
 	"fmt"
+	"iter"
 	"maps"
 	"slices"
 )
 
 // alive goes through the rows that are not left out so far.
-func alive[T any](entries []entry[T]) func(func(*entry[T]) bool) {
-	return func(yield func(*entry[T]) bool) {
-		for i := range entries {
-			if !entries[i].out && !yield(&entries[i]) {
+func alive[T any](all entries[T]) iter.Seq[entry[T]] {
+	return func(yield func(entry[T]) bool) {
+		for i := range all.is {
+			if all.flags[i]&out == 0 && !yield(all.entry(i)) {
 				return
 			}
 		}
@@ -21,13 +22,16 @@ func alive[T any](entries []entry[T]) func(func(*entry[T]) bool) {
 // names the code alone, and so must know its cells from any of its rows. A blank
 // cell_ml differs from nothing.
 func (l *loader) checkTrayCodes() {
-	first := map[string]Purchase{}
+	first := map[string]entry[Purchase]{}
 	for e := range alive(l.trays) {
 		f, again := first[e.is.Tray]
-		if !again || !f.CellML.Known {
-			first[e.is.Tray] = e.is
+		if !again || !f.is.CellML.Known {
+			first[e.is.Tray] = e
 		}
-		if col := trayDiffers(f, e.is); again && col != "" {
+		if !again {
+			continue
+		}
+		if col := trayDiffers(f.is, e.is); col != "" {
 			e.problem("tray-differs", col, "tray "+quote(e.is.Tray)+" has another "+col+" than in "+f.inWords(),
 				"the same kind, cells and cell_ml in all rows of a code are expected", "give one of the two trays a code of its own")
 		}
@@ -35,7 +39,7 @@ func (l *loader) checkTrayCodes() {
 }
 
 // trayDiffers names the first column in which two purchases are unlike trays.
-func trayDiffers(a, b Purchase) string {
+func trayDiffers(a, b *Purchase) string {
 	switch {
 	case a.Kind != b.Kind:
 		return "kind"
@@ -49,28 +53,28 @@ func trayDiffers(a, b Purchase) string {
 
 // checkDoubleLots reports a lot's code written twice.
 func (l *loader) checkDoubleLots() {
-	checkDouble(l.lots, "double-lot", "lot", func(e *entry[Lot]) string { return e.is.Code })
+	checkDouble(l.lots, "double-lot", "lot", func(x *Lot) string { return x.Code })
 }
 
 // checkDoubleBatches reports a batch's code written twice.
 func (l *loader) checkDoubleBatches() {
-	checkDouble(l.sowings, "double-batch", "batch", func(e *entry[Sowing]) string { return e.is.Code })
+	checkDouble(l.sowings, "double-batch", "batch", func(s *Sowing) string { return s.Code })
 }
 
 // checkDouble leaves out every row whose code an earlier row has; a row that is
 // left out holds its code too.
-func checkDouble[T any](entries []entry[T], check, col string, code func(*entry[T]) string) {
-	first := map[string]Pos{}
-	for i := range entries {
-		e := &entries[i]
-		c := code(e)
+func checkDouble[T any](all entries[T], check, col string, code func(*T) string) {
+	first := make(map[string]int32, len(all.is))
+	for i := range all.is {
+		e := all.entry(i)
+		c := code(e.is)
 		if at, again := first[c]; again && c != "" {
-			if !e.out {
-				e.problem(check, col, col+" "+quote(c)+" stands in "+at.inWords()+" too", "a code of its own for each "+col+" is expected", "")
+			if !e.isOut() {
+				e.problem(check, col, col+" "+quote(c)+" stands in "+row{all.log, at}.inWords()+" too", "a code of its own for each "+col+" is expected", "")
 			}
 			continue
 		}
-		first[c] = e.pos()
+		first[c] = e.nth
 	}
 }
 
@@ -80,8 +84,8 @@ func (l *loader) checkTrays() {
 	if !l.present["trays.csv"] {
 		return
 	}
-	known := codes(l.trays, func(p Purchase) string { return p.Tray })
-	places := map[string][]*row{}
+	known := codes(l.trays, func(p *Purchase) string { return p.Tray })
+	places := map[string][]row{}
 	for e := range alive(l.sowings) {
 		places[e.is.Tray] = append(places[e.is.Tray], e.row)
 	}
@@ -99,44 +103,44 @@ func (l *loader) checkLots() {
 	if !l.present["lots.csv"] {
 		return
 	}
-	places := map[string][]*row{}
+	places := map[string][]row{}
 	for e := range alive(l.sowings) {
 		places[e.is.Lot] = append(places[e.is.Lot], e.row)
 	}
-	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x Lot) string { return x.Code }))
+	l.unknown("unknown-lot", "lot", "lots.csv", places, codes(l.lots, func(x *Lot) string { return x.Code }))
 }
 
 // checkCrops warns of costs for a crop that was never sown. Bills of the last weeks may
 // be for a crop yet to be sown, unless it is nearly one of those that were.
 func (l *loader) checkCrops() {
-	known := codes(l.sowings, func(s Sowing) string { return s.Crop })
-	today, _ := latest(l.events())
-	places, old := map[string][]*row{}, map[string]bool{}
+	known := codes(l.sowings, func(s *Sowing) string { return s.Crop })
+	today, _ := l.latest()
+	places, old := map[string][]row{}, map[string]bool{}
 	for e := range alive(l.costs) {
 		places[e.is.Crop] = append(places[e.is.Crop], e.row)
 		old[e.is.Crop] = old[e.is.Crop] || int(today-e.is.Date) > oddGap
 	}
-	maps.DeleteFunc(places, func(crop string, _ []*row) bool {
+	maps.DeleteFunc(places, func(crop string, _ []row) bool {
 		return !old[crop] && !slices.Contains(known, crop) && l.nearKey(crop, known) == ""
 	})
 	l.unknown("unknown-crop", "crop", "sowings.csv", places, known)
 }
 
 // codes lists the codes of a log, those of rows left out too.
-func codes[T any](entries []entry[T], code func(T) string) []string {
-	var all []string
+func codes[T any](all entries[T], code func(*T) string) []string {
+	var once []string
 	seen := map[string]bool{}
-	for _, e := range entries {
-		if c := code(e.is); c != "" && !seen[c] {
+	for i := range all.is {
+		if c := code(&all.is[i]); c != "" && !seen[c] {
 			seen[c] = true
-			all = append(all, c)
+			once = append(once, c)
 		}
 	}
-	return all
+	return once
 }
 
 // unknown warns once of each code that a log lacks, where it is first written.
-func (l *loader) unknown(check, col, log string, places map[string][]*row, known []string) {
+func (l *loader) unknown(check, col, log string, places map[string][]row, known []string) {
 	isKnown := map[string]bool{"": true}
 	for _, code := range known {
 		isKnown[code] = true

@@ -50,11 +50,10 @@ func (l *loader) checkWage() {
 	if l.settings.Wage.Known {
 		return
 	}
-	n, first := 0, (*row)(nil)
+	n, first := 0, row{}
 	for e := range alive(l.costs) {
 		if e.is.Hours.Known {
-			n++
-			if first == nil {
+			if n++; n == 1 {
 				first = e.row
 			}
 		}
@@ -80,42 +79,42 @@ func (l *loader) checkRepeats() {
 		if !e.is.Amount.Known {
 			continue
 		}
-		if twin := l.twin(e.is); twin.File != "" {
-			e.problem("repeats", "amount", quote(e.text("amount"))+" repeats "+twin.File+", "+twin.inWords(),
+		if twin := l.twin(e.is); twin.log != nil {
+			e.problem("repeats", "amount", quote(e.text("amount"))+" repeats "+twin.line().pos().File+", "+twin.inWords(),
 				"trays and seed lots in their own files alone are expected", "the row is left out: delete it")
-			e.out = true
+			e.leaveOut()
 		}
 	}
 }
 
 // twin is the purchase or the lot that a cost repeats.
-func (l *loader) twin(c Cost) Pos {
+func (l *loader) twin(c *Cost) row {
 	switch c.Category {
 	case Seed:
 		for e := range alive(l.lots) {
 			if repeatsLot(c, e.is, l.batch(c.Batch)) {
-				return e.is.Pos
+				return e.row
 			}
 		}
 	case Equipment, Other:
 		for e := range alive(l.trays) {
 			if repeatsPurchase(c, e.is) {
-				return e.is.Pos
+				return e.row
 			}
 		}
 	}
-	return Pos{}
+	return row{}
 }
 
 // repeatsLot reports whether a cost of seed is the price of a lot once more; of is the
 // row of the batch that the cost names, if any.
-func repeatsLot(c Cost, lot Lot, of *entry[Sowing]) bool {
+func repeatsLot(c *Cost, lot *Lot, of *entry[Sowing]) bool {
 	return lot.Price.Known && lot.Bought == c.Date && sameCents(lot.Price.Value, c.Amount.Value) &&
 		(c.Crop == "" || c.Crop == lot.Crop) && (c.Batch == "" || of != nil && of.is.Lot == lot.Code)
 }
 
 // repeatsPurchase reports whether a cost is a purchase of trays once more.
-func repeatsPurchase(c Cost, p Purchase) bool {
+func repeatsPurchase(c *Cost, p *Purchase) bool {
 	return p.Price.Known && p.Count.Known && p.Bought == c.Date && sameCents(float64(p.Count.Value)*p.Price.Value, c.Amount.Value) &&
 		(c.Tray == "" || c.Tray == p.Tray)
 }

@@ -26,7 +26,7 @@ func (l *loader) checkTrayNumbers() {
 		if s == nil || !e.is.Tray.Known {
 			continue
 		}
-		if most := WholeTrays(s.is.Trays); e.is.Tray.Value > most {
+		if most := WholeTrays(s.is.Trays); int(e.is.Tray.Value) > most {
 			e.problem("tray-number", "tray", fmt.Sprintf("tray %d of a batch of %s", e.is.Tray.Value, plural(most, "tray")),
 				fmt.Sprintf("a number from 1 to %d is expected", most), "trays are numbered anew within each batch")
 		}
@@ -36,17 +36,16 @@ func (l *loader) checkTrayNumbers() {
 // holds is how many cells a count can look at: those of the batch, or of the
 // tray counted (rule "Cells sown"). The tray's number was found to be one of the
 // batch's before.
-func (l *loader) holds(c Count) Maybe[int] {
+func (l *loader) holds(c *Count) Maybe[int] {
 	s := l.batch(c.Batch)
 	if s == nil {
 		return Maybe[int]{}
 	}
-	sown := l.cellsSown(s.is)
-	tray := l.trayCells(s.is.Tray)
-	if !c.Tray.Known || !sown.Known || tray == 0 {
-		return sown
+	of := l.hold(s)
+	if !c.Tray.Known || !of.sown.Known || of.tray == 0 {
+		return of.sown
 	}
-	return Known(CellsOfTray(s.is, tray, c.Tray.Value))
+	return Known(CellsOfTray(*s.is, of.tray, int(c.Tray.Value)))
 }
 
 // checkCellsLookedAt reports counts of more cells than were sown, in the tray or, where
@@ -54,7 +53,7 @@ func (l *loader) holds(c Count) Maybe[int] {
 func (l *loader) checkCellsLookedAt() {
 	for e := range alive(l.counts) {
 		most := l.holds(e.is)
-		if most.Known && e.is.Cells.Known && e.is.Cells.Value > most.Value {
+		if most.Known && e.is.Cells.Known && int(e.is.Cells.Value) > most.Value {
 			e.problem("cells-above-sown", "cells", fmt.Sprintf("%d cells looked at, %d sown", e.is.Cells.Value, most.Value),
 				"no more cells than were sown are expected", "")
 		}
@@ -62,9 +61,9 @@ func (l *loader) checkCellsLookedAt() {
 }
 
 // looked is the cells a count looked at, where known.
-func (l *loader) looked(c Count) Maybe[int] {
+func (l *loader) looked(c *Count) Maybe[int] {
 	if c.Cells.Known {
-		return c.Cells
+		return Known(int(c.Cells.Value))
 	}
 	return l.holds(c)
 }
@@ -78,9 +77,9 @@ func (l *loader) checkEmerged() {
 		}
 		for _, n := range []struct {
 			col string
-			Maybe[int]
+			Maybe[int32]
 		}{{"emerged", e.is.Emerged}, {"empty", e.is.Empty}} {
-			if n.Known && n.Value > looked.Value {
+			if n.Known && int(n.Value) > looked.Value {
 				e.problem("emerged-above-cells", n.col, fmt.Sprintf("%d cells %s of %d looked at", n.Value, n.col, looked.Value),
 					"no more than the cells looked at are expected", "")
 			}
@@ -92,7 +91,7 @@ func (l *loader) checkEmerged() {
 // by all its counts together. Counts without a tray's number beside some with one are not
 // used, and not added.
 func (l *loader) checkLost() {
-	rows := map[string][]*entry[Count]{}
+	rows := map[string][]entry[Count]{}
 	var batches []string
 	for e := range alive(l.counts) {
 		if e.is.Lost.Known {
@@ -105,40 +104,58 @@ func (l *loader) checkLost() {
 		if s == nil || !l.cellsSown(s.is).Known {
 			continue
 		}
-		slices.SortStableFunc(rows[code], func(a, b *entry[Count]) int { return cmp.Compare(a.is.Date, b.is.Date) })
+		slices.SortStableFunc(rows[code], func(a, b entry[Count]) int { return cmp.Compare(a.is.Date, b.is.Date) })
 		sown, lost := l.cellsSown(s.is).Value, 0
 		for _, e := range rows[code] {
-			if lost+e.is.Lost.Value > sown {
-				e.problem("lost-above-sown", "lost", fmt.Sprintf("%d cells lost so far, %d sown", lost+e.is.Lost.Value, sown),
+			if n := lost + int(e.is.Lost.Value); n > sown {
+				e.problem("lost-above-sown", "lost", fmt.Sprintf("%d cells lost so far, %d sown", n, sown),
 					"no more lost cells than were sown are expected", "write into lost how many died since the last count")
 				continue
 			}
-			lost += e.is.Lost.Value
+			lost += int(e.is.Lost.Value)
 		}
 	}
 }
 
-// series sorts the counts of each batch and tray by day, the last row of a day
-// standing for it.
-func (l *loader) series() [][]*entry[Count] {
-	type key struct {
-		batch string
-		tray  int
+// series hands over the counts of each batch and tray by day, the last row of a day
+// standing for it. They stand in one slice, which the next ones take over.
+func (l *loader) series(see func([]entry[Count])) {
+	if l.ordered == nil {
+		l.ordered = l.byTrayAndDay()
 	}
-	at := map[key]int{}
-	var all [][]*entry[Count]
-	for e := range alive(l.counts) {
-		k := key{e.is.Batch, e.is.Tray.Value}
-		i, ok := at[k]
-		if !ok {
-			i = len(all)
-			at[k], all = i, append(all, nil)
+	var of []entry[Count]
+	for _, i := range l.ordered {
+		e := l.counts.entry(int(i))
+		if len(of) > 0 && (of[0].is.Batch != e.is.Batch || of[0].is.Tray.Value != e.is.Tray.Value) {
+			see(of)
+			of = of[:0]
 		}
-		all[i] = append(all[i], e)
+		of = append(of, e)
 	}
-	for _, s := range all {
-		slices.SortStableFunc(s, func(a, b *entry[Count]) int { return cmp.Compare(a.is.Date, b.is.Date) })
+	if len(of) > 0 {
+		see(of)
 	}
+}
+
+// byTrayAndDay lists the counts by batch, in the order of their first counts, then by
+// tray, day and row.
+func (l *loader) byTrayAndDay() []int32 {
+	first := map[string]int32{}
+	place := make([]int32, len(l.counts.is))
+	all := make([]int32, 0, len(l.counts.is))
+	for e := range alive(l.counts) {
+		at, ok := first[e.is.Batch]
+		if !ok {
+			at = e.nth
+			first[e.is.Batch] = at
+		}
+		place[e.nth] = at
+		all = append(all, e.nth)
+	}
+	slices.SortFunc(all, func(x, y int32) int {
+		a, b := &l.counts.is[x], &l.counts.is[y]
+		return cmp.Or(cmp.Compare(place[x], place[y]), cmp.Compare(a.Tray.Value, b.Tray.Value), cmp.Compare(a.Date, b.Date), cmp.Compare(x, y))
+	})
 	return all
 }
 
@@ -146,22 +163,22 @@ func (l *loader) series() [][]*entry[Count] {
 // lost. A count that shares its day with another is not compared: which of them came
 // first is not known.
 func (l *loader) checkFalls() {
-	for _, s := range l.series() {
+	l.series(func(s []entry[Count]) {
 		lost := 0
 		for i := 1; i < len(s); i++ {
-			lost += s[i].is.Lost.Value
+			lost += int(s[i].is.Lost.Value)
 			if i+1 < len(s) && s[i+1].is.Date == s[i].is.Date || s[i-1].is.Date == s[i].is.Date {
 				continue
 			}
 			l.checkFall(s[i-1].is, s[i], lost)
 			lost = 0
 		}
-	}
+	})
 }
 
 // checkFall compares a count with the one before; lost is what was written as lost
 // since. Counts of unlike numbers of cells are not compared.
-func (l *loader) checkFall(before Count, e *entry[Count], lost int) {
+func (l *loader) checkFall(before *Count, e entry[Count], lost int) {
 	looked, now := l.looked(before), l.looked(e.is)
 	if looked != now || !now.Known && (before.Empty.Known || e.is.Empty.Known) {
 		return
@@ -174,11 +191,11 @@ func (l *loader) checkFall(before Count, e *entry[Count], lost int) {
 }
 
 // standing is the cells with a seedling at a count, of those looked at.
-func standing(c Count, looked Maybe[int]) int {
+func standing(c *Count, looked Maybe[int]) int {
 	if c.Empty.Known {
-		return looked.Value - c.Empty.Value
+		return looked.Value - int(c.Empty.Value)
 	}
-	return c.Emerged.Value
+	return int(c.Emerged.Value)
 }
 
 // checkNumbered warns of counts without a tray's number in a batch that has some with

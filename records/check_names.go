@@ -7,7 +7,7 @@ import (
 // named is a name where it is first written.
 type named struct {
 	name string
-	row  *row
+	row  row
 	col  string
 }
 
@@ -19,7 +19,7 @@ func (l *loader) checkNearNames() {
 	varieties := map[[2]string]bool{}
 	var allCrops []named
 	of := map[string][]named{}
-	add := func(crop, variety string, r *row) {
+	add := func(crop, variety string, r row) {
 		if crop != "" && !crops[crop] {
 			crops[crop] = true
 			allCrops = append(allCrops, named{crop, r, "crop"})

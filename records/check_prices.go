@@ -15,7 +15,7 @@ const (
 
 // figure is a number of a row that is compared with others of its kind.
 type figure struct {
-	row   *row
+	row   row
 	value float64
 }
 
@@ -77,7 +77,7 @@ func (l *loader) checkLotPrices() {
 func (l *loader) checkAmounts() {
 	of := map[[2]string][]figure{}
 	var kinds [][2]string
-	add := func(col, kind string, r *row, value float64) {
+	add := func(col, kind string, r row, value float64) {
 		k := [2]string{col, kind}
 		kinds = append(kinds, k)
 		of[k] = append(of[k], figure{r, value})

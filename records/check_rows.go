@@ -2,58 +2,69 @@ package records
 
 import (
 	"fmt"
-	"slices"
+	"iter"
 )
 
 // dated is a row of a log that belongs to a batch.
 type dated struct {
-	*row
+	row
 	batch string
 	date  Date
 }
 
-// batchRows lists the rows that belong to a batch, log by log; costs only where
-// they name one.
-func (l *loader) batchRows() []dated {
-	var all []dated
-	for e := range alive(l.outs) {
-		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
+// batchRows hands over the rows that belong to a batch, log by log; costs, which need not
+// name one, are not among them.
+func (l *loader) batchRows() iter.Seq[dated] {
+	return func(yield func(dated) bool) {
+		for e := range alive(l.outs) {
+			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+				return
+			}
+		}
+		for e := range alive(l.counts) {
+			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+				return
+			}
+		}
+		for e := range alive(l.scores) {
+			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+				return
+			}
+		}
 	}
-	for e := range alive(l.counts) {
-		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
-	}
-	for e := range alive(l.scores) {
-		all = append(all, dated{e.row, e.is.Batch, e.is.Date})
-	}
-	return all
 }
 
 // checkBatches reports batches that are not in sowings.csv. A row whose batch
 // is left out goes with it, without a word of its own.
 func (l *loader) checkBatches() {
-	rows := l.batchRows()
-	for e := range alive(l.costs) {
-		if e.is.Batch != "" {
-			rows = append(rows, dated{e.row, e.is.Batch, e.is.Date})
-		}
-	}
 	if !l.present["sowings.csv"] {
 		return
 	}
-	for _, r := range rows {
-		sowing := l.batch(r.batch)
-		if sowing != nil || l.lost[r.batch] {
-			r.out = sowing == nil || sowing.out
-			continue
+	for r := range l.batchRows() {
+		r.checkBatch(r.batch)
+	}
+	for e := range alive(l.costs) {
+		if e.is.Batch != "" {
+			e.checkBatch(e.is.Batch)
 		}
-		r.problem("unknown-batch", "batch", "batch "+quote(r.batch)+" is not in sowings.csv", "a batch of sowings.csv is expected",
-			didYouMean(l.nearKey(r.batch, l.batchCodes())))
+	}
+}
+
+// checkBatch reports the row's batch if it is not in sowings.csv.
+func (r row) checkBatch(batch string) {
+	sowing := r.batch(batch)
+	switch {
+	case sowing == nil && !r.lost[batch]:
+		r.problem("unknown-batch", "batch", "batch "+quote(batch)+" is not in sowings.csv", "a batch of sowings.csv is expected",
+			didYouMean(r.nearKey(batch, r.batchCodes())))
+	case sowing == nil || sowing.isOut():
+		r.leaveOut()
 	}
 }
 
 // checkRowDates reports counts, looks and plants out before the batch was sown.
 func (l *loader) checkRowDates() {
-	for _, r := range l.batchRows() {
+	for r := range l.batchRows() {
 		if s := l.batch(r.batch); s != nil && r.date < s.is.Sown {
 			r.problem("row-before-sown", "date", fmt.Sprintf("%s is before batch %s was sown, %s", r.date, quote(r.batch), s.is.Sown),
 				"a day not before the sowing is expected", "")
@@ -68,10 +79,10 @@ func (l *loader) checkPlantsOut() {
 		batch string
 		dead  bool
 	}
-	out, last := map[fate]int{}, map[fate]*row{}
+	left, last := map[fate]int{}, map[fate]row{}
 	for e := range alive(l.outs) {
 		f := fate{e.is.Batch, e.is.To == Dead}
-		out[f] += e.is.Plants
+		left[f] += e.is.Plants
 		last[f] = e.row
 	}
 	for e := range alive(l.sowings) {
@@ -85,7 +96,7 @@ func (l *loader) checkPlantsOut() {
 		}
 		for _, dead := range []bool{false, true} {
 			f := fate{e.is.Code, dead}
-			if n := out[f]; n > cells.Value {
+			if n := left[f]; n > cells.Value {
 				last[f].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(n, cells.Value),
 					"no more plants than cells are expected", "")
 			}
@@ -109,10 +120,15 @@ func (l *loader) checkOutTwice() {
 		if rows[e.is.Code] == 0 {
 			continue
 		}
-		cols := []string{"set_out", "plants_out", "surplus"}
-		if i := slices.IndexFunc(cols, func(c string) bool { return e.text(c) != "" }); i >= 0 {
-			e.problem("out-twice", cols[i], fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Code), cols[i], plural(rows[e.is.Code], "row")),
-				"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
+		for _, c := range []struct {
+			col     string
+			written bool
+		}{{"set_out", e.is.SetOut.Known()}, {"plants_out", e.is.PlantsOut.Known}, {"surplus", e.is.Surplus.Known}} {
+			if c.written {
+				e.problem("out-twice", c.col, fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Code), c.col, plural(rows[e.is.Code], "row")),
+					"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
+				break
+			}
 		}
 	}
 }

@@ -27,7 +27,7 @@ func (l *loader) checkLookForms() {
 }
 
 // lookFault says what is wrong with the form of a look, and in which column.
-func lookFault(s Score, scored bool, plants int) (col, found string) {
+func lookFault(s *Score, scored bool, plants int) (col, found string) {
 	looked, usable := s.Looked.Known, s.Usable.Known
 	switch {
 	case scored && (looked || usable):

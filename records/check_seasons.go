@@ -1,7 +1,6 @@
 package records
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 )
@@ -22,7 +21,7 @@ type seasonless struct {
 	sown     map[int]bool  // seasons with sowings
 	beyond   map[Date]bool // days before and after those seasons on which the book goes on
 	rows     map[outside]int
-	first    map[outside]*row
+	first    map[outside]row
 	order    []outside
 }
 
@@ -31,14 +30,14 @@ type seasonless struct {
 // the days a cost covers may reach a year from its date, and before the first and
 // after the last season the book may go on.
 func (l *loader) checkSeasons() {
-	seen := seasonless{settings: l.settings, sown: map[int]bool{}, rows: map[outside]int{}, first: map[outside]*row{}}
+	seen := seasonless{settings: l.settings, sown: map[int]bool{}, rows: map[outside]int{}, first: map[outside]row{}}
 	for e := range alive(l.sowings) {
 		seen.sown[l.settings.Season(e.is.Sown)] = true
 	}
 	if len(seen.sown) == 0 {
 		return
 	}
-	seen.goOn(l.events())
+	seen.goOn(l.daysOn())
 	l.datesSeen(seen.see)
 	for _, k := range seen.order {
 		found := fmt.Sprintf("%s lies in season %d, which has no sowings", quote(seen.first[k].text(k.col)), k.season)
@@ -51,25 +50,24 @@ func (l *loader) checkSeasons() {
 
 // goOn finds the days on which the book goes on without a long break, from the seasons
 // with sowings forwards and backwards.
-func (s *seasonless) goOn(all []event) {
+func (s *seasonless) goOn(all []Date) {
 	s.beyond = map[Date]bool{}
-	slices.SortFunc(all, func(a, b event) int { return cmp.Compare(a.day, b.day) })
-	in := func(e event) bool { return s.sown[s.settings.Season(e.day)] }
+	in := func(day Date) bool { return s.sown[s.settings.Season(day)] }
 	first := slices.IndexFunc(all, in)
 	last := len(all) - 1
 	for last > 0 && !in(all[last]) {
 		last--
 	}
-	for i := last + 1; i < len(all) && apart(all[i].day, all[i-1].day) <= goesOn; i++ {
-		s.beyond[all[i].day] = true
+	for i := last + 1; i < len(all) && apart(all[i], all[i-1]) <= goesOn; i++ {
+		s.beyond[all[i]] = true
 	}
-	for i := first - 1; i >= 0 && apart(all[i].day, all[i+1].day) <= goesOn; i-- {
-		s.beyond[all[i].day] = true
+	for i := first - 1; i >= 0 && apart(all[i], all[i+1]) <= goesOn; i-- {
+		s.beyond[all[i]] = true
 	}
 }
 
 // see takes one date and the date near which it should be, if any.
-func (s *seasonless) see(r *row, col string, d, near Date) {
+func (s *seasonless) see(r row, col string, d, near Date) {
 	if !d.Known() || near.Known() && apart(d, near) <= 366 || s.sown[s.settings.Season(d)] || s.beyond[d] {
 		return
 	}
@@ -82,13 +80,13 @@ func (s *seasonless) see(r *row, col string, d, near Date) {
 
 // datesSeen hands over every date but those of purchases, tests and wishes, with the
 // date near which it should be.
-func (l *loader) datesSeen(see func(r *row, col string, d, near Date)) {
+func (l *loader) datesSeen(see func(r row, col string, d, near Date)) {
 	for e := range alive(l.sowings) {
 		see(e.row, "chamber_out", e.is.ChamberOut, e.is.Sown)
 		see(e.row, "planned", e.is.Planned, e.is.Sown)
 		see(e.row, "set_out", e.is.SetOut, e.is.Sown)
 	}
-	for _, r := range l.batchRows() {
+	for r := range l.batchRows() {
 		if s := l.batch(r.batch); s != nil {
 			see(r.row, "date", r.date, s.is.Sown)
 		}

@@ -26,23 +26,38 @@ func (l *loader) checkShifted() {
 }
 
 // shifted warns of a cell that seems to belong into the column on its left.
-func (r *row) shifted(col, found, remedy string) {
+func (r row) shifted(col, found, remedy string) {
 	r.doubt("shifted", col, found, "each cell below its own column's name is expected", remedy)
+}
+
+// worded is a row with something in a column of words; bare where that is a number, a day
+// or an answer.
+type worded struct {
+	nth  int32
+	bare bool
+}
+
+// noticeWords keeps, while the row is read, what its columns of words hold.
+func (r row) noticeWords() {
+	for _, col := range wordColumns[r.Name] {
+		if s := strings.ToLower(r.text(col)); s != "" {
+			r.worded[col] = append(r.worded[col], worded{r.nth, s == "yes" || s == "no" || isNumber(s) || isDay(s)})
+		}
+	}
 }
 
 // checkWords warns of numbers, days and answers in a column of words, unless they are
 // a habit of it: more than a tenth of what is written there.
 func (l *log) checkWords(col string) {
-	var bare []*row
+	var bare []row
 	filled := 0
-	for i := range l.rows {
-		r := &l.rows[i]
-		s := strings.ToLower(r.text(col))
-		if r.out || s == "" {
+	for _, w := range l.worded[col] {
+		r := row{l, w.nth}
+		if r.isOut() {
 			continue
 		}
 		filled++
-		if s == "yes" || s == "no" || isNumber(s) || isDay(s) {
+		if w.bare {
 			bare = append(bare, r)
 		}
 	}
@@ -54,27 +69,32 @@ func (l *log) checkWords(col string) {
 	}
 }
 
+// namesBeside are columns in which may stand, by a slip, a name that belongs into the
+// column to the left.
+var namesBeside = map[string]struct{ left, col, kind string }{
+	"costs.csv": {"tray", "note", "tray"}, "counts.csv": {"cause", "note", "cause"}, "sowings.csv": {"from", "chamber", "batch"},
+}
+
 // checkNamesBeside warns of names in a column that stand elsewhere in the column on its
 // left, where that is blank: a tray's code among notes, a batch among chambers.
 func (l *loader) checkNamesBeside() {
-	for _, c := range []struct{ log, left, col, kind string }{
-		{"costs.csv", "tray", "note", "tray"}, {"counts.csv", "cause", "note", "cause"}, {"sowings.csv", "from", "chamber", "batch"},
-	} {
-		at := slices.IndexFunc(l.logs, func(read *log) bool { return read.Name == c.log })
-		if at < 0 || !l.logs[at].has(c.left) || !l.logs[at].has(c.col) {
-			continue
-		}
-		for i := range l.logs[at].rows {
-			r := &l.logs[at].rows[i]
-			s := r.text(c.col)
-			if r.out || s == "" || r.text(c.left) != "" {
-				continue
-			}
-			if _, known := l.names.shown[c.kind+"\x00\x00"+l.names.key(s)]; known {
-				r.shifted(c.col, c.col+" reads "+quote(s)+", which is a "+c.kind, "does it belong into "+c.left+"?")
+	for _, log := range l.logs {
+		c := namesBeside[log.Name]
+		for _, i := range log.beside {
+			r := row{log, i}
+			if !r.isOut() && l.names.has(c.kind, l.nameBeside(r, c.col)) {
+				r.shifted(c.col, c.col+" reads "+quote(r.text(c.col))+", which is a "+c.kind, "does it belong into "+c.left+"?")
 			}
 		}
 	}
+}
+
+// nameBeside is what stands in a column, without a look into the file where it was read.
+func (l *loader) nameBeside(r row, col string) string {
+	if r.log == l.sowings.log {
+		return l.sowings.is[r.nth].Chamber
+	}
+	return r.text(col)
 }
 
 // otherForm is how many counts by emerged cells a log has for each by empty ones until
@@ -90,7 +110,10 @@ const lastCount = 14
 // the wrong way round falls, or is fallen below, which is told as that; and a count of
 // these days is perhaps not the last.
 func (l *loader) checkLoneEmpty() {
-	today, _ := latest(l.events())
+	if !slices.ContainsFunc(l.counts.is, func(c Count) bool { return c.Empty.Known }) {
+		return
+	}
+	today, _ := l.latest()
 	emerged, empty := map[string]int{}, map[string]int{} // counts of each batch; of all under ""
 	for e := range alive(l.counts) {
 		of := emerged
@@ -100,14 +123,14 @@ func (l *loader) checkLoneEmpty() {
 		of[e.is.Batch]++
 		of[""]++
 	}
-	for _, s := range l.series() {
+	l.series(func(s []entry[Count]) {
 		e := s[len(s)-1]
 		n, looked, code := e.is.Empty, l.looked(e.is), e.is.Batch
 		lone := empty[code] == 1 && emerged[code] > 0 || emerged[code] == 0 && emerged[""] >= otherForm*empty[""]
-		if n.Known && lone && looked.Known && 2*n.Value > looked.Value && int(today-e.is.Date) >= lastCount {
-			e.shifted("empty", itoa(n.Value)+" of "+itoa(looked.Value)+" cells empty, where other counts are by those emerged", "does it belong into emerged?")
+		if n.Known && lone && looked.Known && 2*int(n.Value) > looked.Value && int(today-e.is.Date) >= lastCount {
+			e.shifted("empty", itoa(int(n.Value))+" of "+itoa(looked.Value)+" cells empty, where other counts are by those emerged", "does it belong into emerged?")
 		}
-	}
+	})
 }
 
 // checkSurplus warns of plants left over of a batch of which none were set out, here or

@@ -56,9 +56,12 @@ func (l *loader) checkMany() {
 
 // checkMost warns of the numbers of one column that are far more than usual.
 func (l *log) checkMost(m manyOf) {
-	for i := range l.rows {
-		r := &l.rows[i]
-		if r.out {
+	if !l.has(m.col) {
+		return
+	}
+	for i := range l.flags {
+		r := row{l, int32(i)}
+		if r.isOut() {
 			continue
 		}
 		if x, ok := parseNumber(numberCell.strip(r.text(m.col)), r.decimal); ok && x > m.most {
@@ -71,8 +74,8 @@ func (l *log) checkMost(m manyOf) {
 // row, or of its log, says what it should be near.
 const timesOff = 5
 
-// plot is what batches share that are sown for one piece of land.
-type plot struct {
+// bed is what batches share that are sown for one piece of land.
+type bed struct {
 	crop    string
 	planned Date
 	wanted  int
@@ -83,8 +86,8 @@ type plot struct {
 // cells that are wanted. One tray is often sown for a few plants, and what is sown again
 // may be a part.
 func (l *loader) checkWanted() {
-	cells := map[plot]int{}
-	of := func(s Sowing) plot { return plot{s.Crop, s.Planned, s.Wanted.Value} }
+	cells := map[bed]int{}
+	of := func(s *Sowing) bed { return bed{s.Crop, s.Planned, s.Wanted.Value} }
 	for e := range alive(l.sowings) {
 		cells[of(e.is)] += l.cellsSown(e.is).Value
 	}
@@ -114,11 +117,11 @@ func (l *loader) checkLooks() {
 		}
 	}
 	oddOnes(all, 5, func(f figure, _, high float64) {
-		col := "looked"
-		if f.row.text(col) == "" {
-			col = "s1"
-		}
 		if f.value >= timesOff*high {
+			col := "looked"
+			if f.row.text(col) == "" {
+				col = "s1"
+			}
 			f.row.doubt("odd-number", col, plain(f.value)+" plants looked at, at most "+plain(high)+" at other looks",
 				"less than "+itoa(timesOff)+" times that is expected", "is the number right?")
 		}

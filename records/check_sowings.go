@@ -2,22 +2,29 @@ package records
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 )
 
-// batch finds a sowing by its code: its row, left out or not.
+// batch finds a sowing by its code: its row, left out or not; nil for none. The rows of a
+// batch often stand together, so that the one before is tried first.
 func (l *loader) batch(code string) *entry[Sowing] {
+	if l.last != nil && l.last.is.Code == code {
+		return l.last
+	}
 	if l.batches == nil {
-		l.batches = map[string]*entry[Sowing]{}
-		for i := range l.sowings {
-			e := &l.sowings[i]
-			if old, ok := l.batches[e.is.Code]; e.is.Code != "" && (!ok || old.out && !e.out) {
-				l.batches[e.is.Code] = e
+		l.batches = make(map[string]*entry[Sowing], len(l.sowings.is))
+		for i := range l.sowings.is {
+			e := l.sowings.entry(i)
+			if old, ok := l.batches[e.is.Code]; e.is.Code != "" && (!ok || old.isOut() && !e.isOut()) {
+				l.batches[e.is.Code] = &e
 			}
 		}
 	}
-	return l.batches[code]
+	if found := l.batches[code]; found != nil {
+		l.last = found
+		return found
+	}
+	return nil
 }
 
 // lostBatches reads the batch's code out of rows that are no CSV, so that what
@@ -29,9 +36,9 @@ func (l *loader) lostBatches() {
 	}
 	log := l.logs[len(l.logs)-1]
 	for _, f := range log.src.faults() {
-		if i := log.at["batch"]; i < len(f.cells) {
+		if i := log.index("batch"); i < len(f.cells) {
 			code := strings.Trim(f.cells[i], `" `)
-			l.lost[l.canonical("batch", "", code, func() Pos { return f.Pos })] = true
+			l.lost[l.canonical(l.names.asWritten("batch", "", code), "batch", inLog{log, uint32(f.Line)}, func() Pos { return f.Pos })] = true
 		}
 	}
 	delete(l.lost, "")
@@ -40,7 +47,7 @@ func (l *loader) lostBatches() {
 // batchCodes lists every batch's code.
 func (l *loader) batchCodes() []string {
 	if l.codes == nil {
-		l.codes = codes(l.sowings, func(s Sowing) string { return s.Code })
+		l.codes = codes(l.sowings, func(s *Sowing) string { return s.Code })
 	}
 	return l.codes
 }
@@ -50,8 +57,8 @@ func (l *loader) batchCodes() []string {
 func (l *loader) checkSowingDates() {
 	late := l.lateSowings()
 	for e := range alive(l.sowings) {
-		if days := late[e]; len(days) > 0 {
-			e.problem("before-sown", "sown", fmt.Sprintf("sown %s, and %s of the batch before it, as on %s", e.is.Sown, plural(len(days), "date"), slices.Max(days)),
+		if own := late[e.nth]; own.n > 0 {
+			e.problem("before-sown", "sown", fmt.Sprintf("sown %s, and %s of the batch before it, as on %s", e.is.Sown, plural(own.n, "date"), own.last),
 				"a day before all others of the batch is expected", "is the year right?")
 			continue
 		}
@@ -71,22 +78,40 @@ func (l *loader) checkSowingDates() {
 // one too late, if the batch was in the house no longer than usual.
 const lateBy = 365 - longStay
 
+// others are the other dates of a batch: how many, and the last of them.
+type others struct {
+	n    int
+	last Date
+}
+
+// add takes one more date, if it is known.
+func (o *others) add(days ...Date) {
+	for _, d := range days {
+		if d.Known() {
+			o.n++
+			o.last = max(o.last, d)
+		}
+	}
+}
+
 // lateSowings lists, with the other dates of the batch, the sowings that must be of
 // another year: two dates or more are all so many days before, or one is before and no
 // other date of the book is near.
-func (l *loader) lateSowings() map[*entry[Sowing]][]Date {
-	days := map[string][]Date{}
-	for _, r := range l.batchRows() {
-		days[r.batch] = append(days[r.batch], r.date)
+func (l *loader) lateSowings() map[int32]others {
+	of := make([]others, len(l.sowings.is))
+	for r := range l.batchRows() {
+		if s := l.batch(r.batch); s != nil {
+			of[s.nth].add(r.date)
+		}
 	}
-	last, before := latest(l.events())
-	late := map[*entry[Sowing]][]Date{}
+	last, before := l.latest()
+	late := map[int32]others{}
 	for e := range alive(l.sowings) {
-		own := slices.DeleteFunc([]Date{e.is.ChamberOut, e.is.Planned, e.is.SetOut}, func(d Date) bool { return !d.Known() })
-		own = append(own, days[e.is.Code]...)
+		own := of[e.nth]
+		own.add(e.is.ChamberOut, e.is.Planned, e.is.SetOut)
 		alone := e.is.Sown == last && before.Known() && apart(last, before) > oddPause
-		if len(own) > 1 && e.is.Sown-slices.Max(own) >= lateBy || len(own) == 1 && alone && own[0] < e.is.Sown {
-			late[e] = own
+		if own.n > 1 && e.is.Sown-own.last >= lateBy || own.n == 1 && alone && own.last < e.is.Sown {
+			late[e.nth] = own
 		}
 	}
 	return late
@@ -124,8 +149,9 @@ func (l *loader) leaveOutAfterFrom() {
 	for again := true; again; {
 		again = false
 		for e := range alive(l.sowings) {
-			if from := l.batch(e.is.From); l.lost[e.is.From] || from != nil && from.out {
-				e.out, again = true, true
+			if from := l.batch(e.is.From); l.lost[e.is.From] || from != nil && from.isOut() {
+				e.leaveOut()
+				again = true
 			}
 		}
 	}
@@ -143,7 +169,7 @@ func (l *loader) checkReplaces() {
 
 // checkLotCrops warns of batches of another crop or variety than their lot is.
 func (l *loader) checkLotCrops() {
-	lots := map[string]Lot{}
+	lots := map[string]*Lot{}
 	for e := range alive(l.lots) {
 		lots[e.is.Code] = e.is
 	}
@@ -156,8 +182,25 @@ func (l *loader) checkLotCrops() {
 	}
 }
 
+// hold is what a batch's counts are held against: its cells sown, its trays' cells.
+type hold struct {
+	sown Maybe[int]
+	tray int
+}
+
+// hold is that of a batch. A million counts ask for it.
+func (l *loader) hold(of *entry[Sowing]) hold {
+	if l.holdings == nil {
+		l.holdings = make([]hold, len(l.sowings.is))
+		for i := range l.sowings.is {
+			l.holdings[i] = hold{l.cellsSown(&l.sowings.is[i]), l.trayCells(l.sowings.is[i].Tray)}
+		}
+	}
+	return l.holdings[of.nth]
+}
+
 // cellsSown is the cells sown of a batch (rule "Cells sown").
-func (l *loader) cellsSown(s Sowing) Maybe[int] { return CellsSown(s, l.trayCells(s.Tray)) }
+func (l *loader) cellsSown(s *Sowing) Maybe[int] { return CellsSown(*s, l.trayCells(s.Tray)) }
 
 // trayCells is the cells of a tray code, 0 where unknown.
 func (l *loader) trayCells(code string) int {

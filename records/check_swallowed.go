@@ -9,9 +9,9 @@ import (
 // quotation mark left open, or closed late, takes rows into a note without a word.
 func (l *loader) checkSwallowed() {
 	for _, log := range l.logs {
-		for i := range log.rows {
-			r := &log.rows[i]
-			for col, cell := range r.rec.fields {
+		for _, i := range log.lined {
+			r := row{log, i}
+			for col, cell := range r.found().fields {
 				if strings.Contains(cell, "\n") {
 					r.checkLines(col, cell)
 				}
@@ -21,8 +21,8 @@ func (l *loader) checkSwallowed() {
 }
 
 // checkLines warns where the lines of a cell behind its first look like rows.
-func (r *row) checkLines(col int, cell string) {
-	at := r.place(r.rec, col)
+func (r row) checkLines(col int, cell string) {
+	at := r.place(col)
 	first, last := 0, 0
 	for i, line := range strings.Split(cell, "\n") {
 		if i > 0 && r.looksLikeRow(line) {
@@ -64,10 +64,10 @@ var numbers = map[string][]string{
 func (l *log) couldBe(cells []string) bool {
 	told := false // by more than words, which a note has too
 	for _, name := range requiredOf(l.Log) {
-		if l.at[name] >= len(cells) {
+		if l.index(name) >= len(cells) {
 			return false
 		}
-		cell := strings.Trim(cells[l.at[name]], ` "`)
+		cell := strings.Trim(cells[l.index(name)], ` "`)
 		day, number := slices.Contains(dateColumns[l.Name], name), slices.Contains(numbers[l.Name], name)
 		if cell == "" || day && !isDay(cell) || number && !isNumber(cell) {
 			return false
@@ -80,12 +80,11 @@ func (l *log) couldBe(cells []string) bool {
 // isCrop reports whether the cell of a row's crop is one of the book's: a lot has
 // neither a day nor a number that it must have.
 func (l *log) isCrop(cells []string) bool {
-	i, ok := l.at["crop"]
-	if !ok {
+	i := l.index("crop")
+	if i < 0 {
 		return false
 	}
-	_, known := l.names.shown["crop\x00\x00"+l.names.key(strings.Trim(cells[i], ` "`))]
-	return known
+	return l.names.has("crop", strings.Trim(cells[i], ` "`))
 }
 
 // isDay reports whether a cell is a day, in whatever order.

@@ -12,7 +12,7 @@ type change struct {
 	day    Date
 	inUse  float64
 	owned  float64
-	sowing *row
+	sowing *row // that began then; nil for none
 }
 
 // checkTraysInUse compares, day by day and code by code, the trays in use with
@@ -27,10 +27,10 @@ func (l *loader) checkTraysInUse() {
 			continue
 		}
 		free := e.is.Sown + 1
-		if end := WrittenEnd(e.is, cleared[e.is.Code]); end.Known() {
+		if end := WrittenEnd(*e.is, cleared[e.is.Code]); end.Known() {
 			free = end + Date(l.settings.TrayTurnaround)
 		}
-		changes[code] = append(changes[code], change{e.is.Sown, e.is.Trays, 0, e.row}, change{free, -e.is.Trays, 0, nil})
+		changes[code] = append(changes[code], change{e.is.Sown, e.is.Trays, 0, &e.row}, change{free, -e.is.Trays, 0, nil})
 	}
 	for _, code := range slices.Sorted(maps.Keys(changes)) {
 		checkOwned(code, changes[code])

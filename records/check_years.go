@@ -1,7 +1,5 @@
 package records
 
-import "slices"
-
 // A date is taken to be of another year if it lies so many days from those of the rows
 // around it while these lie close together.
 const (
@@ -15,7 +13,7 @@ const inOrder = 0.8
 
 // dayOf is a date of a column and its row.
 type dayOf struct {
-	row *row
+	nth int32 // of its log
 	day Date
 }
 
@@ -32,17 +30,21 @@ var anyYear = map[string]bool{"bought": true, "tested": true, "from": true, "unt
 func (l *loader) checkYears() {
 	for _, log := range l.logs {
 		for _, col := range dateColumns[log.Name] {
-			if anyYear[col] {
-				continue
-			}
-			days := log.daysOf(col)
-			for _, j := range jumps(days) {
-				days[j.at].row.doubt("another-year", col, col+" "+days[j.at].day.String()+" beside "+days[j.near].day.String()+" and "+
-					days[j.far].day.String()+" in the rows "+j.where, "a date near theirs is expected", "as written it counts for season "+itoa(l.settings.Season(days[j.at].day))+": another year?")
+			if !anyYear[col] && log.has(col) {
+				log.checkJumps(col, l.daysOf(log, col))
 			}
 		}
 	}
 	l.checkLotYears()
+}
+
+// checkJumps warns of the dates of a column that jump.
+func (l *log) checkJumps(col string, days []dayOf) {
+	for _, j := range jumps(days) {
+		day := days[j.at].day
+		row{l, days[j.at].nth}.doubt("another-year", col, col+" "+day.String()+" beside "+days[j.near].day.String()+" and "+
+			days[j.far].day.String()+" in the rows "+j.where, "a date near theirs is expected", "as written it counts for season "+itoa(l.settings.Season(day))+": another year?")
+	}
 }
 
 // longShelf is how many days a lot may lie until it is first sown before a test of that
@@ -76,19 +78,54 @@ func (l *loader) checkLotYears() {
 
 // daysOf lists the dates of a column, row by row, of rows that are not left out: what
 // stands in their cells was found to be days.
-func (l *log) daysOf(col string) []dayOf {
-	var all []dayOf
-	for i := range l.rows {
-		r := &l.rows[i]
-		if r.out {
-			continue
+func (l *loader) daysOf(of *log, col string) []dayOf {
+	all := make([]dayOf, 0, len(of.flags))
+	l.datesOf(of.Name, func(r row, in string, day Date) {
+		if in == col && day.Known() {
+			all = append(all, dayOf{r.nth, day})
 		}
-		text, _ := splitTime(r.text(col))
-		if day := r.dateText(col, text); day.Known() {
-			all = append(all, dayOf{r, day})
+	})
+	return all
+}
+
+// datesOf hands over every date of a log, row by row.
+func (l *loader) datesOf(log string, see func(r row, col string, day Date)) {
+	switch log {
+	case "sowings.csv":
+		for e := range alive(l.sowings) {
+			see(e.row, "sown", e.is.Sown)
+			see(e.row, "chamber_out", e.is.ChamberOut)
+			see(e.row, "planned", e.is.Planned)
+			see(e.row, "set_out", e.is.SetOut)
+		}
+	case "out.csv":
+		eachDay(l.outs, func(o *Out) Date { return o.Date }, see)
+	case "counts.csv":
+		eachDay(l.counts, func(c *Count) Date { return c.Date }, see)
+	case "scores.csv":
+		eachDay(l.scores, func(s *Score) Date { return s.Date }, see)
+	case "costs.csv":
+		eachDay(l.costs, func(c *Cost) Date { return c.Date }, see)
+	case "house.csv":
+		eachDay(l.house, func(h *HouseReading) Date { return h.Date }, see)
+	case "changes.csv":
+		eachDay(l.changes, func(c *Change) Date { return c.Date }, see)
+	case "chamber.csv":
+		for e := range alive(l.chamber) {
+			see(e.row, "time", e.is.Date)
+		}
+	case "wishes.csv":
+		for e := range alive(l.wishes) {
+			see(e.row, "planned", e.is.Planned)
 		}
 	}
-	return all
+}
+
+// eachDay hands over the date of every row.
+func eachDay[T any](all entries[T], day func(*T) Date, see func(r row, col string, day Date)) {
+	for e := range alive(all) {
+		see(e.row, "date", day(e.is))
+	}
 }
 
 // jump is a date that is odd beside two others, by their places in a column.
@@ -106,10 +143,7 @@ func jumps(days []dayOf) []jump {
 			all = append(all, jump{i, i - 1, i + 1, "above and below"})
 		}
 	}
-	rest := slices.Clone(days)
-	for _, j := range slices.Backward(all) {
-		rest = slices.Delete(rest, j.at, j.at+1)
-	}
+	rest := without(days, all)
 	n := len(days) - 1
 	if n+1 < fewestRows {
 		return keptIfOrdered(all, rest)
@@ -121,6 +155,19 @@ func jumps(days []dayOf) []jump {
 		all, rest = append(all, jump{0, 1, 2, "below"}), rest[1:]
 	}
 	return keptIfOrdered(all, rest)
+}
+
+// without lists the dates that are not odd, found in their order.
+func without(days []dayOf, odd []jump) []dayOf {
+	rest := make([]dayOf, 0, len(days))
+	for i, d := range days {
+		if len(odd) > 0 && odd[0].at == i {
+			odd = odd[1:]
+			continue
+		}
+		rest = append(rest, d)
+	}
+	return rest
 }
 
 // isOdd reports whether a day lies far from two that lie close together.

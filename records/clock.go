@@ -8,7 +8,7 @@ import (
 var clocks = []string{"15:04", "15:04:05", "15:04:05.999", "3:04 PM", "3:04:05 PM", "3:04PM", "3 PM"}
 
 // clock reads a time of day as minutes past midnight.
-func (r *row) clock(col, s string) Maybe[int] {
+func (r row) clock(col, s string) Maybe[int] {
 	if s == "" {
 		return Maybe[int]{}
 	}

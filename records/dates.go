@@ -68,16 +68,18 @@ func (d slashed) in(o dateOrder) (Date, bool) {
 }
 
 // plausible rules out years that only a slip of the keys can have written.
-func plausible(d Date) bool { return d.Year() >= 1980 && d.Year() < 2200 }
+func plausible(d Date) bool { return d >= earliest && d < tooLate }
+
+var earliest, tooLate = NewDate(1980, 1, 1), NewDate(2200, 1, 1)
 
 // date reads a day, unknown for a blank.
-func (r *row) date(col string) Date {
+func (r row) date(col string) Date {
 	return r.dateText(col, r.text(col))
 }
 
 // dateText reads a day written in a cell, or in a part of it; ISO 8601 in any file,
 // slashed dates in the file's order. Midnight behind a day is no time of day.
-func (r *row) dateText(col, s string) Date {
+func (r row) dateText(col, s string) Date {
 	if s == "" {
 		return 0
 	}
@@ -96,7 +98,7 @@ func (r *row) dateText(col, s string) Date {
 
 // slashedDate reads a date in the file's order, or in the only order in which
 // it is a date at all.
-func (r *row) slashedDate(col string, parts slashed) Date {
+func (r row) slashedDate(col string, parts slashed) Date {
 	if d, ok := parts.in(ymd); ok && parts.yearSize[0] == 4 {
 		return d
 	}
@@ -141,7 +143,7 @@ func same(days []Date) bool {
 }
 
 // orderRemedy tells in which other order a date would be one.
-func (r *row) orderRemedy(parts slashed) string {
+func (r row) orderRemedy(parts slashed) string {
 	for _, o := range []dateOrder{dmy, mdy, ymd} {
 		if d, ok := parts.in(o); ok {
 			return fmt.Sprintf("dates are read as %s here; as %s it would be %s", r.dates, o, d)
@@ -152,11 +154,11 @@ func (r *row) orderRemedy(parts slashed) string {
 
 // untoldDate leaves a row out whose date may be several days. One problem speaks
 // for all such dates of a file: one setting mends them.
-func (r *row) untoldDate(col string, readings []Date) {
-	if !r.vague {
+func (r row) untoldDate(col string, readings []Date) {
+	if r.flags[r.nth]&vague == 0 {
 		r.untold++
 	}
-	r.out, r.vague = true, true
+	r.flags[r.nth] |= out | vague
 	if r.first.Check == "" {
 		r.first = Problem{Pos: r.cell(col), Check: "date-order", Found: "read " + quote(r.text(col)),
 			Expected: fmt.Sprintf("a date that can be only one day is expected; this may be %s or %s", readings[0], readings[1]),

@@ -1,6 +1,9 @@
 package records
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 func TestSlashedDates(t *testing.T) {
 	march3 := NewDate(2025, 3, 3)
@@ -75,10 +78,8 @@ func TestToldOrder(t *testing.T) {
 		{"03/15/25", mdy},
 		{"25/03/15 25/03/22", untold}, // 2025 twice, or the 25th of 2015 and 2022
 	} {
-		l := &log{Log: logOf("counts.csv"), at: map[string]int{"date": 0}}
-		for _, s := range splitDates(c.dates) {
-			l.rows = append(l.rows, row{Cells: []string{s}, log: l})
-		}
+		rows := newText([]byte("date\n"+strings.Join(splitDates(c.dates), "\n")), logOf("counts.csv"))
+		l := &log{Log: logOf("counts.csv"), header: []string{"date"}, src: newScanner("counts.csv", rows, nil)}
 		if got := l.toldOrder(); got != c.want {
 			t.Errorf("%s: got %q, want %q", c.dates, got, c.want)
 		}

@@ -89,7 +89,11 @@ func (f folderOf) open(l *loader, log Log) (source, bool) {
 	if d.legacy > 0 {
 		l.legacy("windows-1252", file, d, "CSV in UTF-8 is expected", "see that the letters are right, and save it again as CSV UTF-8")
 	}
-	return newScanner(file, newText(d.body, log)), true
+	recall := func() text {
+		raw, _ := fs.ReadFile(f, file)
+		return newText(decode(raw).body, log)
+	}
+	return newScanner(file, newText(d.body, log), recall), true
 }
 
 // legacy warns of bytes read as Windows-1252.

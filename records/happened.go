@@ -1,17 +1,29 @@
 package records
 
-import "slices"
+import (
+	"maps"
+	"slices"
+)
 
 // event is a day on which something happened, and its cell. A planned day is none, nor
 // is the last day that a bill covers: they may lie far ahead.
 type event struct {
-	*row
-	col     string
-	day     Date
-	planned Date // for when its batch was planned, where plants leave or are looked at
-	batch   string
-	bought  bool // or tested: such a day may lie years before the first sowing
-	apart   int  // days after every other at which it is odd; 0: never, or told elsewhere
+	row
+	col   string
+	day   Date
+	batch string // empty for the sowing itself
+	apart int    // days after every other at which it is odd; 0: never, or told elsewhere
+}
+
+// bought reports a purchase or a test: such a day may lie years before the first sowing.
+func (e event) bought() bool { return e.col == "bought" || e.col == "tested" }
+
+// planned is the day for which the batch was planned, where plants leave or are looked at.
+func (e event) planned() Date {
+	if of := e.row.batch(e.batch); of != nil && e.Name != "counts.csv" && e.col != "chamber_out" {
+		return of.is.Planned
+	}
+	return 0
 }
 
 // The days after every other date of the book beyond which a date is odd.
@@ -21,82 +33,87 @@ const (
 	oddBought = 365 // of a purchase
 )
 
-// events lists every day on which something happened.
-func (l *loader) events() []event {
-	var all []event
-	add := func(r *row, col string, day Date, of *entry[Sowing], apart int) {
-		if !day.Known() {
-			return
+// events hands over every day on which something happened.
+func (l *loader) events(see func(event)) {
+	add := func(r row, col string, day Date, batch string, apart int) {
+		if day.Known() {
+			see(event{r, col, day, batch, apart})
 		}
-		e := event{row: r, col: col, day: day, apart: apart, bought: col == "bought" || col == "tested"}
-		if of != nil {
-			e.batch = of.is.Code
-		}
-		if of != nil && r.Name != "counts.csv" && col != "chamber_out" {
-			e.planned = of.is.Planned
-		}
-		all = append(all, e)
 	}
 	for e := range alive(l.sowings) {
-		add(e.row, "sown", e.is.Sown, nil, oddPause)
-		add(e.row, "chamber_out", e.is.ChamberOut, e, oddGap)
-		add(e.row, "set_out", e.is.SetOut, e, oddGap)
+		add(e.row, "sown", e.is.Sown, "", oddPause)
+		add(e.row, "chamber_out", e.is.ChamberOut, e.is.Code, oddGap)
+		add(e.row, "set_out", e.is.SetOut, e.is.Code, oddGap)
 	}
-	for _, r := range l.batchRows() {
-		add(r.row, "date", r.date, l.batch(r.batch), oddGap)
+	for r := range l.batchRows() {
+		add(r.row, "date", r.date, r.batch, oddGap)
 	}
 	for e := range alive(l.costs) {
-		add(e.row, "date", e.is.Date, nil, 0)
+		add(e.row, "date", e.is.Date, "", 0)
 	}
 	for e := range alive(l.chamber) {
-		add(e.row, "time", e.is.Date, nil, 0)
+		add(e.row, "time", e.is.Date, "", 0)
 	}
 	for e := range alive(l.house) {
-		add(e.row, "date", e.is.Date, nil, 0)
+		add(e.row, "date", e.is.Date, "", 0)
 	}
 	for e := range alive(l.changes) {
-		add(e.row, "date", e.is.Date, nil, 0)
+		add(e.row, "date", e.is.Date, "", 0)
 	}
 	for e := range alive(l.trays) {
-		add(e.row, "bought", e.is.Bought, nil, 0)
+		add(e.row, "bought", e.is.Bought, "", 0)
 	}
 	for e := range alive(l.lots) {
-		add(e.row, "bought", e.is.Bought, nil, 0)
-		add(e.row, "tested", e.is.Tested, nil, 0)
+		add(e.row, "bought", e.is.Bought, "", 0)
+		add(e.row, "tested", e.is.Tested, "", 0)
 	}
-	return all
 }
 
-// latest is the last day of some events, and the last before it; unknown where there is
-// none.
-func latest(all []event) (last, before Date) {
-	for _, e := range all {
-		last = max(last, e.day)
-	}
-	for _, e := range all {
-		if e.day < last {
+// latest is the last day on which something happened, and the last before it; unknown
+// where there is none.
+func (l *loader) latest() (last, before Date) {
+	l.events(func(e event) {
+		switch {
+		case e.day > last:
+			last, before = e.day, last
+		case e.day < last:
 			before = max(before, e.day)
 		}
-	}
+	})
 	return last, before
+}
+
+// daysOn lists, each once and in order, the days on which something happened.
+func (l *loader) daysOn() []Date {
+	on := map[Date]bool{}
+	last := Date(0)
+	l.events(func(e event) {
+		if e.day != last {
+			on[e.day], last = true, e.day
+		}
+	})
+	return slices.Sorted(maps.Keys(on))
 }
 
 // checkAhead warns of a day so far after every other date of the book that it is
 // likely mistyped: today would be that day. Nothing is said where it is the first on
 // which anything but a purchase happened.
 func (l *loader) checkAhead() {
-	all := l.events()
-	last, before := latest(all)
-	begun := slices.ContainsFunc(all, func(e event) bool { return e.day < last && !e.bought })
-	at := slices.DeleteFunc(all, func(e event) bool { return e.day < last })
+	last, before := l.latest()
+	var at []event
+	begun := false
+	l.events(func(e event) {
+		if e.day == last {
+			at = append(at, e)
+		}
+		begun = begun || e.day < last && !e.bought()
+	})
 	if !begun || backed(at, before) {
 		return
 	}
 	for _, e := range at {
 		near := before
-		if e.planned.Known() {
-			near = max(near, e.planned)
-		}
+		near = max(near, e.planned())
 		if gap := int(last - near); gap > e.apart {
 			e.doubt("moves-today", e.col, e.col+" "+last.String()+" is "+plural(gap, "day")+" after every other date of the book",
 				"a date no more than "+plural(e.apart, "day")+" after another is expected", "this moves today: is it right?")
@@ -121,36 +138,34 @@ func backed(at []event, before Date) bool {
 	return len(logs) > 1 || len(batches) > 1
 }
 
-// days lists every date of the book, of what happened and of what is planned.
-func (l *loader) days() []Date {
-	var all []Date
-	for _, e := range l.events() {
-		all = append(all, e.day)
+// lastButOne is the last date but one of the book, of what happened and of what is
+// planned, a day counted as often as it stands there.
+func (l *loader) lastButOne() Date {
+	var last, before Date
+	add := func(d Date) {
+		last, before = max(last, d), max(before, min(last, d))
 	}
+	l.events(func(e event) { add(e.day) })
 	for e := range alive(l.sowings) {
-		all = append(all, e.is.Planned)
+		add(e.is.Planned)
 	}
 	for e := range alive(l.costs) {
-		all = append(all, e.is.From, e.is.Until)
+		add(e.is.From)
+		add(e.is.Until)
 	}
 	for e := range alive(l.wishes) {
-		all = append(all, e.is.Planned)
+		add(e.is.Planned)
 	}
 	for e := range alive(l.changes) {
-		all = append(all, e.is.Until)
+		add(e.is.Until)
 	}
-	return all
+	return before
 }
 
 // checkBought reports purchases of more than a year after every other date of the book.
 func (l *loader) checkBought() {
-	days := l.days()
-	slices.Sort(days)
-	if len(days) < 2 {
-		return
-	}
-	other := days[len(days)-2]
-	late := func(r *row, day Date) {
+	other := l.lastButOne()
+	late := func(r row, day Date) {
 		if day-other > oddBought && other.Known() {
 			r.problem("bought-late", "bought", "bought "+day.String()+" is "+plural(int(day-other), "day")+" after every other date of the book",
 				"a day no more than a year after another is expected", "is the year right?")

@@ -42,7 +42,7 @@ func (l *log) titled() bool {
 	here := l.ours(l.head.fields)
 	for {
 		rec, ok := l.src.next()
-		if !ok || rec.row > titleLines {
+		if !ok || int(rec.Row) > titleLines {
 			return false
 		}
 		fields := rec.fields
@@ -50,7 +50,7 @@ func (l *log) titled() bool {
 			fields = strings.Split(fields[0], string(separator(fields[0], l.Log)))
 		}
 		if n := l.ours(fields); n > here && n > 1 {
-			at := l.place(&rec, 0)
+			at := l.src.place(rec.At, 0)
 			l.report("header", at, "the columns' names stand in "+at.inWords(), "", "delete what stands above")
 			return true
 		}
@@ -78,19 +78,18 @@ func (l Log) ours(fields []string) int {
 // readHeader finds the contract's columns; false where a required one is
 // missing or a name stands twice.
 func (l *log) readHeader() bool {
-	l.at = map[string]int{}
 	ok := true
 	for i, written := range l.head.fields {
 		name := canonicalHeader(written, l.Log)
-		if first, twice := l.at[name]; twice && name != "" {
-			l.report("double-column", l.place(&l.head, i), "column "+quote(name)+" stands twice, first in column "+columnName(first),
+		if first := l.index(name); first >= 0 && name != "" {
+			l.report("double-column", l.headCell(i), "column "+quote(name)+" stands twice, first in column "+columnName(first),
 				"one column of a name is expected", "rename or delete one of them")
 			ok, name = false, ""
 		}
 		ok = l.sameUnit(i, written) && ok
 		l.header = append(l.header, name)
-		if name != "" {
-			l.at[name] = i
+		if strings.TrimSpace(written) == "" {
+			l.unnamed = append(l.unnamed, i)
 		}
 	}
 	l.unreadColumns()
@@ -109,7 +108,7 @@ func (l *log) unreadColumns() {
 		}
 		l.unread = append(l.unread, strings.TrimSpace(written))
 		if name := l.meant(written, l.free(false)); name != "" {
-			l.report("near-column", l.place(&l.head, i), "column "+quote(written)+" is not read",
+			l.report("near-column", l.headCell(i), "column "+quote(written)+" is not read",
 				"a name of the format is expected", "did you mean "+quote(name)+"?")
 		}
 	}
@@ -144,7 +143,7 @@ func (l *log) missingColumns() bool {
 
 // headLine is where the header stands, of no cell in particular.
 func (l *log) headLine() Pos {
-	at := l.place(&l.head, 0)
+	at := l.headCell(0)
 	at.Column, at.Cell = 0, ""
 	return at
 }

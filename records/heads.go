@@ -84,7 +84,7 @@ func (l *log) sameUnit(i int, written string) bool {
 	default:
 		return true
 	}
-	l.report("other-unit", l.place(&l.head, i), "column "+quote(written), expected, remedy)
+	l.report("other-unit", l.headCell(i), "column "+quote(written), expected, remedy)
 	return false
 }
 

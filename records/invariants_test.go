@@ -70,11 +70,16 @@ func field(l Log, col string, row reflect.Value) reflect.Value {
 	if l.Name == "sowings.csv" && col == "batch" || l.Name == "lots.csv" && col == "lot" {
 		col = "Code"
 	}
+	if c, ok := row.Interface().(Count); ok && (col == "cause" || col == "note") {
+		return reflect.ValueOf(map[string]string{"cause": c.Cause(), "note": c.Note()}[col])
+	}
 	return row.FieldByNameFunc(func(n string) bool { return foldHeader(n) == foldHeader(col) })
 }
 
 func writeValue(v any, times float64) string {
 	switch v := v.(type) {
+	case Maybe[int32]:
+		return writeValue(Maybe[int]{int(v.Value), v.Known}, 1)
 	case Maybe[int]:
 		if v.Known {
 			return itoa(v.Value)

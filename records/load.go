@@ -30,32 +30,44 @@ type loader struct {
 	decimal    decimal
 	logs       []*log
 
-	sowings []entry[Sowing]
-	outs    []entry[Out]
-	counts  []entry[Count]
-	scores  []entry[Score]
-	trays   []entry[Purchase]
-	lots    []entry[Lot]
-	costs   []entry[Cost]
-	chamber []entry[ChamberReading]
-	house   []entry[HouseReading]
-	wishes  []entry[Wish]
-	changes []entry[Change]
+	sowings entries[Sowing]
+	outs    entries[Out]
+	counts  entries[Count]
+	scores  entries[Score]
+	trays   entries[Purchase]
+	lots    entries[Lot]
+	costs   entries[Cost]
+	chamber entries[ChamberReading]
+	house   entries[HouseReading]
+	wishes  entries[Wish]
+	changes entries[Change]
 	notes   []Note
 
-	batches map[string]*entry[Sowing]
-	codes   []string        // of all batches
-	lost    map[string]bool // batches whose row is no CSV
-	cellsOf map[string]int
-	asked   int          // names looked up for what was meant
-	doubted map[Pos]bool // cells that a warning asks about
+	batches  map[string]*entry[Sowing]
+	last     *entry[Sowing]  // the batch that was looked for last
+	holdings []hold          // of all batches
+	ordered  []int32         // the counts by batch, tray and day
+	codes    []string        // of all batches
+	lost     map[string]bool // batches whose row is no CSV
+	cellsOf  map[string]int
+	asked    int          // names looked up for what was meant
+	doubted  map[Pos]bool // cells that a warning asks about
+}
+
+// entries are the rows of one log as read, one for each row.
+type entries[T any] struct {
+	*log // nil where the book has no such log
+	is   []T
 }
 
 // entry is a row as read, with the row it was read from.
 type entry[T any] struct {
-	is T
-	*row
+	is *T
+	row
 }
+
+// entry is the i-th row.
+func (all entries[T]) entry(i int) entry[T] { return entry[T]{&all.is[i], row{all.log, int32(i)}} }
 
 // Load reads a record book of a folder. The book holds every row without an error;
 // the problems, sorted, are all that was found. A problem of severity Fatal means
@@ -81,18 +93,18 @@ func readBook(from origin) (*Book, []Problem) {
 // readLogs reads every log but book.csv. The order decides how names are shown:
 // as first written, in trays and lots before sowings.
 func (l *loader) readLogs() {
-	l.trays = readLog(l, "trays.csv", (*row).purchase)
-	l.lots = readLog(l, "lots.csv", (*row).lot)
-	l.sowings = readLog(l, "sowings.csv", (*row).sowing)
+	l.trays = readLog(l, "trays.csv", row.purchase)
+	l.lots = readLog(l, "lots.csv", row.lot)
+	l.sowings = readLog(l, "sowings.csv", row.sowing)
 	l.lostBatches()
-	l.outs = readLog(l, "out.csv", (*row).outRow)
-	l.counts = readLog(l, "counts.csv", (*row).count)
-	l.scores = readLog(l, "scores.csv", (*row).look)
-	l.costs = readLog(l, "costs.csv", (*row).cost)
-	l.chamber = readLog(l, "chamber.csv", (*row).chamberReading)
-	l.house = readLog(l, "house.csv", (*row).houseReading)
-	l.wishes = readLog(l, "wishes.csv", (*row).wish)
-	l.changes = readLog(l, "changes.csv", (*row).change)
+	l.outs = readLog(l, "out.csv", row.outRow)
+	l.counts = readLog(l, "counts.csv", row.count)
+	l.scores = readLog(l, "scores.csv", row.look)
+	l.costs = readLog(l, "costs.csv", row.cost)
+	l.chamber = readLog(l, "chamber.csv", row.chamberReading)
+	l.house = readLog(l, "house.csv", row.houseReading)
+	l.wishes = readLog(l, "wishes.csv", row.wish)
+	l.changes = readLog(l, "changes.csv", row.change)
 }
 
 // book gathers what is not left out.
@@ -112,64 +124,66 @@ func (l *loader) book() *Book {
 // count says how many rows the log has and how many no figure uses.
 func (l *log) count() File {
 	lost := len(l.src.faults())
-	f := File{Name: l.Name, As: printable(l.file), Rows: len(l.rows) + lost, LeftOut: lost, Columns: l.columns(), Unread: l.unread, heads: l.header}
-	for i := range l.rows {
-		if l.rows[i].out {
-			f.LeftOut++
-		}
+	f := File{Name: l.Name, As: printable(l.file), Rows: len(l.flags) + lost, LeftOut: lost, Columns: l.columns(), Unread: l.unread, heads: l.header, sheet: l.sheet}
+	for _, found := range l.flags {
+		f.LeftOut += int(found & out)
 	}
 	return f
 }
 
 // readLog reads every row of a log, if the book has it.
-func readLog[T any](l *loader, name string, read func(*row) T) []entry[T] {
+func readLog[T any](l *loader, name string, read func(row) T) entries[T] {
 	src, ok := l.from.open(l, logOf(name))
 	if !ok {
-		return nil
+		return entries[T]{}
 	}
-	log := &log{Log: logOf(name), loader: l, file: l.found[name], src: src, dates: l.order}
+	log := &log{Log: logOf(name), loader: l, file: l.found[name], src: src, dates: l.order, required: requiredOf(logOf(name))}
+	_, log.sheet = src.(*sheetRows)
 	if !log.open() {
-		return nil
+		return entries[T]{}
 	}
-	log.readRows()
 	l.logs = append(l.logs, log)
 	l.present[name] = true
-	entries := make([]entry[T], len(log.rows))
-	for i := range log.rows {
-		r := &log.rows[i]
-		entries[i].row = r
-		if r.isTotal() {
-			continue
-		}
-		r.formulas()
-		r.blanks()
-		r.tooWide()
-		entries[i].is = read(r)
+	if log.dates == untold {
+		log.dates = log.toldOrder()
 	}
+	all := entries[T]{log, make([]T, 0, src.most())}
+	log.readRows(func(r row) {
+		var is T
+		if !r.isTotal() {
+			r.formulas()
+			r.blanks()
+			r.tooWide()
+			is = read(r)
+		}
+		all.is = append(all.is, is)
+	})
 	log.reportUntold()
-	return entries
+	return all
 }
 
 // blanks reports required cells with nothing in them.
-func (r *row) blanks() {
-	for _, c := range r.Columns {
-		if c.Required && r.Name != "book.csv" && r.text(c.Name) == "" && !r.unknown(c.Name) {
-			what, _, _ := strings.Cut(c.What, ";")
-			r.problem("blank", c.Name, c.Name+" is blank", what+" is expected", "")
+func (r row) blanks() {
+	for _, name := range r.required {
+		if r.Name != "book.csv" && r.text(name) == "" && !r.unknown(name) {
+			what, _, _ := strings.Cut(r.Columns[r.column(name)].What, ";")
+			r.problem("blank", name, name+" is blank", what+" is expected", "")
 		}
 	}
 }
 
-// kept lists the rows that are not left out, in the order of the file.
-func kept[T any](entries []entry[T]) []T {
-	if len(entries) == 0 {
+// kept lists the rows that are not left out, in the order of the file. It is the end of
+// the entries, whose room it takes.
+func kept[T any](all entries[T]) []T {
+	n := 0
+	for e := range alive(all) {
+		all.is[n] = *e.is
+		n++
+	}
+	if n == 0 {
 		return nil
 	}
-	all := make([]T, 0, len(entries))
-	for e := range alive(entries) {
-		all = append(all, e.is)
-	}
-	return all
+	return all.is[:n:n]
 }
 
 // report adds a problem and returns its severity.

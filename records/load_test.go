@@ -60,7 +60,7 @@ func sameCounts(a, b map[string]int) bool {
 func TestTinyExample(t *testing.T) {
 	b, _ := Load(os.DirFS("../examples/tiny"))
 	a := b.Sowings[0]
-	want := Sowing{Pos: Pos{File: "sowings.csv", Line: 2, Column: 1, Cell: "A2"}, Code: "A", Sown: NewDate(2025, 3, 3), Crop: "lettuce",
+	want := Sowing{At: At{Line: 2, Row: 2}, Code: "A", Sown: NewDate(2025, 3, 3), Crop: "lettuce",
 		Variety: "Fenwimple", Lot: "L1", Tray: "A50", Trays: 2, SeedsPerCell: 1, Start: FromSeed,
 		Planned: NewDate(2025, 4, 12), Wanted: Known(80), SetOut: NewDate(2025, 4, 12), PlantsOut: Known(85), Surplus: Known(5)}
 	if want.Note = a.Note; a != want {
@@ -108,7 +108,7 @@ const oneSowing = "batch,sown,crop,variety,tray,trays\nA,2025-03-03,lettuce,Fenw
 // folder's other files are left alone.
 func TestFileNames(t *testing.T) {
 	b, problems := load(map[string]string{"Sowings.CSV": oneSowing, "site/index.html": "x", "photo.jpg": "x", "notes/2025.md": "\ufeff# Wet\r\n"})
-	if len(problems) > 0 || len(b.Sowings) != 1 || !b.Has("sowings.csv") || b.Sowings[0].File != "Sowings.CSV" {
+	if len(problems) > 0 || len(b.Sowings) != 1 || !b.Has("sowings.csv") || b.Files[0].As != "Sowings.CSV" {
 		t.Error(problems, b.Sowings)
 	}
 	if want := []Note{{"notes/2025.md", 2025, "# Wet\n"}}; !slices.Equal(b.Notes, want) {

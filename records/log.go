@@ -8,52 +8,132 @@ import (
 	"github.com/gocarina/gocsv"
 )
 
-// log is one file while it is read.
+// log is one file while it is read and checked.
 type log struct {
 	Log
 	*loader
-	file    string // its name as found
-	src     source
-	header  []string // column names in the file's order; empty: none of ours
-	at      map[string]int
-	head    record
-	records []record
-	rows    []row
-	unread  []string // names of the columns that are not ours
-	dates   dateOrder
-	untold  int     // rows with a date of unknown order
-	first   Problem // the first of them
+	file     string // its name as found
+	src      source
+	sheet    bool     // it is a workbook's, with typed cells
+	header   []string // column names in the file's order; empty: none of ours
+	required []string // columns without which no row can be read
+	head     record
+	unread   []string // names of the columns that are not ours
+	unnamed  []int    // columns without a name
+	dates    dateOrder
+	untold   int     // rows with a date of unknown order
+	first    Problem // the first of them
+
+	now   row      // the row that is being read, and its cells
+	rec   record   // as found
+	cells []string // as wide as the header
+	ahead []record // rows that gocsv was given and did not hand back yet
+
+	// What is kept of each row, by its number.
+	flags []state
+	spots []At     // none as long as row after row stands in a line of its own
+	sums  []uint64 // of all that stands in it, cell for cell; none where no two are alike
+	// Rows that few checks look at, so that these need not look at all.
+	worded map[string][]worded // with something in a column of words
+	beside []int32             // with a name in a column beside a blank one
+	lined  []int32             // with a cell of several lines
 }
 
-// row is one row of a log. gocsv hands over its cells as text, in the order of
-// the header; what they mean is read by the functions of cell.go.
+// state is what was found of a row.
+type state uint8
+
+const (
+	out   state = 1 << iota // left out of every figure
+	vague                   // a date of it has no known order
+)
+
+// row is one row of a log, by its number from 0.
 type row struct {
-	Cells []string
-	*log  `csv:"-"`
-	rec   *record
-	out   bool // left out of every figure
-	vague bool // a date of it has no known order
+	*log
+	nth int32
+}
+
+// isOut reports whether the row is left out; leaveOut leaves it out.
+func (r row) isOut() bool { return r.flags[r.nth]&out > 0 }
+func (r row) leaveOut()   { r.flags[r.nth] |= out }
+
+// spot is where the row stands.
+func (r row) spot() At {
+	if r.spots == nil {
+		return below(r.nth)
+	}
+	return r.spots[r.nth]
+}
+
+// below is where a row stands if each, like the header, has a line of its own.
+func below(nth int32) At { return At{uint32(nth) + 2, uint32(nth) + 2} }
+
+// put keeps where the next row stands.
+func (l *log) put(at At) {
+	nth := int32(len(l.flags))
+	l.flags = append(l.flags, 0)
+	if l.spots == nil && at == below(nth) {
+		return
+	}
+	if l.spots == nil {
+		l.spots = make([]At, 0, cap(l.flags))
+		for i := range nth {
+			l.spots = append(l.spots, below(i))
+		}
+	}
+	l.spots = append(l.spots, at)
+}
+
+// found is the row as it stands in the file.
+func (r row) found() record {
+	if r.nth == r.now.nth && r.cells != nil {
+		return r.rec
+	}
+	return r.src.again(r.spot())
+}
+
+// field is the text of the i-th column, empty where the row is shorter.
+func (r row) field(i int) string {
+	fields := r.cells
+	if r.nth != r.now.nth || fields == nil {
+		fields = r.found().fields
+	}
+	if i >= len(fields) {
+		return ""
+	}
+	return fields[i]
+}
+
+// cells are those of one row. gocsv hands them over as text, in the order of the header;
+// what they mean is read by the functions of cell.go.
+type cells struct {
+	Of []string
 }
 
 // UnmarshalCSVWithFields takes the next cell of the row.
-func (r *row) UnmarshalCSVWithFields(_, value string) error {
-	if r.Cells == nil {
-		r.Cells = make([]string, 0, 24)
+func (c *cells) UnmarshalCSVWithFields(_, value string) error {
+	if c.Of == nil {
+		c.Of = make([]string, 0, 12)
 	}
-	r.Cells = append(r.Cells, value)
+	c.Of = append(c.Of, value)
 	return nil
 }
 
-// ReadAll gives gocsv the header and every row, each as wide as the header.
+// rowsAhead is how many rows gocsv is given at a time: few enough to stay in the
+// processor's memory, and many enough that its own beginning does not count.
+const rowsAhead = 256
+
+// ReadAll gives gocsv the header and the next rows, each as wide as the header.
 func (l *log) ReadAll() ([][]string, error) {
-	all := [][]string{l.header}
-	for {
+	all := append(make([][]string, 0, rowsAhead+1), l.header)
+	for len(all) <= rowsAhead {
 		fields, err := l.Read()
 		if err != nil {
-			return all, nil
+			break
 		}
 		all = append(all, fields)
 	}
+	return all, nil
 }
 
 // Read gives the next row, padded or trimmed to the header.
@@ -62,7 +142,7 @@ func (l *log) Read() ([]string, error) {
 	if !ok {
 		return nil, errEnd
 	}
-	l.records = append(l.records, rec)
+	l.ahead = append(l.ahead, rec)
 	fields := rec.fields
 	for len(fields) < len(l.header) {
 		fields = append(fields, "")
@@ -70,48 +150,73 @@ func (l *log) Read() ([]string, error) {
 	return fields[:len(l.header)], nil
 }
 
-// readRows reads every row that is CSV.
-func (l *log) readRows() {
-	if err := gocsv.UnmarshalCSV(l, &l.rows); err != nil {
-		l.report("file", Pos{File: l.file}, err.Error(), "rows of a CSV file are expected", "")
+// readRows reads every row that can be read, and hands each over.
+func (l *log) readRows(read func(row)) {
+	most := l.src.most()
+	l.flags, l.sums = make([]state, 0, most), make([]uint64, 0, most)
+	l.worded = map[string][]worded{}
+	var rows []cells
+	for {
+		l.ahead = l.ahead[:0]
+		if err := gocsv.UnmarshalCSV(l, &rows); err != nil {
+			l.report("file", Pos{File: l.file}, err.Error(), "rows of a CSV file are expected", "")
+		}
+		for i, rec := range l.ahead {
+			r := row{l, int32(len(l.flags))}
+			l.now, l.rec, l.cells = r, rec, rows[i].Of
+			l.put(rec.At)
+			l.sums = append(l.sums, checksum(rec.fields))
+			r.notice()
+			read(r)
+		}
+		if len(l.ahead) < rowsAhead {
+			break
+		}
 	}
-	for i := range l.rows {
-		l.rows[i].log, l.rows[i].rec = l, &l.records[i]
+	l.rec, l.cells, l.ahead = record{}, nil, nil
+	l.src.rest()
+	if len(l.sumsTwice()) == 0 {
+		l.sums = nil
 	}
 	l.reportFaults()
-	l.unnamedColumns()
-	if l.dates == untold {
-		l.dates = l.toldOrder()
+}
+
+// notice keeps what checks look for later: words, cells of several lines, cells below no
+// name.
+func (r row) notice() {
+	r.noticeWords()
+	if c, ok := namesBeside[r.Name]; ok && r.text(c.col) != "" && r.text(c.left) == "" && r.has(c.left) {
+		r.beside = append(r.beside, r.nth)
 	}
+	if slices.ContainsFunc(r.rec.fields, func(s string) bool { return strings.Contains(s, "\n") }) {
+		r.lined = append(r.lined, r.nth)
+	}
+	r.unnamedColumns()
 }
 
 // tooWide reports cells beyond the header's last.
-func (r *row) tooWide() {
+func (r row) tooWide() {
 	width := len(r.header)
 	for i := width; i < len(r.rec.fields); i++ {
 		if strings.TrimSpace(r.rec.fields[i]) == "" {
 			continue
 		}
-		r.out = true
-		r.report("ragged", r.place(r.rec, i), fmt.Sprintf("the row has %d cells, the header %d", len(r.rec.fields), width),
+		r.leaveOut()
+		r.report("ragged", r.place(i), fmt.Sprintf("the row has %d cells, the header %d", len(r.rec.fields), width),
 			"no more cells than the header has are expected", "put quotation marks around a cell with a separator in it")
 		return
 	}
 }
 
-// unnamedColumns warns of columns that have cells and no name.
-func (l *log) unnamedColumns() {
-	for i, name := range l.head.fields {
-		if strings.TrimSpace(name) != "" {
-			continue
+// unnamedColumns warns, once of each, of columns that have cells and no name.
+func (r row) unnamedColumns() {
+	r.unnamed = slices.DeleteFunc(r.unnamed, func(i int) bool {
+		written := strings.TrimSpace(r.field(i)) != ""
+		if written {
+			r.report("unnamed-column", r.headCell(i), "column "+columnName(i)+" has cells and no name", "a name in the header is expected", "the column is not read")
 		}
-		for j := range l.rows {
-			if strings.TrimSpace(l.rows[j].Cells[i]) != "" {
-				l.report("unnamed-column", l.place(&l.head, i), "column "+columnName(i)+" has cells and no name", "a name in the header is expected", "the column is not read")
-				break
-			}
-		}
-	}
+		return written
+	})
 }
 
 // reportFaults reports the rows that cannot be read.
@@ -121,8 +226,11 @@ func (l *log) reportFaults() {
 	}
 }
 
-// place is where the i-th cell of a record stands.
-func (l *log) place(rec *record, i int) Pos { return l.src.place(rec, i) }
+// place is where the i-th cell of the row stands.
+func (r row) place(i int) Pos { return r.src.place(r.spot(), i) }
+
+// headCell is where the i-th cell of the header stands.
+func (l *log) headCell(i int) Pos { return l.src.place(l.head.At, i) }
 
 // cellName is a spreadsheet's name of a cell: column from 0, row from 1.
 func cellName(col, row int) string {
@@ -144,8 +252,19 @@ func requiredOf(l Log) []string {
 	return names
 }
 
+// index is the place of a column, -1 where the file has none. It is asked for each cell, and
+// a look along two dozen names is faster than a map.
+func (l *log) index(col string) int {
+	for i, name := range l.header {
+		if name == col {
+			return i
+		}
+	}
+	return -1
+}
+
 // has reports whether the file has the column.
-func (l *log) has(col string) bool { _, ok := l.at[col]; return ok }
+func (l *log) has(col string) bool { return l.index(col) >= 0 }
 
 // columns lists the contract's columns present, in the contract's order.
 func (l *log) columns() []string {

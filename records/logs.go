@@ -3,9 +3,9 @@ package records
 import "strings"
 
 // purchase reads a row of trays.csv. A count may be negative: trays broken or sold.
-func (r *row) purchase() Purchase {
+func (r row) purchase() Purchase {
 	return Purchase{
-		Pos:     r.pos(),
+		At:      r.spot(),
 		Tray:    r.name("tray", "tray"),
 		Kind:    r.name("kind", "kind"),
 		Cells:   r.whole("cells", 1).Value,
@@ -22,10 +22,10 @@ func (r *row) purchase() Purchase {
 }
 
 // lot reads a row of lots.csv.
-func (r *row) lot() Lot {
+func (r row) lot() Lot {
 	crop := r.name("crop", "crop")
 	return Lot{
-		Pos:          r.pos(),
+		At:           r.spot(),
 		Code:         r.name("lot", "lot"),
 		Crop:         crop,
 		Variety:      r.nameIn("variety", crop, "variety"),
@@ -46,14 +46,14 @@ func (r *row) lot() Lot {
 
 // sowing reads a row of sowings.csv. Of its defaults one seed a cell and a start from
 // seed are filled in here; cells are not, which need the tray code.
-func (r *row) sowing() Sowing {
+func (r row) sowing() Sowing {
 	crop := r.name("crop", "crop")
 	start := r.oneOf("start", "seed", "plug", "cutting")
 	if start == "" {
 		start = "seed"
 	}
 	return Sowing{
-		Pos:          r.pos(),
+		At:           r.spot(),
 		Code:         r.name("batch", "batch"),
 		Sown:         r.date("sown"),
 		Crop:         crop,
@@ -78,9 +78,9 @@ func (r *row) sowing() Sowing {
 }
 
 // outRow reads a row of out.csv.
-func (r *row) outRow() Out {
+func (r row) outRow() Out {
 	return Out{
-		Pos:    r.pos(),
+		At:     r.spot(),
 		Batch:  r.name("batch", "batch"),
 		Date:   r.date("date"),
 		Plants: r.whole("plants", 0).Value,
@@ -94,25 +94,33 @@ func (r *row) outRow() Out {
 
 // count reads a row of counts.csv. Cells that are blank stay unknown here: those of the
 // tray or batch stand in where they are used.
-func (r *row) count() Count {
+func (r row) count() Count {
 	return Count{
-		Pos:     r.pos(),
+		At:      r.spot(),
 		Batch:   r.name("batch", "batch"),
 		Date:    r.date("date"),
-		Tray:    r.whole("tray", 1),
-		Cells:   r.whole("cells", 1),
-		Emerged: r.whole("emerged", 0),
-		Empty:   r.whole("empty", 0),
-		Lost:    r.whole("lost", 0),
-		Cause:   r.name("cause", "cause"),
-		Note:    r.text("note"),
+		Tray:    r.short("tray", 1),
+		Cells:   r.short("cells", 1),
+		Emerged: r.short("emerged", 0),
+		Empty:   r.short("empty", 0),
+		Lost:    r.short("lost", 0),
+		Said:    r.said(),
 	}
 }
 
+// said reads the words of a count.
+func (r row) said() *Said {
+	s := Said{r.name("cause", "cause"), r.text("note")}
+	if s == (Said{}) {
+		return nil
+	}
+	return &s
+}
+
 // look reads a row of scores.csv, of whichever form.
-func (r *row) look() Score {
+func (r row) look() Score {
 	s := Score{
-		Pos:    r.pos(),
+		At:     r.spot(),
 		Batch:  r.name("batch", "batch"),
 		Date:   r.date("date"),
 		Looked: r.whole("looked", 1),
@@ -128,13 +136,13 @@ func (r *row) look() Score {
 
 // cost reads a row of costs.csv. Labour without a task is care; what is no labour has
 // none.
-func (r *row) cost() Cost {
+func (r row) cost() Cost {
 	words := make([]string, len(Categories))
 	for i, c := range Categories {
 		words[i] = string(c)
 	}
 	c := Cost{
-		Pos:      r.pos(),
+		At:       r.spot(),
 		Date:     r.date("date"),
 		From:     r.date("from"),
 		Until:    r.date("until"),
@@ -159,10 +167,10 @@ func (r *row) cost() Cost {
 }
 
 // chamberReading reads a row of chamber.csv: a day, or a day and a time of day.
-func (r *row) chamberReading() ChamberReading {
+func (r row) chamberReading() ChamberReading {
 	day, clock := splitTime(r.text("time"))
 	return ChamberReading{
-		Pos:      r.pos(),
+		At:       r.spot(),
 		Date:     r.dateText("time", day),
 		Minute:   r.clock("time", clock),
 		Chamber:  r.name("chamber", "chamber"),
@@ -172,9 +180,9 @@ func (r *row) chamberReading() ChamberReading {
 }
 
 // houseReading reads a row of house.csv.
-func (r *row) houseReading() HouseReading {
+func (r row) houseReading() HouseReading {
 	return HouseReading{
-		Pos:     r.pos(),
+		At:      r.spot(),
 		Date:    r.date("date"),
 		Low:     r.degrees("low"),
 		High:    r.degrees("high"),
@@ -185,10 +193,10 @@ func (r *row) houseReading() HouseReading {
 }
 
 // wish reads a row of wishes.csv.
-func (r *row) wish() Wish {
+func (r row) wish() Wish {
 	crop := r.name("crop", "crop")
 	return Wish{
-		Pos:     r.pos(),
+		At:      r.spot(),
 		Crop:    crop,
 		Variety: r.nameIn("variety", crop, "variety"),
 		Plants:  r.whole("plants", 1).Value,
@@ -199,9 +207,9 @@ func (r *row) wish() Wish {
 }
 
 // change reads a row of changes.csv.
-func (r *row) change() Change {
+func (r row) change() Change {
 	return Change{
-		Pos:   r.pos(),
+		At:    r.spot(),
 		Date:  r.date("date"),
 		Until: r.date("until"),
 		What:  r.text("what"),

@@ -9,37 +9,82 @@ import (
 
 // names gives each name of a kind one spelling: the first that was written.
 // Names are compared in NFC, without case, surrounding or repeated spaces.
+// A book may have a hundred thousand, of batches most of all.
 type names struct {
-	fold   map[string]string    // as written -> key
-	known  map[asWritten]string // as written -> as shown
-	shown  map[string]spelling
-	warned map[string]bool
+	kinds     map[kind]uint32
+	known     map[asWritten]int32 // as written -> place among spellings, -1 for a blank
+	shown     map[asWritten]int32 // by key, likewise
+	warned    map[asWritten]bool
+	spellings []spelling
+	keys      map[string]string // as looked for -> key
+
+	last   asWritten // that was asked for, and how it is shown
+	lastAs string
+}
+
+// kind is a kind of names, of one owner where they are compared only with his: varieties
+// are with those of their crop.
+type kind struct{ of, owner string }
+
+// asWritten is a name as it stands in a cell, or its key, with the number of its kind.
+type asWritten struct {
+	name string
+	kind uint32
 }
 
 // spelling is a name as first written, and where.
 type spelling struct {
 	name    string // as shown
 	written string // trimmed
-	at      Pos
+	at      inLog
 }
 
-// asWritten is a name of a kind as it stands in a cell.
-type asWritten struct{ kind, owner, name string }
+// inLog is a line of a log.
+type inLog struct {
+	*log
+	line uint32
+}
+
+// pos is that place, of no cell in particular.
+func (at inLog) pos() Pos {
+	return Pos{File: printable(at.file), Line: int(at.line), Sheet: at.sheet}
+}
 
 // newNames knows no name yet.
 func newNames() *names {
-	return &names{map[string]string{}, map[asWritten]string{}, map[string]spelling{}, map[string]bool{}}
+	return &names{kinds: map[kind]uint32{}, known: map[asWritten]int32{}, shown: map[asWritten]int32{}, warned: map[asWritten]bool{}, keys: map[string]string{}}
 }
 
-// key is the form in which a name is compared; empty for a blank.
-func (n *names) key(name string) string {
-	k, ok := n.fold[name]
+// asWritten is a name as it stands in a cell.
+func (n *names) asWritten(of, owner, name string) asWritten {
+	k, ok := n.kinds[kind{of, owner}]
 	if !ok {
-		k = cases.Fold().String(norm.NFC.String(strings.Join(strings.Fields(name), " ")))
-		k = norm.NFC.String(k)
-		n.fold[name] = k
+		k = uint32(len(n.kinds))
+		n.kinds[kind{of, owner}] = k
+	}
+	return asWritten{name, k}
+}
+
+// has reports whether there is such a name of a kind, of no owner.
+func (n *names) has(of, name string) bool {
+	_, known := n.shown[n.asWritten(of, "", n.key(name))]
+	return known
+}
+
+// key is the form in which a name is compared; empty for a blank. Names that are compared
+// with many others are kept.
+func (n *names) key(name string) string {
+	k, ok := n.keys[name]
+	if !ok {
+		k = keyOf(name)
+		n.keys[name] = k
 	}
 	return k
+}
+
+// keyOf makes the form in which a name is compared.
+func keyOf(name string) string {
+	return norm.NFC.String(cases.Fold().String(spelt(name)))
 }
 
 // spelt is a name as it is shown: NFC, trimmed, spaces folded.
@@ -47,36 +92,59 @@ func spelt(name string) string {
 	return norm.NFC.String(strings.Join(strings.Fields(name), " "))
 }
 
-// canonical gives a name the one spelling in which it is shown, and warns once
-// of each other spelling.
-func (l *loader) canonical(kind, owner, name string, at func() Pos) string {
-	w := asWritten{kind, owner, name}
-	shown, ok := l.names.known[w]
-	if !ok {
-		shown = l.firstSpelling(w, at)
-		l.names.known[w] = shown
+// as is how a name that was written before is shown; many rows name the batch of the row
+// above.
+func (n *names) as(w asWritten) (shown string, ok bool) {
+	switch {
+	case w.name == "":
+		return "", true
+	case w == n.last:
+		return n.lastAs, true
 	}
+	i, ok := n.known[w]
+	if !ok {
+		return "", false
+	}
+	if i >= 0 {
+		shown = n.spellings[i].name
+	}
+	n.last, n.lastAs = w, shown
+	return shown, true
+}
+
+// canonical gives a name the one spelling in which it is shown, and warns once of each
+// other spelling. of is its kind in words, line where it stands, at the very cell.
+func (l *loader) canonical(w asWritten, of string, line inLog, at func() Pos) string {
+	if shown, ok := l.names.as(w); ok {
+		return shown
+	}
+	w.name = strings.Clone(w.name) // not the whole row
+	i := l.spelling(w, of, line, at)
+	l.names.known[w] = i
+	shown, _ := l.names.as(w)
 	return shown
 }
 
-// firstSpelling is the spelling in which a name was first written, which a name new to
-// the book becomes. Each other spelling is warned of once.
-func (l *loader) firstSpelling(w asWritten, at func() Pos) string {
-	key := l.names.key(w.name)
-	if key == "" {
-		return ""
+// spelling is the place of the spelling in which a name was first written, which a name
+// new to the book becomes; -1 for a blank. Each other spelling is warned of once.
+func (l *loader) spelling(w asWritten, of string, line inLog, at func() Pos) int32 {
+	key := asWritten{keyOf(w.name), w.kind}
+	if key.name == "" {
+		return -1
 	}
-	id := w.kind + "\x00" + w.owner + "\x00" + key
 	trimmed := norm.NFC.String(strings.TrimSpace(w.name))
-	first, ok := l.names.shown[id]
+	i, ok := l.names.shown[key]
 	if !ok {
-		l.names.shown[id] = spelling{spelt(w.name), trimmed, at()}
-		return spelt(w.name)
+		i = int32(len(l.names.spellings))
+		l.names.shown[key] = i
+		l.names.spellings = append(l.names.spellings, spelling{spelt(w.name), trimmed, line})
+		return i
 	}
-	if trimmed != first.written && !l.names.warned[id+"\x00"+trimmed] {
-		l.names.warned[id+"\x00"+trimmed] = true
-		l.report("spelling", at(), "read "+quote(trimmed), quote(first.written)+", as first written in "+first.at.File+", "+first.at.inWords()+", is expected",
-			"both are taken for one "+w.kind)
+	first, other := l.names.spellings[i], asWritten{trimmed, w.kind}
+	if trimmed != first.written && !l.names.warned[other] {
+		l.names.warned[other] = true
+		l.report("spelling", at(), "read "+quote(trimmed), quote(first.written)+", as first written in "+first.at.pos().File+", "+first.at.pos().inWords()+", is expected",
+			"both are taken for one "+of)
 	}
-	return first.name
+	return i
 }

@@ -100,8 +100,8 @@ func ungroup(s string, d decimal) (string, bool) {
 
 // digits reports whether a text is digits and nothing else.
 func digits(s string) bool {
-	for _, r := range s {
-		if r < '0' || r > '9' {
+	for i := range len(s) {
+		if s[i] < '0' || s[i] > '9' {
 			return false
 		}
 	}
@@ -110,6 +110,9 @@ func digits(s string) bool {
 
 // parseWhole reads a whole number of up to nine digits.
 func parseWhole(s string, d decimal) (int, bool) {
+	if len(s) < 10 && digits(s) {
+		return atoi(s), true
+	}
 	s = numberCell.strip(s)
 	for _, zeros := range []string{"0", "00"} { // 60.0 and 60.00, as a spreadsheet may write 60; 1.000 may be a thousand
 		if whole, ok := strings.CutSuffix(s, string(rune(d))+zeros); ok && whole != "" {

@@ -1,6 +1,9 @@
 package records
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // dateColumns are the columns that hold days, log by log.
 var dateColumns = map[string][]string{
@@ -37,19 +40,36 @@ func (l *log) toldOrder() dateOrder {
 // slashedDates lists the dates of a file that have a reading and do not begin
 // with a year of four digits.
 func (l *log) slashedDates() []slashed {
-	var all []slashed
+	var columns []int
 	for _, col := range dateColumns[l.Name] {
-		for i := range l.rows {
-			day, _ := splitTime(l.rows[i].text(col))
-			if _, iso := ParseISO(day); iso || day == "" {
-				continue
-			}
-			if d, ok := parseSlashed(day); ok && d.yearSize[0] != 4 && len(d.readings()) > 0 {
+		if l.has(col) {
+			columns = append(columns, l.index(col))
+		}
+	}
+	var all []slashed
+	rows := l.src.anew()
+	rows.next() // the header
+	for rec, ok := rows.next(); ok; rec, ok = rows.next() {
+		for _, i := range columns {
+			if d, ok := slashedDate(rec, i); ok {
 				all = append(all, d)
 			}
 		}
 	}
 	return all
+}
+
+// slashedDate reads the i-th cell of a row that does not begin with a year.
+func slashedDate(rec record, i int) (slashed, bool) {
+	if i >= len(rec.fields) {
+		return slashed{}, false
+	}
+	day, _ := splitTime(strings.TrimSpace(rec.fields[i]))
+	if _, iso := ParseISO(day); iso || day == "" {
+		return slashed{}, false
+	}
+	d, ok := parseSlashed(day)
+	return d, ok && d.yearSize[0] != 4 && len(d.readings()) > 0
 }
 
 // dropYearFirst rules out that 25/03/15 begins with its year where that would

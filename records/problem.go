@@ -17,6 +17,11 @@ type Pos struct {
 	Sheet  bool // File is a workbook's sheet; Line is its row, Column counts its columns
 }
 
+// At is where a row of a log stands: the line of its file in which it begins, and the row
+// as a spreadsheet counts; of a sheet both are its row. Zero is nowhere. A book may have a
+// million rows, so that nothing else is kept of each: Book.Where has the rest.
+type At struct{ Line, Row uint32 }
+
 // inWords says in which line a row stands.
 func (p Pos) inWords() string { return p.rows() + " " + itoa(p.Line) }
 

@@ -22,7 +22,11 @@ func (b *Book) Public(show Shown) *Book {
 			o.Money = Maybe[float64]{}
 		}
 	})
-	out.Counts = each(b.Counts, func(c *Count) { c.Note = "" })
+	out.Counts = each(b.Counts, func(c *Count) {
+		if c.Said != nil {
+			c.Said = &Said{Cause: c.Cause()}
+		}
+	})
 	out.Scores = each(b.Scores, func(s *Score) { s.Note = "" })
 	out.House = each(b.House, func(h *HouseReading) { h.Note = "" })
 	out.Wishes = each(b.Wishes, func(w *Wish) { w.Note = "" })

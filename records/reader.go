@@ -1,6 +1,7 @@
 package records
 
 import (
+	"bufio"
 	"bytes"
 	"encoding/csv"
 	"errors"
@@ -16,19 +17,28 @@ type place struct{ line, col int }
 // is no CSV, and knows where every cell stands. Package csv skips blank lines
 // without a word; spreadsheets show them, so rows are counted here.
 type scanner struct {
-	file  string // its name as found in the folder
-	text  text
-	csv   *csv.Reader
-	base  int // lines before the first that csv sees
-	end   int // last line of the record before
-	row   int // row of the record before
-	bad   []fault
-	spare []place // room for the places of the next records
+	file   string // its name as found in the folder
+	text   text
+	csv    *csv.Reader
+	base   int // lines before the first that csv sees
+	end    int // last line of the record before
+	row    int // row of the record before
+	bad    []fault
+	found  located      // the row that was looked for last
+	search bufio.Reader // of that row
+	recall func() text  // reads the file once more
+	lost   int          // bytes of the text that was let go
+}
+
+// located is a row that was looked for again, with the places of its cells.
+type located struct {
+	record
+	places []place
 }
 
 // newScanner begins at the header, behind the line that names the separator.
-func newScanner(file string, t text) *scanner {
-	s := &scanner{file: file, text: t}
+func newScanner(file string, t text, recall func() text) *scanner {
+	s := &scanner{file: file, text: t, recall: recall}
 	line := 0
 	for t.skip > 0 && line < len(t.lines) && strings.TrimSpace(string(t.lineText(line+1))) == "" {
 		line++
@@ -42,15 +52,21 @@ func newScanner(file string, t text) *scanner {
 // start begins anew after so many lines.
 func (s *scanner) start(lines int) {
 	s.base = lines
-	s.csv = csv.NewReader(bytes.NewReader(s.text.body[s.from():]))
-	s.csv.Comma = s.text.sep
-	s.csv.FieldsPerRecord = -1
+	s.csv = s.reader(bytes.NewReader(s.text.body[s.from():]))
+}
+
+// reader reads records of any width, parted as the file's are.
+func (s *scanner) reader(from io.Reader) *csv.Reader {
+	r := csv.NewReader(from)
+	r.Comma = s.text.sep
+	r.FieldsPerRecord = -1
+	return r
 }
 
 // from is the byte at which csv began.
 func (s *scanner) from() int {
 	if s.base < len(s.text.lines) {
-		return s.text.lines[s.base]
+		return int(s.text.lines[s.base])
 	}
 	return len(s.text.body)
 }
@@ -73,11 +89,10 @@ func (s *scanner) next() (record, bool) {
 			s.stumble(err)
 			continue
 		}
-		r := record{fields: fields, places: s.places(len(fields))}
-		s.step(r.places[0].line, before)
-		r.row = s.row
+		line, _ := s.csv.FieldPos(0)
+		s.step(line+s.base, before)
 		if !blankRow(fields) {
-			return r, true
+			return record{At: At{uint32(line + s.base), uint32(s.row)}, fields: fields}, true
 		}
 	}
 }
@@ -96,30 +111,78 @@ func (s *scanner) lineBreaks(before int64) int {
 	return bytes.Count(bytes.TrimSuffix(raw, []byte("\n")), []byte("\n"))
 }
 
-// places tells where the cells of the record just read stand. Room is taken for many
-// records at once, as a book has tens of thousands.
-func (s *scanner) places(n int) []place {
-	if len(s.spare) < n {
-		s.spare = make([]place, max(n, 4096))
+// again reads the row at a spot once more. The last one is kept: several cells of a row
+// are often asked for.
+func (s *scanner) again(at At) record { return s.locate(at).record }
+
+// locate finds a row and where its cells stand; no cells if the file was changed since.
+func (s *scanner) locate(at At) located {
+	if s.found.At == at && s.found.fields != nil {
+		return s.found
 	}
-	ps := s.spare[:n:n]
-	s.spare = s.spare[n:]
-	for i := range ps {
-		line, col := s.csv.FieldPos(i)
-		ps[i] = place{line + s.base, col}
+	s.remember()
+	before := int(at.Line) - 1
+	if before >= len(s.text.lines) {
+		return located{record: record{At: at}}
 	}
-	return ps
+	s.search.Reset(bytes.NewReader(s.text.body[s.text.lines[before]:]))
+	again := s.reader(&s.search)
+	fields, err := again.Read()
+	if err != nil { // of a file that has changed in between: it was read before
+		return located{record: record{At: at}}
+	}
+	s.found = located{record{At: at, fields: fields}, make([]place, len(fields))}
+	for i := range fields {
+		line, col := again.FieldPos(i)
+		s.found.places[i] = place{line + before, col}
+	}
+	return s.found
 }
 
-// place is where the i-th cell of a record stands; just past the end of a row that is
-// too short for it.
-func (s *scanner) place(rec *record, i int) Pos {
-	last := len(rec.places) - 1
-	at := rec.places[min(i, last)]
-	if i > last {
-		at.col = len(s.text.lineText(at.line)) + 1
+// largeLog is from how many bytes on a log's text is let go once its rows are read, and
+// read again only if a problem needs a cell of it.
+const largeLog = 1_000_000
+
+// rest lets the text of a large log go.
+func (s *scanner) rest() {
+	if len(s.text.body) > largeLog {
+		s.lost, s.text, s.csv = len(s.text.body), text{sep: s.text.sep}, nil
 	}
-	return s.pos(at, cellName(i, rec.row))
+}
+
+// remember reads the text again that was let go. If the file has changed since, what is
+// in it is not what was read: its cells are then blank, and have no columns.
+func (s *scanner) remember() {
+	if s.lost == 0 {
+		return
+	}
+	if t := s.recall(); len(t.body) == s.lost {
+		s.text = t
+	}
+	s.lost = 0
+}
+
+// anew begins again at the header.
+func (s *scanner) anew() source {
+	return newScanner(s.file, s.text, s.recall)
+}
+
+// most is how many lines there are.
+func (s *scanner) most() int { return len(s.text.lines) }
+
+// place is where the i-th cell of a row stands; just past the end of a row that is too
+// short for it.
+func (s *scanner) place(at At, i int) Pos {
+	places := s.locate(at).places
+	if len(places) == 0 {
+		return Pos{File: s.file, Line: int(at.Line), Cell: cellName(i, int(at.Row))}
+	}
+	last := len(places) - 1
+	cell := places[min(i, last)]
+	if i > last {
+		cell.col = len(s.text.lineText(cell.line)) + 1
+	}
+	return s.pos(cell, cellName(i, int(at.Row)))
 }
 
 // pos is a place as an editor and a spreadsheet show it.
@@ -171,7 +234,7 @@ func (s *scanner) tooLarge(before int64) bool {
 	line := s.text.lineOf(begin)
 	at := place{line, 1}
 	if of := s.text.lineOf(begin + cell); of == line { // else the record is told by its first line
-		at.col = begin + cell - s.text.lines[line-1] + 1
+		at.col = begin + cell - int(s.text.lines[line-1]) + 1
 	}
 	switch {
 	case why == tooWide:
@@ -186,14 +249,14 @@ func (s *scanner) tooLarge(before int64) bool {
 
 // lineOf is the line, from 1, in which a byte of the body stands.
 func (t text) lineOf(i int) int {
-	return sort.Search(len(t.lines), func(line int) bool { return t.lines[line] > i })
+	return sort.Search(len(t.lines), func(line int) bool { return int(t.lines[line]) > i })
 }
 
 // lineText is one line, from 1, without its end.
 func (t text) lineText(line int) []byte {
 	end := len(t.body)
 	if line < len(t.lines) {
-		end = t.lines[line] - 1
+		end = int(t.lines[line]) - 1
 	}
 	return bytes.TrimSuffix(t.body[t.lines[line-1]:end], []byte("\n"))
 }

@@ -70,16 +70,16 @@ func (l *loader) readSettings() {
 // readWritten reads the rows of book.csv; they are taken up in the table's order,
 // so that decimal is known before the first number.
 func (l *loader) readWritten(written map[string]string) {
-	rows := map[string]*row{}
-	readLog(l, "book.csv", func(r *row) string {
+	rows := map[string]row{}
+	readLog(l, "book.csv", func(r row) string {
 		if name := r.settingName(rows); name != "" {
 			rows[name] = r
 		}
 		return ""
 	})
 	for _, s := range settingTable {
-		r := rows[s.name]
-		if r == nil || r.text("value") == "" {
+		r, ok := rows[s.name]
+		if !ok || r.text("value") == "" {
 			continue
 		}
 		used, expected := s.take(l, r.text("value"))
@@ -93,7 +93,7 @@ func (l *loader) readWritten(written map[string]string) {
 
 // settingName is the setting a row is about; empty where it is none, or stands
 // in an earlier row.
-func (r *row) settingName(before map[string]*row) string {
+func (r row) settingName(before map[string]row) string {
 	written := r.text("setting")
 	if written == "" {
 		if r.text("value") != "" {
@@ -107,7 +107,7 @@ func (r *row) settingName(before map[string]*row) string {
 		if foldHeader(s.name) != foldHeader(written) {
 			continue
 		}
-		if first := before[s.name]; first != nil {
+		if first, twice := before[s.name]; twice {
 			r.problem("setting-name", "setting", "setting "+quote(s.name)+" stands in "+first.pos().inWords()+" too",
 				"each setting once is expected", "delete one of the rows")
 			return ""

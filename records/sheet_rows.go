@@ -19,7 +19,31 @@ type sheetRows struct {
 func (s *sheetRows) faults() []fault { return s.bad }
 
 // place is where a cell stands: line and column are those of the sheet.
-func (s *sheetRows) place(r *record, i int) Pos { return s.at(r.row, i) }
+func (s *sheetRows) place(r At, i int) Pos { return s.at(int(r.Row), i) }
+
+// again is a row of the sheet once more.
+func (s *sheetRows) again(at At) record {
+	i, _ := slices.BinarySearchFunc(s.sheet.Rows, int(at.Row), func(r workbook.Row, n int) int { return r.Number - n })
+	return recordOf(s.sheet.Rows[i])
+}
+
+// recordOf is a row of a sheet with its cells as text.
+func recordOf(row workbook.Row) record {
+	r := record{At: At{uint32(row.Number), uint32(row.Number)}, cells: row.Cells}
+	for _, c := range row.Cells {
+		r.fields = append(r.fields, fieldOf(c))
+	}
+	return r
+}
+
+// rest keeps the sheet: the workbook has it anyway.
+func (s *sheetRows) rest() {}
+
+// anew begins again at the header.
+func (s *sheetRows) anew() source { return &sheetRows{sheet: s.sheet} }
+
+// most is how many rows the sheet has.
+func (s *sheetRows) most() int { return len(s.sheet.Rows) }
 
 func (s *sheetRows) at(row, col int) Pos {
 	return Pos{File: printable(s.sheet.Name), Line: row, Column: col + 1, Cell: cellName(col, row), Sheet: true}
@@ -30,10 +54,7 @@ func (s *sheetRows) next() (record, bool) {
 	for s.read < len(s.sheet.Rows) {
 		row := s.sheet.Rows[s.read]
 		s.read++
-		r := record{row: row.Number, cells: row.Cells}
-		for _, c := range row.Cells {
-			r.fields = append(r.fields, fieldOf(c))
-		}
+		r := recordOf(row)
 		if blankRow(r.fields) && !slices.ContainsFunc(row.Cells, unknown) {
 			continue // nothing but space
 		}
@@ -77,12 +98,12 @@ func (s *sheetRows) unfit(r *record) (Problem, bool) {
 		return p, true
 	}
 	if len(r.fields) > mostCells {
-		return Problem{s.at(r.row, mostCells), Error, "size", "the row has more than " + plural(mostCells, "cell"),
+		return Problem{s.at(int(r.Row), mostCells), Error, "size", "the row has more than " + plural(mostCells, "cell"),
 			"a row of the log is expected", "is this the right sheet?"}, true
 	}
 	for i, f := range r.fields {
 		if len(f) > mostOfCell {
-			return Problem{s.at(r.row, i), Error, "size", "the cell is longer than 10 kB", "a cell of at most 10 kB is expected",
+			return Problem{s.at(int(r.Row), i), Error, "size", "the cell is longer than 10 kB", "a cell of at most 10 kB is expected",
 				"shorten the text, or put it into notes"}, true
 		}
 	}
@@ -93,11 +114,11 @@ func (s *sheetRows) unfit(r *record) (Problem, bool) {
 // header may be merged; it is told for what it is.
 func (s *sheetRows) merged(r *record) (Problem, bool) {
 	for _, m := range s.sheet.Merged {
-		if r.row < m.Row || r.row > m.LastRow || s.read <= titleLines && m.Row == m.LastRow && alone(r) {
+		if row := int(r.Row); row < m.Row || row > m.LastRow || s.read <= titleLines && m.Row == m.LastRow && alone(r) {
 			continue
 		}
 		area := cellName(m.Col, m.Row) + ":" + cellName(m.LastCol, m.LastRow)
-		return Problem{s.at(r.row, m.Col), Error, "merged", fmt.Sprintf("the cells %s are merged", area),
+		return Problem{s.at(int(r.Row), m.Col), Error, "merged", fmt.Sprintf("the cells %s are merged", area),
 			"a cell of its own for each row and column is expected", "unmerge them, and write into each what belongs there"}, true
 	}
 	return Problem{}, false

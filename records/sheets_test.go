@@ -279,7 +279,7 @@ func TestSheetNames(t *testing.T) {
 	if len(problems) > 0 || len(b.Sowings) != 1 || len(b.Counts) != 1 || len(b.Notes) != 1 || !slices.Equal(b.OtherSheets, []string{"plans"}) {
 		t.Errorf("%v, %+v", problems, b)
 	}
-	if at := b.Counts[0].Pos; at != (Pos{File: "COUNTS", Line: 2, Column: 1, Cell: "A2", Sheet: true}) || at.Place() != "COUNTS!A2" {
+	if at := b.Where(b.Counts[0].At, "counts.csv", "batch"); at != (Pos{File: "COUNTS", Line: 2, Cell: "A2", Sheet: true}) || at.Place() != "COUNTS!A2" {
 		t.Errorf("got %+v", at)
 	}
 }

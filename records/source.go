@@ -25,18 +25,25 @@ type origin interface {
 type source interface {
 	// next is the next row with anything in it; false at the end.
 	next() (record, bool)
+	// again is the row at a spot once more.
+	again(At) record
+	// rest is called once all rows were read: little is asked for from then on.
+	rest()
+	// anew is the same log from its header on.
+	anew() source
+	// most is how many rows there are at most.
+	most() int
 	// place is where the i-th cell of a row stands, also beyond the row's last.
-	place(r *record, i int) Pos
+	place(r At, i int) Pos
 	// faults are the rows passed over so far that could not be read.
 	faults() []fault
 }
 
 // record is one row of a log with anything in it: its cells as text.
 type record struct {
+	At
 	fields []string
-	places []place         // of a CSV file
 	cells  []workbook.Cell // of a workbook's sheet
-	row    int             // as a spreadsheet counts
 }
 
 // fault is a row that cannot be read, as far as its cells can be told.

@@ -9,8 +9,8 @@ import (
 // text is a file as the reader wants it: UTF-8 without a mark, line ends LF.
 type text struct {
 	body  []byte
-	lines []int // where each line starts
-	skip  int   // lines before the header that no spreadsheet shows as a row
+	lines []uint32 // where each line starts
+	skip  int      // lines before the header that no spreadsheet shows as a row
 	sep   rune
 }
 
@@ -30,14 +30,15 @@ func newText(body []byte, log Log) text {
 
 // lineStarts is the byte at which each line begins; a line end that ends the text
 // begins none.
-func lineStarts(body []byte) []int {
-	starts := []int{0}
-	for i, b := range body {
-		if b == '\n' && i+1 < len(body) {
-			starts = append(starts, i+1)
+func lineStarts(body []byte) []uint32 {
+	starts := make([]uint32, 1, bytes.Count(body, []byte{'\n'})+1)
+	for i := 0; ; {
+		n := bytes.IndexByte(body[i:], '\n') + 1
+		if i += n; n == 0 || i >= len(body) {
+			return starts
 		}
+		starts = append(starts, uint32(i))
 	}
-	return starts
 }
 
 // firstLine is the first line with anything in it.
@@ -80,7 +81,7 @@ func separator(header string, log Log) rune {
 
 // column turns a byte column of a line into characters, both from 1.
 func (t text) column(line, col int) int {
-	start := t.lines[min(line, len(t.lines))-1]
+	start := int(t.lines[min(line, len(t.lines))-1])
 	end := min(start+col-1, len(t.body))
 	return utf8.RuneCount(t.body[start:end]) + 1
 }

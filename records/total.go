@@ -11,18 +11,24 @@ var totals = []string{"total", "totals", "sum", "sums", "subtotal", "grand total
 
 // isTotal reports a row that adds up those above it, and leaves it out unread: its
 // first cell says so, and a required cell is blank. A batch may be called Sum.
-func (r *row) isTotal() bool {
+func (r row) isTotal() bool {
 	first := slices.IndexFunc(r.rec.fields, func(s string) bool { return strings.TrimSpace(s) != "" })
-	if first < 0 || r.Name == "book.csv" {
+	if first < 0 || r.Name == "book.csv" || !isTotal(r.rec.fields[first]) {
 		return false
 	}
-	word := strings.ToLower(strings.Trim(strings.Join(strings.Fields(r.rec.fields[first]), " "), " :.="))
-	whole := !slices.ContainsFunc(requiredOf(r.Log), func(col string) bool { return r.text(col) == "" })
-	if whole || !slices.Contains(totals, word) {
+	if !slices.ContainsFunc(r.required, func(col string) bool { return r.text(col) == "" }) {
 		return false
 	}
-	r.out = true
-	r.report("total-row", r.place(r.rec, first), "read "+quote(strings.TrimSpace(r.rec.fields[first]))+": a row that adds up others",
+	r.leaveOut()
+	r.report("total-row", r.place(first), "read "+quote(strings.TrimSpace(r.rec.fields[first]))+": a row that adds up others",
 		"rows of what happened alone are expected", "delete the row")
 	return true
+}
+
+// isTotal reports whether a cell says that its row adds up others.
+func isTotal(cell string) bool {
+	if strings.ContainsAny(cell, "0123456789") { // as most codes have
+		return false
+	}
+	return slices.Contains(totals, strings.ToLower(strings.Trim(strings.Join(strings.Fields(cell), " "), " :.=")))
 }

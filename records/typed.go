@@ -7,21 +7,25 @@ import (
 )
 
 // typed is the cell of a column as a workbook holds it; blank for one of a CSV file.
-func (r *row) typed(col string) workbook.Cell {
-	i, ok := r.at[col]
-	if !ok || r.rec == nil || i >= len(r.rec.cells) {
+func (r row) typed(col string) workbook.Cell {
+	i := r.index(col)
+	if i < 0 || !r.sheet {
 		return workbook.Cell{}
 	}
-	return r.rec.cells[i]
+	cells := r.found().cells
+	if i >= len(cells) {
+		return workbook.Cell{}
+	}
+	return cells[i]
 }
 
 // unknown reports whether the cell of a column is unknown.
-func (r *row) unknown(col string) bool { return unknown(r.typed(col)) }
+func (r row) unknown(col string) bool { return unknown(r.typed(col)) }
 
 // formulas reports the cells of the log's columns that are unknown.
-func (r *row) formulas() {
+func (r row) formulas() {
 	for _, c := range r.Columns {
-		if !r.unknown(c.Name) {
+		if !r.sheet || !r.unknown(c.Name) {
 			continue
 		}
 		if word := r.typed(c.Name).Text; word != "" {
@@ -35,7 +39,10 @@ func (r *row) formulas() {
 
 // asWritten turns a typed number into the one that the book's own sign before
 // fractions makes of it: what a number is, its cell knows and no setting.
-func (r *row) asWritten(col, s string) string {
+func (r row) asWritten(col, s string) string {
+	if !r.sheet {
+		return s
+	}
 	k := r.typed(col).Kind
 	switch {
 	case r.unknown(col):

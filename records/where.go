@@ -1,23 +1,22 @@
 package records
 
-import (
-	"slices"
-	"strconv"
-	"strings"
-)
+import "slices"
 
-// Where is the place of a column in a row of a log, be its cell blank: of the row's own
-// place its file, line and, where the log has the column, the cell. Column counts
-// characters, which nobody has counted here: 0.
-func (b *Book) Where(row Pos, log, column string) Pos {
-	at := Pos{File: row.File, Line: row.Line, Sheet: row.Sheet}
-	i := slices.IndexFunc(b.Files, func(f File) bool { return f.Name == log })
-	n, err := strconv.Atoi(strings.TrimLeft(row.Cell, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"))
-	if i < 0 || err != nil {
-		return at
+// Where is the place of a column in a row of a log, be its cell blank: file and line and,
+// where the log has the column, the cell. Column counts characters, which nobody has
+// counted here: 0. Nowhere at all for a row that stands nowhere.
+func (b *Book) Where(row At, log, column string) Pos {
+	if row == (At{}) {
+		return Pos{}
 	}
-	if col := slices.Index(b.Files[i].heads, column); col >= 0 {
-		at.Cell = cellName(col, n)
+	i := slices.IndexFunc(b.Files, func(f File) bool { return f.Name == log })
+	if i < 0 {
+		return Pos{File: log, Line: int(row.Line)}
+	}
+	f := &b.Files[i]
+	at := Pos{File: f.As, Line: int(row.Line), Sheet: f.sheet}
+	if col := slices.Index(f.heads, column); col >= 0 {
+		at.Cell = cellName(col, int(row.Row))
 	}
 	return at
 }

@@ -11,7 +11,7 @@ func TestWhere(t *testing.T) {
 	if len(book.Sowings) != 2 {
 		t.Fatal(problems)
 	}
-	b := book.Sowings[1].Pos
+	b := book.Sowings[1].At
 	for column, want := range map[string]Pos{
 		"planned": {File: "sowings.csv", Line: 4, Cell: "H3"},
 		"note":    {File: "sowings.csv", Line: 4, Cell: "C3"},
@@ -21,10 +21,10 @@ func TestWhere(t *testing.T) {
 			t.Errorf("%s: %+v, want %+v", column, got, want)
 		}
 	}
-	if got := book.Where(b, "counts.csv", "batch"); got != (Pos{File: "sowings.csv", Line: 4}) {
+	if got := book.Where(b, "counts.csv", "batch"); got != (Pos{File: "counts.csv", Line: 4}) {
 		t.Errorf("of a log that is not there: %+v", got)
 	}
-	if got := book.Where(Pos{}, "sowings.csv", "batch"); got != (Pos{}) {
+	if got := book.Where(At{}, "sowings.csv", "batch"); got != (Pos{}) {
 		t.Errorf("of a row made in Go: %+v", got)
 	}
 }

@@ -43,11 +43,11 @@ func TestScantBooks(t *testing.T) {
 			b.Sow("a", "2025-03-01", "orache", "x", "AIR", 0)
 			b.Count("a", "2025-03-20", 0)
 		},
-		"no cell":        func(b *booktest.Book) { alike(b, 3, 0); b.Counts[0].Cells = records.Known(0) },
+		"no cell":        func(b *booktest.Book) { alike(b, 3, 0); b.Counts[0].Cells = records.Known[int32](0) },
 		"count too high": func(b *booktest.Book) { alike(b, 3, 140) },
 		"empty too high": func(b *booktest.Book) {
 			alike(b, 3, 0)
-			b.Counts[0].Emerged, b.Counts[0].Empty = records.Maybe[int]{}, records.Known(140)
+			b.Counts[0].Emerged, b.Counts[0].Empty = records.Maybe[int32]{}, records.Known[int32](140)
 		},
 		"counts that fall": func(b *booktest.Book) {
 			alike(b, 3, 90)

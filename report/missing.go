@@ -75,7 +75,7 @@ func (g gap) naming(codes []string) gap {
 }
 
 // place is the gap's column in a row of its log.
-func (g gap) place(book *records.Book, row records.Pos, of string) Place {
+func (g gap) place(book *records.Book, row records.At, of string) Place {
 	at := book.Where(row, g.log, g.column)
 	return Place{File: cmp.Or(at.File, g.log), Column: g.column, Line: at.Line, Cell: at.Cell, Of: of}
 }

@@ -55,7 +55,7 @@ type where func(g gap, on ground, touched []*Record) []Place
 func inSowing(g gap, on ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
-		places = append(places, g.place(on.book, b.Pos, b.Code))
+		places = append(places, g.place(on.book, b.At, b.Code))
 	}
 	return places
 }
@@ -80,7 +80,7 @@ func inCounts(g gap, on ground, touched []*Record) []Place {
 	for _, b := range touched {
 		for _, c := range on.counts[b.Code] {
 			if g.column == "tray" && !c.Tray.Known || g.column == "cells" && !c.Cells.Known {
-				places = append(places, g.place(on.book, c.Pos, b.Code))
+				places = append(places, g.place(on.book, c.At, b.Code))
 			}
 		}
 	}
@@ -92,7 +92,7 @@ func inLastOut(g gap, on ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
 		last := slices.MaxFunc(on.outs[b.Code], func(a, b records.Out) int { return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Line, b.Line)) })
-		places = append(places, g.place(on.book, last.Pos, b.Code))
+		places = append(places, g.place(on.book, last.At, b.Code))
 	}
 	return places
 }

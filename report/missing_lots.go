@@ -36,7 +36,7 @@ func lotsMissing(book *records.Book, b *batch.Batches, g *germination.Figures) [
 			var places []Place
 			for _, lot := range split[season] {
 				sown = append(sown, lot.Sown...)
-				places = append(places, l.place(book, lot.Pos, lot.Code))
+				places = append(places, l.place(book, lot.At, lot.Code))
 			}
 			slices.Sort(sown)
 			codes := codesOf(split[season], func(lot germination.Lot) string { return lot.Code })

@@ -192,9 +192,9 @@ func TestPlaceOfThePairsGap(t *testing.T) {
 func TestGapsOfCounts(t *testing.T) {
 	b := booktest.New(t)
 	b.Sow("a", "2025-03-01", "orache", "x", "GONE", 1)
-	b.Count("a", "2025-03-08", 20).Pos = records.Pos{File: "counts.csv", Line: 2}
+	b.Count("a", "2025-03-08", 20).At = records.At{Line: 2, Row: 2}
 	none := b.Count("a", "2025-03-09", 0)
-	none.Pos, none.Cells = records.Pos{File: "counts.csv", Line: 3}, records.Known(0)
+	none.At, none.Cells = records.At{Line: 3, Row: 3}, records.Known(int32(0))
 	b.Sow("b", "2025-03-10", "orache", "x", "AIR", 1)
 	if m := gapOf(t, reportOf(b, "2025-03-18"), "cells looked at"); len(m.Places) != 1 || m.Places[0].Line != 2 {
 		t.Errorf("%+v", m)

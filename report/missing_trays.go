@@ -79,7 +79,7 @@ func trayGap(g gap, book *records.Book, b *batch.Batches, codes, names []string,
 			continue
 		}
 		for _, p := range batch.Filter(b.Codes[code].Rows, row) {
-			places = append(places, g.place(book, p.Pos, code))
+			places = append(places, g.place(book, p.At, code))
 		}
 	}
 	sown := batch.Filter(b.List, func(one *batch.Batch) bool { return slices.Contains(codes, one.Tray) })

@@ -79,13 +79,13 @@ func TestOpenBatchesAndIdleCodes(t *testing.T) {
 // The rows that lack a cell, and no others.
 func TestRowsOfTrayGaps(t *testing.T) {
 	b := booktest.New(t)
-	at := func(line int) records.Pos { return records.Pos{File: "trays.csv", Line: line} }
+	at := func(line uint32) records.At { return records.At{Line: line, Row: line} }
 	b.Trays = []records.Purchase{
-		{Pos: at(2), Tray: "A", Kind: "k", Cells: 72, Count: records.Known(3)},
-		{Pos: at(3), Tray: "B", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0)},
-		{Pos: at(4), Tray: "C", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Uses: records.Known(40.0)},
-		{Pos: at(5), Tray: "D", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Lasts: records.Known(9.0)},
-		{Pos: at(6), Tray: "D", Kind: "k", Cells: 72, Price: records.Known(2.0), Lasts: records.Known(9.0)},
+		{At: at(2), Tray: "A", Kind: "k", Cells: 72, Count: records.Known(3)},
+		{At: at(3), Tray: "B", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0)},
+		{At: at(4), Tray: "C", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Uses: records.Known(40.0)},
+		{At: at(5), Tray: "D", Kind: "k", Cells: 72, Count: records.Known(3), Price: records.Known(2.0), Lasts: records.Known(9.0)},
+		{At: at(6), Tray: "D", Kind: "k", Cells: 72, Price: records.Known(2.0), Lasts: records.Known(9.0)},
 	}
 	b.Leave(b.Sow("a", "2025-03-01", "leek", "Arvo", "A", 1), "2025-03-11", 50, 0)
 	r := reportOf(b)

@@ -248,10 +248,10 @@ func countLine(b *report.Record, c records.Count) template.HTML {
 	if c.Lost.Known && c.Lost.Value > 0 {
 		out = say("%s; %s lost since", out, words.Whole(c.Lost.Value))
 	}
-	if c.Cause != "" {
-		out = say("%s (%s)", out, name(c.Cause))
+	if cause := c.Cause(); cause != "" {
+		out = say("%s (%s)", out, name(cause))
 	}
-	return join(out, noteWords(c.Note))
+	return join(out, noteWords(c.Note()))
 }
 
 // lineList sets lines after one another; nothing of no lines.

@@ -2,6 +2,7 @@ package main
 
 import (
 	"path/filepath"
+	"runtime/debug"
 	"slices"
 
 	"traybook/records"
@@ -27,6 +28,7 @@ func load(out *voice, path string) (loaded, error) {
 	if abs, err := filepath.Abs(path); err == nil {
 		at = placeOf(abs)
 	}
+	defer debug.SetGCPercent(debug.SetGCPercent(thrift))
 	book, problems, err := at.read()
 	if err != nil {
 		return loaded{}, err
@@ -39,6 +41,10 @@ func load(out *voice, path string) (loaded, error) {
 	records.SortProblems(problems)
 	return loaded{book, problems}, nil
 }
+
+// thrift is the share of memory, in percent of what is in use, that may lie waste while a
+// book is read: a large one leaves little behind that must be looked at again.
+const thrift = 40
 
 // nameFarm shows the folder's name as the value used.
 func nameFarm(b *records.Book) {

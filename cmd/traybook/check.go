@@ -16,7 +16,7 @@ func (c *checkCommand) Run(out *voice) error {
 	if err != nil {
 		return err
 	}
-	if !l.fatal() && len(l.book.Sowings) > 0 {
+	if !l.fatal() && len(l.book.Sowings) > 0 && len(l.book.Notes) > 0 { // a note may ask for a figure that the book cannot give
 		if _, err := l.compute(report.Options{}); err != nil {
 			return err
 		}

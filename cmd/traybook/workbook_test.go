@@ -139,7 +139,7 @@ func TestRowTypedInOffice(t *testing.T) {
 			t.Fatal(err)
 		}
 		last := l.book.Counts[len(l.book.Counts)-1]
-		if len(l.problems) > 0 || last.Batch != "T1" || last.Date.String() != "2026-03-24" || last.Emerged != records.Known(133) {
+		if len(l.problems) > 0 || last.Batch != "T1" || last.Date.String() != "2026-03-24" || last.Emerged != records.Known[int32](133) {
 			t.Errorf("%s: %v, %+v", kind, l.problems, last)
 		}
 		if code := run([]string{"build", to, "--strict"}, &said, &said); code != done {

@@ -32,7 +32,7 @@ func (b book) up(n int, sown, crop, variety, tray string, emerged int) {
 	for range n {
 		code := b.sow(sown, crop, variety, tray).Code
 		c := b.Count(code, (b.Day(sown) + 30).String(), emerged)
-		c.Cells = records.Known(100)
+		c.Cells = records.Known[int32](100)
 	}
 }
 
@@ -40,7 +40,7 @@ func (b book) up(n int, sown, crop, variety, tray string, emerged int) {
 func (b book) lost(date string, cells int, cause string) {
 	b.Helper()
 	c := b.Count(b.Sowings[len(b.Sowings)-1].Code, date, 60)
-	c.Lost, c.Cause = records.Known(cells), cause
+	c.Lost, c.Said = records.Known(int32(cells)), &records.Said{Cause: cause}
 }
 
 // scored looks at the batch sown last, plant by plant.

@@ -58,7 +58,7 @@ func used(s *batch.Sowing, rows []records.Count, numbered bool) []records.Count 
 	last := map[trayDay]records.Count{}
 	for _, c := range rows {
 		if cellsLooked(s, c) > 0 && c.Tray.Known == numbered {
-			last[trayDay{c.Tray.Value, c.Date}] = c
+			last[trayDay{int(c.Tray.Value), c.Date}] = c
 		}
 	}
 	var kept []records.Count
@@ -76,9 +76,9 @@ func used(s *batch.Sowing, rows []records.Count, numbered bool) []records.Count 
 func cellsLooked(s *batch.Sowing, c records.Count) int {
 	switch {
 	case c.Cells.Known:
-		return c.Cells.Value
+		return int(c.Cells.Value)
 	case c.Tray.Known:
-		return s.CellsOfTray(c.Tray.Value)
+		return s.CellsOfTray(int(c.Tray.Value))
 	}
 	return s.CellsSown.Or(0)
 }
@@ -100,7 +100,7 @@ func (c *Counts) addUpTrays(s *batch.Sowing) {
 
 // seriesOf splits counts, which stand by date, into those of each tray.
 func seriesOf(s *batch.Sowing, rows []records.Count) []series {
-	trays, of := batch.GroupBy(rows, func(row records.Count) int { return row.Tray.Value })
+	trays, of := batch.GroupBy(rows, func(row records.Count) int { return int(row.Tray.Value) })
 	all := make([]series, len(trays))
 	for i, tray := range trays {
 		for _, row := range of[tray] {

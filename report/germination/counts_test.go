@@ -21,8 +21,8 @@ func TestCounts(t *testing.T) {
 	b.CountTray("n", "2025-03-08", 2, 80)
 	b.Sow("lost", "2025-03-01", "orache", "x", "AIR", 1)
 	b.Count("lost", "2025-03-06", 60)
-	b.Count("lost", "2025-03-10", 40).Lost = records.Known(15)
-	b.Count("lost", "2025-03-14", 45).Lost = records.Known(10)
+	b.Count("lost", "2025-03-10", 40).Lost = records.Known[int32](15)
+	b.Count("lost", "2025-03-14", 45).Lost = records.Known[int32](10)
 	f := figures(b, "2025-04-30")
 	n, lost := f.of(t, "n"), f.of(t, "lost")
 	known(t, "numbered, looked at", n.Looked, 200, 0)
@@ -47,12 +47,12 @@ func TestCellsLookedAt(t *testing.T) {
 	b.CountTray("part", "2025-03-20", 2, 45) // half a tray
 	b.CountTray("part", "2025-03-20", 3, 9)  // there is none
 	b.Sow("sample", "2025-03-01", "orache", "x", "AIR", 3)
-	b.Count("sample", "2025-03-20", 55).Cells = records.Known(60)
-	b.Count("sample", "2025-03-25", 0).Cells = records.Known(0) // nothing looked at
+	b.Count("sample", "2025-03-20", 55).Cells = records.Known[int32](60)
+	b.Count("sample", "2025-03-25", 0).Cells = records.Known[int32](0) // nothing looked at
 	b.Sow("strange", "2025-03-01", "orache", "x", "NOWHERE", 1)
 	b.Count("strange", "2025-03-20", 55)
 	b.Sow("empty", "2025-03-01", "orache", "x", "AIR", 1)
-	b.Count("empty", "2025-03-20", 99).Empty = records.Known(8)
+	b.Count("empty", "2025-03-20", 99).Empty = records.Known[int32](8)
 	f := figures(b, "2025-04-30")
 	for code, want := range map[string][2]float64{"part": {125, 150}, "sample": {55, 60}, "empty": {92, 100}} {
 		known(t, code+" emerged", f.of(t, code).Emerged, want[0], 0)
@@ -71,10 +71,10 @@ func TestCountsStayWithinTheCells(t *testing.T) {
 	b := booktest.New(t)
 	alike(b, "up", "orache", "x", 140)
 	b.Sow("empty", "2025-03-01", "orache", "x", "AIR", 1)
-	b.Count("empty", "2025-03-20", 0).Empty = records.Known(140)
+	b.Count("empty", "2025-03-20", 0).Empty = records.Known[int32](140)
 	b.Sow("lost", "2025-03-01", "orache", "x", "AIR", 1)
-	b.Count("lost", "2025-03-20", 70).Lost = records.Known(20)
-	b.Count("lost", "2025-03-25", 70).Lost = records.Known(20)
+	b.Count("lost", "2025-03-20", 70).Lost = records.Known[int32](20)
+	b.Count("lost", "2025-03-25", 70).Lost = records.Known[int32](20)
 	f := figures(b, "2025-04-30")
 	known(t, "140 of 100", f.of(t, "upa").Emerged, 100, 0)
 	known(t, "140 empty of 100", f.of(t, "empty").Emerged, 0, 0)

@@ -237,7 +237,7 @@ func TestScantBooks(t *testing.T) {
 			b.Sow("a", "2025-03-01", "orache", "x", "AIR", 0)
 			b.Count("a", "2025-03-20", 0)
 		},
-		"no cell":             func(b *booktest.Book) { some(b, 0, 0, 0); b.Counts[0].Cells = records.Known(0) },
+		"no cell":             func(b *booktest.Book) { some(b, 0, 0, 0); b.Counts[0].Cells = records.Known[int32](0) },
 		"too high":            func(b *booktest.Book) { some(b, 140, 140, 140) },
 		"falling":             func(b *booktest.Book) { some(b, 90, 90); b.Count("a", "2025-03-25", 30); b.Count("a", "2025-03-28", 0) },
 		"strange tray":        func(b *booktest.Book) { some(b, 90, 90, 90); b.Trays = nil },

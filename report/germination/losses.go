@@ -20,7 +20,7 @@ type lossRow struct {
 	row records.Count
 }
 
-func (l lossRow) key() lossKey { return lossKey{l.Season, l.Crop, l.row.Cause} }
+func (l lossRow) key() lossKey { return lossKey{l.Season, l.Crop, l.row.Cause()} }
 
 // losses adds up the cells lost by cause, over the counts that are used (rule
 // "Losses, weeks, chambers").
@@ -49,8 +49,8 @@ func lossOf(k lossKey, rows []lossRow) Loss {
 	batches, _ := batch.GroupBy(rows, func(r lossRow) int { return r.Nth })
 	l.Batches = len(batches)
 	for _, r := range rows {
-		l.Cells += r.row.Lost.Value
-		l.ByMonth[r.row.Date.Month()] += r.row.Lost.Value
+		l.Cells += int(r.row.Lost.Value)
+		l.ByMonth[r.row.Date.Month()] += int(r.row.Lost.Value)
 	}
 	return l
 }

@@ -174,7 +174,7 @@ func TestLotCountsWhatEverCameUp(t *testing.T) {
 	b := booktest.New(t)
 	b.Lot("L", "orache", 0.9)
 	b.Sow("b", "2025-03-01", "orache", "x", "AIR", 1).Lot = "L"
-	b.Count("b", "2025-03-20", 50).Lost = records.Known(30)
+	b.Count("b", "2025-03-20", 50).Lost = records.Known[int32](30)
 	b.Sow("a", "2025-03-01", "orache", "x", "AIR", 2).Lot = "L"
 	f := figures(b, "2025-04-10")
 	l := f.lot(t, "L")

@@ -16,10 +16,10 @@ func TestTimingByTrays(t *testing.T) {
 	b.Sow("two", "2025-03-01", "orache", "x", "AIR", 4)
 	b.CountTray("two", "2025-03-05", 1, 20)
 	b.CountTray("two", "2025-03-09", 1, 30)
-	b.CountTray("two", "2025-03-01", 1, 0).Cells = records.Known(50)
+	b.CountTray("two", "2025-03-01", 1, 0).Cells = records.Known[int32](50)
 	b.CountTray("two", "2025-03-07", 2, 50)
-	b.CountTray("two", "2025-03-05", 3, 90).Cells = records.Known(100)
-	b.CountTray("two", "2025-03-07", 3, 90).Cells = records.Known(95)
+	b.CountTray("two", "2025-03-05", 3, 90).Cells = records.Known[int32](100)
+	b.CountTray("two", "2025-03-07", 3, 90).Cells = records.Known[int32](95)
 	b.CountTray("two", "2025-03-01", 4, 30)
 	f := figures(b, "2025-03-20")
 	known(t, "T50", f.of(t, "two").T50, 4.82, 1e-12)
@@ -64,7 +64,7 @@ func TestCountsOfTheSowingDayAreDropped(t *testing.T) {
 	for _, code := range []string{"once", "twice"} {
 		b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
 		c := b.Count(code, "2025-03-01", 60)
-		c.Lost = records.Known(30)
+		c.Lost = records.Known[int32](30)
 		b.Count(code, "2025-03-07", 20)
 	}
 	b.Count("twice", "2025-03-09", 80)

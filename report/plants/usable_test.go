@@ -117,7 +117,7 @@ func TestCountedIsNotBelowWhatWentOut(t *testing.T) {
 	b := booktest.New(t)
 	for _, code := range []string{"counted", "out"} {
 		b.Sow(code, "2025-03-01", "orache", "x", "AIR", 1)
-		b.Count(code, "2025-03-20", 50).Cells = records.Known(100)
+		b.Count(code, "2025-03-20", 50).Cells = records.Known[int32](100)
 		b.Look(code, "2025-04-10", 10, 8)
 	}
 	b.Out("out", "2025-04-12", 55, records.ToField, false)

@@ -1,9 +1,6 @@
 package sowing
 
 import (
-	"strconv"
-	"strings"
-
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/plants"
@@ -26,7 +23,7 @@ func wishesOf(b *batch.Batches, p *plants.Figures, wishes []records.Wish, levels
 		if !sown {
 			of.stay = b.Stays.Of(w.Crop).Median
 		}
-		one := Wish{Wish: w, Row: rowOfFile(w.Pos, i)}
+		one := Wish{Wish: w, Row: rowOfFile(w.At, i)}
 		one.Code, one.How = of.codes.of(w)
 		one.reckon(b, levels, of.seeds)
 		if w.Planned.Known() {
@@ -38,12 +35,12 @@ func wishesOf(b *batch.Batches, p *plants.Figures, wishes []records.Wish, levels
 	return all
 }
 
-// rowOfFile is the row as a spreadsheet counts it, by the name of the cell (A14); of
-// rows that stand in no file the i-th, from 0, under a header.
-func rowOfFile(at records.Pos, i int) int {
+// rowOfFile is the row as a spreadsheet counts it; of rows that stand in no file the
+// i-th, from 0, under a header.
+func rowOfFile(at records.At, i int) int {
 	const header = 1
-	if row, err := strconv.Atoi(strings.TrimLeft(at.Cell, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")); err == nil {
-		return row
+	if at.Row > 0 {
+		return int(at.Row)
 	}
 	return header + i + 1
 }

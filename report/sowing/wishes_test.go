@@ -209,9 +209,9 @@ func TestSowBy(t *testing.T) {
 
 // The row of a wish is that of the file, as a spreadsheet counts.
 func TestRowOfFile(t *testing.T) {
-	for cell, want := range map[string]int{"A14": 14, "AB2": 2, "": 5, "A": 5} {
-		if got := rowOfFile(records.Pos{Cell: cell}, 3); got != want {
-			t.Errorf("%q: row %d, want %d", cell, got, want)
+	for at, want := range map[records.At]int{{Line: 15, Row: 14}: 14, {}: 5} {
+		if got := rowOfFile(at, 3); got != want {
+			t.Errorf("%v: row %d, want %d", at, got, want)
 		}
 	}
 }

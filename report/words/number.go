@@ -61,7 +61,7 @@ func Number(v float64) string {
 }
 
 // Whole writes a whole number.
-func Whole[N int | float64](n N) string { return Fixed(float64(n), 0) }
+func Whole[N int | int32 | float64](n N) string { return Fixed(float64(n), 0) }
 
 // Signed writes a difference with its sign; what rounds to nothing has none.
 func Signed(v float64, decimals int) string {

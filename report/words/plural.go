@@ -15,7 +15,7 @@ func Unit(v float64, one, many string) string {
 }
 
 // Plural writes a quantity with its word: 1 batch, 12 batches, 2.5 trays.
-func Plural[N int | float64](n N, one, many string) string {
+func Plural[N int | int32 | float64](n N, one, many string) string {
 	return with(Number(float64(n)), float64(n), one, many)
 }
 

@@ -44,7 +44,7 @@ func (w truth) sow(b *booktest.Book, season int, random *rand.Rand) {
 					up := int(distuv.Binomial{N: float64(100 * trays), P: share, Src: random}.Rand())
 					s := grown(b, season, fmt.Sprint("crop", crop), fmt.Sprint("v", variety), []string{"AIR", "WALL"}[kind], trays, 0)
 					b.Leave(s, fmt.Sprintf("%d-04-10", season), up, 0)
-					b.Counts[len(b.Counts)-1].Emerged.Value = up
+					b.Counts[len(b.Counts)-1].Emerged.Value = int32(up)
 				}
 			}
 		}

@@ -65,14 +65,14 @@ func (b *Book) Leave(s *records.Sowing, date string, out, surplus int) {
 // Count adds a count of all of a batch, or of as many cells as the test writes.
 func (b *Book) Count(batch, date string, emerged int) *records.Count {
 	b.Helper()
-	return add(&b.Counts, records.Count{Batch: batch, Date: b.Day(date), Emerged: records.Known(emerged)})
+	return add(&b.Counts, records.Count{Batch: batch, Date: b.Day(date), Emerged: records.Known(int32(emerged))})
 }
 
 // CountTray adds a count of one tray of a batch.
 func (b *Book) CountTray(batch, date string, tray, emerged int) *records.Count {
 	b.Helper()
 	c := b.Count(batch, date, emerged)
-	c.Tray = records.Known(tray)
+	c.Tray = records.Known(int32(tray))
 	return c
 }
 

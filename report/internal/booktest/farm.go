@@ -94,7 +94,8 @@ func (b *Book) randomCounts(rng *rand.Rand, code string, sown records.Date, tray
 	default:
 		b.Count(code, (sown + 4).String(), up/3)
 		c := b.Count(code, (sown + 12).String(), up)
-		c.Lost, c.Cause = records.Known(rng.IntN(3)), []string{"", "mice", "damping off"}[rng.IntN(3)]
+		c.Lost = records.Known(int32(rng.IntN(3)))
+		c.Said = &records.Said{Cause: []string{"", "mice", "damping off"}[rng.IntN(3)]}
 	}
 }
 
