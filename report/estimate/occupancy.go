@@ -31,6 +31,43 @@ const exactBits = 1074 + 1024 + 64
 // The sweep over the ends of intervals is common practice, no source.
 func Occupancy(spans []Span) []Step {
 	changes := changesOf(spans)
+	steps, exact := plainLevels(changes)
+	if !exact {
+		steps = exactLevels(changes)
+	}
+	return steps
+}
+
+// plainLevels adds up in float64 as long as no sum is rounded, as none of whole or half trays is; ok is false at the first
+// that is.
+func plainLevels(changes []Step) (steps []Step, ok bool) {
+	sum, was := 0.0, 0.0
+	for i, c := range changes {
+		next := sum + c.Amount
+		if rounded(sum, c.Amount, next) {
+			return nil, false
+		}
+		sum = next
+		if i+1 < len(changes) && changes[i+1].Day == c.Day {
+			continue
+		}
+		if sum != was {
+			steps = append(steps, Step{Day: c.Day, Amount: sum})
+			was = sum
+		}
+	}
+	return steps, true
+}
+
+// rounded reports whether sum is not exactly a + b, or no finite number.
+// Source: the error of a sum by Knuth, The Art of Computer Programming 2, 4.2.2, theorem B.
+func rounded(a, b, sum float64) bool {
+	of := sum - a
+	return (a-(sum-of))+(b-of) != 0
+}
+
+// exactLevels adds up without rounding, whatever the amounts.
+func exactLevels(changes []Step) []Step {
 	var steps []Step
 	sum, term := new(big.Float).SetPrec(exactBits), new(big.Float)
 	was := 0.0

@@ -2,6 +2,7 @@ package estimate
 
 import (
 	"math"
+	"sync"
 
 	"gonum.org/v1/gonum/stat/distuv"
 )
@@ -31,7 +32,36 @@ func T(conf, df float64) float64 {
 		z := Z(conf)
 		return z + z*(z*z+1)/(4*df)
 	}
-	return -polished(distuv.StudentsT{Mu: 0, Sigma: 1, Nu: df}, (1-conf)/2)
+	return inverted.of(conf, df)
+}
+
+// inverted remembers quantiles: the rows of a table ask for the same few over and over, and an inversion takes as long as
+// all else of an interval a hundred times.
+var inverted quantiles
+
+// quantiles is Student's t by confidence and degrees of freedom, for any number of callers at once.
+type quantiles struct {
+	sync.Mutex
+	known map[[2]float64]float64
+}
+
+// mostQuantiles is from how many on all are forgotten, so that a process that runs for months does not grow.
+const mostQuantiles = 1 << 12
+
+// of is the quantile at conf, between 0 and 1, and df, above 0.
+func (q *quantiles) of(conf, df float64) float64 {
+	q.Lock()
+	defer q.Unlock()
+	key := [2]float64{conf, df}
+	t, known := q.known[key]
+	if !known {
+		if len(q.known)%mostQuantiles == 0 {
+			q.known = map[[2]float64]float64{}
+		}
+		t = -polished(distuv.StudentsT{Mu: 0, Sigma: 1, Nu: df}, (1-conf)/2)
+		q.known[key] = t
+	}
+	return t
 }
 
 // polished is a quantile at p to the last digits: the library inverts to about 1e-9, and a Newton step squares that.
