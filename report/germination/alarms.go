@@ -2,7 +2,6 @@ package germination
 
 import (
 	"cmp"
-	"maps"
 	"slices"
 
 	"traybook/records"
@@ -41,85 +40,85 @@ func alarms(all []*Counted, book *records.Book, r readings) []Alarm {
 // chamber.
 func chamberAlarms(all []*Counted, r readings) []Alarm {
 	_, in := batch.GroupBy(all, func(c *Counted) string { return c.Chamber })
+	limit := limitsOf(all)
 	var list []Alarm
-	for _, day := range slices.SortedFunc(maps.Keys(r.chamber), byDay) {
-		stood := batch.Filter(in[day.chamber], func(c *Counted) bool { return c.inChamberOn(day.date) })
-		warmest, limit := slices.Max(r.chamber[day]), hottest(stood)
-		if len(stood) > 0 && warmest > limit+rate.Equal {
-			list = append(list, Alarm{Date: day.date, Place: cmp.Or(day.chamber, chamberPlace), Chamber: day.chamber,
-				Value: warmest, Limit: limit, High: true, Batches: codes(batch.Filter(stood, tooHotAt(warmest)))})
+	for chamber, days := range r.chamber {
+		stays := staysOf(in[chamber], (*Counted).inChamberDays)
+		for _, day := range days {
+			stood, warmest := stays.on(day.date), day.temps[len(day.temps)-1]
+			if lowest := limit.lowest(stood); len(stood) > 0 && warmest > lowest+rate.Equal {
+				list = append(list, Alarm{Date: day.date, Place: cmp.Or(chamber, chamberPlace), Chamber: chamber,
+					Value: warmest, Limit: lowest, High: true, Batches: codesOf(stood, limit.tooHotAt(warmest))})
+			}
 		}
 	}
 	return list
 }
 
-// inChamberOn reports whether the batch stood in its chamber on a day; a chamber_out
-// after its end is a mistype.
-func (c *Counted) inChamberOn(d records.Date) bool { return c.InChamber(d) && c.stands(d) }
+// limits is by crop the temperature above which little of it comes up, where known.
+type limits map[string]Num
 
-// stands reports whether the batch stood on a day; an open one has no end yet.
-func (c *Counted) stands(d records.Date) bool { return c.Sown <= d && (!c.Ended() || d < c.End) }
-
-// limitOf is the temperature above which little of a crop comes up, where known.
-func limitOf(crop string) Num {
-	facts, known := trade.Crop(crop)
-	return Num{Value: facts.GermMaxC, Known: known}
+func limitsOf(all []*Counted) limits {
+	crops, _ := batch.GroupBy(all, cropOf)
+	by := limits{}
+	for _, crop := range crops {
+		facts, known := trade.Crop(crop)
+		by[crop] = Num{Value: facts.GermMaxC, Known: known}
+	}
+	return by
 }
 
-// hottest is the lowest limit of the crops of the batches.
-func hottest(batches []*Counted) float64 {
-	var limits []float64
-	for _, c := range batches {
-		if limit := limitOf(c.Crop); limit.Known {
-			limits = append(limits, limit.Value)
+// lowest is that of the crops of the batches.
+func (l limits) lowest(stood []stay) float64 {
+	lowest := Num{}
+	for _, c := range stood {
+		if limit := l[c.Crop]; limit.Known && (!lowest.Known || limit.Value < lowest.Value) {
+			lowest = limit
 		}
 	}
-	if len(limits) == 0 {
-		return tooHot
-	}
-	return slices.Min(limits)
+	return lowest.Or(tooHot)
 }
 
 // tooHotAt tells the batches whose crop suffers at a temperature.
-func tooHotAt(temp float64) func(*Counted) bool {
-	return func(c *Counted) bool { return temp > limitOf(c.Crop).Or(tooHot)+rate.Equal }
+func (l limits) tooHotAt(temp float64) func(*Counted) bool {
+	return func(c *Counted) bool { return temp > l[c.Crop].Or(tooHot)+rate.Equal }
 }
 
 // houseAlarms looks at the lowest low and the highest high of each day in the house. A
 // night of frost outranks a day of heat.
 func houseAlarms(all []*Counted, rows []records.HouseReading) []Alarm {
 	days, of := batch.GroupBy(rows, func(row records.HouseReading) records.Date { return row.Date })
+	slices.Sort(days)
+	stays := staysOf(all, (*Counted).inHouseDays)
 	var list []Alarm
 	for _, day := range days {
-		var lows, highs temps
-		for _, row := range of[day] {
-			addKnown(&lows, row.Low)
-			addKnown(&highs, row.High)
+		if a := houseAlarm(of[day]); a.Limit > 0 {
+			a.Date, a.Place, a.House = day, HousePlace, true
+			a.Batches = codesOf(stays.on(day), func(*Counted) bool { return true })
+			list = append(list, a)
 		}
-		a := Alarm{Date: day, Place: HousePlace, House: true, Value: highs.high, Limit: tooHot, High: true}
-		switch {
-		case lows.n > 0 && lows.low < tooCold-rate.Equal:
-			a.Value, a.Limit, a.High = lows.low, tooCold, false
-		case highs.n == 0 || highs.high <= tooHot+rate.Equal:
-			continue
-		}
-		a.Batches = codes(batch.Filter(all, func(c *Counted) bool { return c.stands(day) && !c.InChamber(day) }))
-		list = append(list, a)
 	}
 	return list
+}
+
+// houseAlarm is what was wrong on a day in the house; without a limit nothing was.
+func houseAlarm(rows []records.HouseReading) Alarm {
+	var lows, highs temps
+	for _, row := range rows {
+		addKnown(&lows, row.Low)
+		addKnown(&highs, row.High)
+	}
+	switch {
+	case lows.n > 0 && lows.low < tooCold-rate.Equal:
+		return Alarm{Value: lows.low, Limit: tooCold}
+	case highs.n > 0 && highs.high > tooHot+rate.Equal:
+		return Alarm{Value: highs.high, Limit: tooHot, High: true}
+	}
+	return Alarm{}
 }
 
 func addKnown(t *temps, temp Num) {
 	if temp.Known {
 		t.add(temp.Value)
 	}
-}
-
-// codes lists the batches by code.
-func codes(batches []*Counted) []string {
-	var list []string
-	for _, c := range batches {
-		list = append(list, c.Code)
-	}
-	return list
 }

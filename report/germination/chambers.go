@@ -2,7 +2,6 @@ package germination
 
 import (
 	"cmp"
-	"maps"
 	"slices"
 
 	"traybook/records"
@@ -23,10 +22,6 @@ func byChamber(a, b chamberKey) int {
 	return cmp.Or(cmp.Compare(a.season, b.season), cmp.Compare(a.chamber, b.chamber))
 }
 
-func byDay(a, b chamberDay) int {
-	return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.chamber, b.chamber))
-}
-
 // chambers returns a row for every season and chamber with a name in which a batch
 // stood, and for every one with a reading; readings by their own date's season (rule
 // "Losses, weeks, chambers").
@@ -34,10 +29,14 @@ func chambers(all []*Counted, r readings, settings records.Settings) []Chamber {
 	stood := batch.Filter(all, func(c *Counted) bool { return c.ChamberUntil.Known() })
 	keys, _ := batch.GroupBy(batch.Filter(stood, (*Counted).inNamed), chamberKeyOf)
 	_, in := batch.GroupBy(stood, chamberKeyOf)
-	read, days := batch.GroupBy(slices.SortedFunc(maps.Keys(r.chamber), byDay), func(d chamberDay) chamberKey {
-		return chamberKey{settings.Season(d.date), d.chamber}
-	})
-	keys = append(keys, read...)
+	days := map[chamberKey][]dayRead{}
+	for chamber, read := range r.chamber {
+		seasons, split := batch.GroupBy(read, func(d dayRead) int { return settings.Season(d.date) })
+		for _, season := range seasons {
+			k := chamberKey{season, chamber}
+			keys, days[k] = append(keys, k), split[season]
+		}
+	}
 	slices.SortFunc(keys, byChamber)
 	var table []Chamber
 	for _, k := range slices.Compact(keys) {
@@ -50,13 +49,13 @@ func chambers(all []*Counted, r readings, settings records.Settings) []Chamber {
 func (c *Counted) inNamed() bool { return c.Chamber != "" }
 
 // figure is one row: its batches, and its readings of days, in their order.
-func (r readings) figure(k chamberKey, batches []*Counted, days []chamberDay) Chamber {
+func (r readings) figure(k chamberKey, batches []*Counted, days []dayRead) Chamber {
 	f := Chamber{Season: k.season, Chamber: k.chamber, DaysIn: daysIn(batches)}
 	entered := batch.Filter(batches, func(c *Counted) bool { return c.EntersEmergence() && c.inNamed() })
 	f.Rate = rate.Pool(rate.Counts(entered, emergenceCount))
 	var t temps
 	for _, day := range days {
-		for _, temp := range r.chamber[day] {
+		for _, temp := range day.temps {
 			t.add(temp)
 		}
 	}
@@ -110,10 +109,11 @@ func (r readings) crop(name string, batches []*Counted) ChamberCrop {
 // whileInside is the readings, by day, of the days on which any of the batches, which
 // share a chamber, stood in it (rule "Chamber stays").
 func (r readings) whileInside(batches []*Counted) []float64 {
+	stays := staysOf(batches, (*Counted).inChamberDays)
 	var temps []float64
-	for _, day := range slices.SortedFunc(maps.Keys(r.chamber), byDay) {
-		if day.chamber == batches[0].Chamber && slices.ContainsFunc(batches, func(c *Counted) bool { return c.inChamberOn(day.date) }) {
-			temps = append(temps, r.chamber[day]...)
+	for _, day := range r.between(batches[0].Chamber, stays.first(), stays.last()) {
+		if len(stays.on(day.date)) > 0 {
+			temps = append(temps, day.temps...)
 		}
 	}
 	return temps
