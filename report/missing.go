@@ -101,7 +101,7 @@ func (r *Report) MissingIn(season int) []Missing {
 
 // codesOf lists the code of each.
 func codesOf[T any](list []T, code func(T) string) []string {
-	var codes []string
+	codes := slices.Grow([]string(nil), len(list)) // nil of none
 	for _, x := range list {
 		codes = append(codes, code(x))
 	}

@@ -3,6 +3,7 @@ package report
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"traybook/records"
 	"traybook/report/batch"
@@ -13,18 +14,18 @@ import (
 type ground struct {
 	book   *records.Book
 	today  records.Date
-	t50    map[string]Num             // by crop, days
-	lots   []germination.Lot          // by code
-	counts map[string][]records.Count // by batch
-	outs   map[string][]records.Out   // by batch
+	t50    map[string]Num    // by crop, days
+	lots   []germination.Lot // by code
+	counts func() batch.Rows[records.Count]
+	outs   func() batch.Rows[records.Out]
 }
 
 // batchesMissing lists what batches lack, each gap with the batches of a season that it
 // touches; a cell of a log only where the book has that log.
 func batchesMissing(book *records.Book, today records.Date, all []*Record, g *germination.Figures) []Missing {
 	on := ground{book: book, today: today, t50: g.MedianT50, lots: g.Lots,
-		counts: batch.ByBatch(book.Counts, func(c records.Count) string { return c.Batch }),
-		outs:   batch.ByBatch(book.Outs, func(o records.Out) string { return o.Batch })}
+		counts: rowsOf(all, book.Counts, func(c *records.Count) string { return c.Batch }),
+		outs:   rowsOf(all, book.Outs, func(o *records.Out) string { return o.Batch })}
 	var list []Missing
 	for _, b := range batchGaps {
 		if b.log != "sowings.csv" && !has(book, b.log) {
@@ -39,6 +40,11 @@ func batchesMissing(book *records.Book, today records.Date, all []*Record, g *ge
 		}
 	}
 	return list
+}
+
+// rowsOf are the rows of a log by batch, split once a gap asks for them.
+func rowsOf[T any](all []*Record, log []T, code func(*T) string) func() batch.Rows[T] {
+	return sync.OnceValue(func() batch.Rows[T] { return batch.RowsOf(codesOf(all, codeOf), log, code) })
 }
 
 // batchGap is a cell or row that batches may lack.
@@ -78,7 +84,7 @@ func perTray(g gap, _ ground, touched []*Record) []Place {
 func inCounts(g gap, on ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
-		for _, c := range on.counts[b.Code] {
+		for _, c := range on.counts().Of(b.Nth) {
 			if g.column == "tray" && !c.Tray.Known || g.column == "cells" && !c.Cells.Known {
 				places = append(places, g.place(on.book, c.At, b.Code))
 			}
@@ -91,7 +97,7 @@ func inCounts(g gap, on ground, touched []*Record) []Place {
 func inLastOut(g gap, on ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
-		last := slices.MaxFunc(on.outs[b.Code], func(a, b records.Out) int { return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Line, b.Line)) })
+		last := slices.MaxFunc(on.outs().Of(b.Nth), func(a, b *records.Out) int { return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Line, b.Line)) })
 		places = append(places, g.place(on.book, last.At, b.Code))
 	}
 	return places

@@ -224,7 +224,7 @@ func forField(b *report.Record) template.HTML {
 func (p *page) countWords(b *report.Record) template.HTML {
 	var lines []template.HTML
 	for _, c := range b.Counts.Rows {
-		lines = append(lines, countLine(b, c))
+		lines = append(lines, countLine(b, *c))
 	}
 	return lineList(lines)
 }

@@ -15,7 +15,7 @@ import (
 func lookWords(b *report.Record) template.HTML {
 	var lines []template.HTML
 	for _, s := range b.Looks {
-		lines = append(lines, lookLine(b, s))
+		lines = append(lines, lookLine(b, *s))
 	}
 	return lineList(lines)
 }

@@ -211,7 +211,7 @@ func TestTraysLeft(t *testing.T) {
 func TestLifeAxis(t *testing.T) {
 	p := pageOf(t, houseReport(t))
 	one := func(sown, planned records.Date) []job {
-		return []job{{batch: &report.Record{Plants: &plants.Plants{Counted: &germination.Counted{Batch: &batch.Batch{Sowing: batch.Sowing{Sowing: records.Sowing{Sown: sown, Planned: planned}}}}}}}}
+		return []job{{batch: &report.Record{Plants: &plants.Plants{Counted: &germination.Counted{Batch: &batch.Batch{Sowing: batch.Sowing{Sowing: &records.Sowing{Sown: sown, Planned: planned}}}}}}}}
 	}
 	for _, tt := range []struct {
 		jobs          []job

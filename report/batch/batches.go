@@ -3,6 +3,7 @@ package batch
 import (
 	"iter"
 	"slices"
+	"strings"
 
 	"traybook/records"
 )
@@ -16,16 +17,14 @@ type Batches struct {
 	Seasons  []int        // seasons with sowings, ascending
 	Stays    Stays
 	Codes    Codes
-	byCode   map[string]*Batch
 }
 
 // New settles the end of every batch that was sown. sown stands in the order of
 // codes, as Sowings gives it, and so do traces.
 func New(book *records.Book, sown []Sowing, traces []Trace, today records.Date) *Batches {
-	all := &Batches{Settings: book.Settings, Today: today, Codes: codesOf(book.Trays), byCode: map[string]*Batch{}}
+	all := &Batches{Settings: book.Settings, Today: today, Codes: codesOf(book.Trays)}
 	all.List, all.Stays = settle(sown, traces, today)
 	for _, b := range all.List {
-		all.byCode[b.Code] = b
 		all.Seasons = append(all.Seasons, b.Season)
 	}
 	slices.Sort(all.Seasons)
@@ -34,7 +33,13 @@ func New(book *records.Book, sown []Sowing, traces []Trace, today records.Date) 
 }
 
 // Of returns the batch with a code, or nil.
-func (a *Batches) Of(code string) *Batch { return a.byCode[code] }
+func (a *Batches) Of(code string) *Batch {
+	nth, found := slices.BinarySearchFunc(a.List, code, func(b *Batch, code string) int { return strings.Compare(b.Code, code) })
+	if !found {
+		return nil
+	}
+	return a.List[nth]
+}
 
 // lastDays is how long before its last day, both counted, a season may be finished:
 // days, a choice of ours (rule "Seasons").
@@ -105,10 +110,4 @@ func LastDate(book *records.Book) records.Date {
 		last = max(last, s.Date)
 	}
 	return last
-}
-
-// ByBatch splits a log by batch, each in the order of the file.
-func ByBatch[T any](log []T, batch func(T) string) map[string][]T {
-	_, split := GroupBy(log, batch)
-	return split
 }

@@ -65,9 +65,10 @@ func (s Stays) Of(crop string) Stay {
 
 // settle gives every batch its end. traces stand in the order of sown.
 func settle(sown []Sowing, traces []Trace, today records.Date) ([]*Batch, Stays) {
-	batches := make([]*Batch, len(sown))
+	batches, all := make([]*Batch, len(sown)), make([]Batch, len(sown))
 	for i, s := range sown {
-		b := &Batch{Sowing: s, End: records.WrittenEnd(s.Sowing, traces[i].Cleared)}
+		b := &all[i]
+		b.Sowing, b.End = s, records.WrittenEnd(*s.Sowing, traces[i].Cleared)
 		if b.End.Known() {
 			b.EndHow = Written
 		}

@@ -36,8 +36,4 @@ func TestGroupByKeepsTheOrder(t *testing.T) {
 	if !slices.Equal(odd, []int{1, 3}) {
 		t.Errorf("odd: %v", odd)
 	}
-	rows := ByBatch([]records.Out{{Batch: "a", Plants: 2}, {Batch: "b"}, {Batch: "a", Plants: 1}}, func(o records.Out) string { return o.Batch })
-	if len(rows) != 2 || len(rows["a"]) != 2 || rows["a"][0].Plants != 2 {
-		t.Errorf("by batch: %v", rows)
-	}
 }

@@ -1,8 +1,8 @@
 package batch
 
 import (
-	"cmp"
 	"slices"
+	"strings"
 
 	"traybook/records"
 )
@@ -10,10 +10,10 @@ import (
 // Num is a figure that may be missing (rule "Missing").
 type Num = records.Maybe[float64]
 
-// Sowing is what a sowing and its tray code alone tell of a batch. Nth is its place
-// in the order of codes, in which every stage keeps its records of the batches.
+// Sowing is what a sowing, a row of the book, and its tray code alone tell of a batch. Nth
+// is its place in the order of codes, in which every stage keeps its records of the batches.
 type Sowing struct {
-	records.Sowing
+	*records.Sowing
 	Nth       int
 	Season    int
 	TrayCells records.Maybe[int] // cells of one tray of its code
@@ -29,14 +29,24 @@ type Sowing struct {
 func Sowings(book *records.Book) []Sowing {
 	codes := agreed(book.Trays)
 	all := make([]Sowing, 0, len(book.Sowings))
-	for _, s := range book.Sowings {
+	for i := range book.Sowings {
+		s := &book.Sowings[i]
 		all = append(all, sownOf(s, codes[s.Tray], book.Settings))
 	}
-	slices.SortStableFunc(all, func(a, b Sowing) int { return cmp.Compare(a.Code, b.Code) })
+	slices.SortStableFunc(all, func(a, b Sowing) int { return strings.Compare(a.Code, b.Code) })
 	for i := range all {
 		all[i].Nth = i
 	}
 	return all
+}
+
+// CodesOf are the codes of sowings.
+func CodesOf(sown []Sowing) []string {
+	codes := make([]string, len(sown))
+	for i := range sown {
+		codes[i] = sown[i].Code
+	}
+	return codes
 }
 
 // agreed returns what every purchase of a tray code agrees on (rule "Tray codes").
@@ -56,9 +66,9 @@ func agreed(rows []records.Purchase) map[string]records.Purchase {
 }
 
 // sownOf reads one sowing; code has no cells where trays.csv lacks it.
-func sownOf(s records.Sowing, code records.Purchase, settings records.Settings) Sowing {
+func sownOf(s *records.Sowing, code records.Purchase, settings records.Settings) Sowing {
 	b := Sowing{Sowing: s, Season: settings.Season(s.Sown), Kind: code.Kind, CellML: code.CellML,
-		CellsSown: records.CellsSown(s, code.Cells)}
+		CellsSown: records.CellsSown(*s, code.Cells)}
 	if code.Cells > 0 {
 		b.TrayCells = records.Known(code.Cells)
 	}
@@ -77,5 +87,5 @@ func (s *Sowing) CellsOfTray(k int) int {
 	if !s.TrayCells.Known {
 		return 0
 	}
-	return records.CellsOfTray(s.Sowing, s.TrayCells.Value, k)
+	return records.CellsOfTray(*s.Sowing, s.TrayCells.Value, k)
 }

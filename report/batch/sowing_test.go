@@ -68,6 +68,7 @@ func TestSowingsStandByCode(t *testing.T) {
 		}
 	}
 	booktest.Known(t, "cell volume", sown[0].CellML, 18, 0)
+	b.Sowings = slices.Clone(b.Sowings)
 	slices.Reverse(b.Sowings)
 	if got := Sowings(b.Book()); !reflect.DeepEqual(got, sown) {
 		t.Errorf("rows in reverse: %+v", got)

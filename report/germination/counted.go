@@ -10,14 +10,15 @@ import (
 // countedOf puts the counts of every batch beside it, how fast it came up, and
 // whether it was counted too early for a figure; medianT50 is by crop, days.
 func countedOf(batches []*batch.Batch, counts []Counts, r readings) (all []*Counted, medianT50 map[string]Num) {
-	times := map[string][]float64{}
-	for _, b := range batches {
-		one := &Counted{Batch: b, Counts: counts[b.Nth]}
+	times, of := map[string][]float64{}, make([]Counted, len(batches))
+	all = make([]*Counted, len(batches))
+	for i, b := range batches {
+		one := &of[i]
+		one.Batch, one.Counts, all[i] = b, counts[b.Nth], one
 		one.Warmed = r.inChamber(one).n > 0
 		if one.time(); one.T50.Known {
 			times[b.Crop] = append(times[b.Crop], one.T50.Value)
 		}
-		all = append(all, one)
 	}
 	medianT50 = map[string]Num{}
 	for crop, t := range times {

@@ -17,7 +17,7 @@ type lossKey struct {
 // lossRow is a count in which cells were lost, and the batch that lost them.
 type lossRow struct {
 	*Counted
-	row records.Count
+	row *records.Count
 }
 
 func (l lossRow) key() lossKey { return lossKey{l.Season, l.Crop, l.row.Cause()} }

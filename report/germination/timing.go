@@ -35,7 +35,10 @@ func (c *Counted) time() {
 // before it is a mistype. A tray keeps its figure until it is counted again and has none
 // before its first; one whose cells looked at change is left out.
 func (c *Counted) cumulative() (days, everUp []float64) {
-	later := batch.Filter(c.Rows, func(row records.Count) bool { return row.Date > c.Sown })
+	later := c.Rows // by date
+	for len(later) > 0 && later[0].Date <= c.Sown {
+		later = later[1:]
+	}
 	kept := batch.Filter(seriesOf(&c.Sowing, later), func(s series) bool { return slices.Min(s.cells) == slices.Max(s.cells) })
 	var dates []records.Date
 	for _, s := range kept {
@@ -54,13 +57,10 @@ func (c *Counted) cumulative() (days, everUp []float64) {
 
 // by is what had ever come up by a day, in cells.
 func (s *series) by(d records.Date) float64 {
-	up := 0.0
-	for i, date := range s.dates {
-		if date <= d {
-			up = s.everUp[i]
-		}
+	if i := s.last(d); i >= 0 {
+		return s.everUp[i]
 	}
-	return up
+	return 0
 }
 
 // timing returns how fast each group came up: the median of its batches that have

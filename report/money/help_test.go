@@ -17,7 +17,7 @@ import (
 func newBatch(t testing.TB, code, sown, end, tray string, trays float64, cells int, usable float64) *plants.Plants {
 	t.Helper()
 	s := batch.Sowing{
-		Sowing: records.Sowing{Code: code, Sown: booktest.Day(t, sown), Crop: "leek", Variety: "Arvo", Tray: tray, Trays: trays,
+		Sowing: &records.Sowing{Code: code, Sown: booktest.Day(t, sown), Crop: "leek", Variety: "Arvo", Tray: tray, Trays: trays,
 			SeedsPerCell: 1, Start: records.FromSeed},
 		FromSeed: true, Kind: tray, TrayCells: records.Known(cells), CellsSown: records.Known(int(trays*float64(cells) + 0.5)),
 	}

@@ -24,17 +24,17 @@ const (
 // Seen is what the logs say of one batch's plants: its looks and what left the house.
 // (Looked, beside PlantsLooked, is the cells looked at in its counts.)
 type Seen struct {
-	Looks        []records.Score // its rows of scores.csv, by date, marks included
-	PlantsLooked Num             // plants looked at in its latest look (rule "Looks")
-	PlantsFit    Num             // of them fit to set out
-	WrittenOut   float64         // plants written as gone or left over so far, not dead
-	OutWritten   bool            // plants gone are written, be it 0: plants_out or an out row not of dead ones
-	FieldOut     Num             // plants out to the field, where written
-	HasOuts      bool            // it has rows in out.csv
-	Cleared      records.Date    // the date of its out row with last = yes
-	lastWritten  records.Date    // latest date of a look, an out row, chamber_out or set_out
-	allOut       bool            // every plant out and what was left over is written
-	days         []lookDay       // its looks by date, those of a day added up
+	Looks        []*records.Score // its rows of scores.csv in the book, by date, marks included
+	PlantsLooked Num              // plants looked at in its latest look (rule "Looks")
+	PlantsFit    Num              // of them fit to set out
+	WrittenOut   float64          // plants written as gone or left over so far, not dead
+	FieldOut     Num              // plants out to the field, where written
+	OutWritten   bool             // plants gone are written, be it 0: plants_out or an out row not of dead ones
+	HasOuts      bool             // it has rows in out.csv
+	allOut       bool             // every plant out and what was left over is written
+	Cleared      records.Date     // the date of its out row with last = yes
+	lastWritten  records.Date     // latest date of a look, an out row, chamber_out or set_out
+	days         []lookDay        // its looks by date, those of a day added up
 }
 
 // Plants is a batch, how it came up and its plants.

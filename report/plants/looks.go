@@ -17,11 +17,11 @@ type lookDay struct {
 	scored      bool
 }
 
-// readScores takes a batch's rows of scores.csv (rule "Looks"). A row with only an
-// overall mark is no look; its date counts all the same.
-func (s *Seen) readScores(rows []records.Score, usableFrom int) {
-	s.Looks = slices.Clone(rows)
-	slices.SortStableFunc(s.Looks, func(x, y records.Score) int {
+// readScores takes a batch's rows of scores.csv (rule "Looks"), a list that it keeps. A
+// row with only an overall mark is no look; its date counts all the same.
+func (s *Seen) readScores(rows []*records.Score, usableFrom int) {
+	s.Looks = rows
+	slices.SortStableFunc(s.Looks, func(x, y *records.Score) int {
 		return cmp.Or(cmp.Compare(x.Date, y.Date), cmp.Compare(x.Line, y.Line))
 	})
 	for _, row := range s.Looks {
@@ -34,7 +34,7 @@ func (s *Seen) readScores(rows []records.Score, usableFrom int) {
 }
 
 // addLook adds a row to the looks of its day, the latest so far.
-func (s *Seen) addLook(row records.Score, usableFrom int) {
+func (s *Seen) addLook(row *records.Score, usableFrom int) {
 	looked, fit, scored := lookOf(row, usableFrom)
 	if !(looked > 0) {
 		return
@@ -52,7 +52,7 @@ func (s *Seen) addLook(row records.Score, usableFrom int) {
 // lookOf reads plants looked at and those fit to set out off a row: written so, or
 // the plants at each score, a blank score among written ones holding none. looked
 // is 0 for a row that is no look.
-func lookOf(row records.Score, usableFrom int) (looked, fit float64, scored bool) {
+func lookOf(row *records.Score, usableFrom int) (looked, fit float64, scored bool) {
 	for i, plants := range row.S {
 		if !plants.Known {
 			continue

@@ -7,7 +7,7 @@ import (
 
 // readOuts takes what left the house: the batch's rows of out.csv or else what its
 // sowing says (rule "Usable plants").
-func (s *Seen) readOuts(sown *batch.Sowing, rows []records.Out) {
+func (s *Seen) readOuts(sown *batch.Sowing, rows []*records.Out) {
 	s.lastWritten = max(s.lastWritten, sown.ChamberOut, sown.SetOut)
 	if len(rows) == 0 {
 		s.readSetOut(sown)
@@ -30,7 +30,7 @@ func (s *Seen) readSetOut(sown *batch.Sowing) {
 
 // addOut takes a row of out.csv. Dead plants are not usable; a batch with no other
 // row has no plants gone written yet, unless it is cleared.
-func (s *Seen) addOut(o records.Out) {
+func (s *Seen) addOut(o *records.Out) {
 	s.lastWritten = max(s.lastWritten, o.Date)
 	if o.Last {
 		s.Cleared = max(s.Cleared, o.Date)

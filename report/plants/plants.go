@@ -10,9 +10,10 @@ import (
 // New computes the figures of quality and of usable plants. seen stands in the order
 // of the batches, as Read gives it.
 func New(b *batch.Batches, g *germination.Figures, seen []Seen) *Figures {
-	all := make([]*Plants, len(seen))
+	all, of := make([]*Plants, len(seen)), make([]Plants, len(seen))
 	for i, c := range g.Counted {
-		all[i] = plantsOf(c, seen[i])
+		all[i] = &of[i]
+		all[i].take(c, &seen[i])
 	}
 	f := &Figures{Plants: all, UsableScatter: scatterUsable(all, b.Settings.Confidence)}
 	f.looks(b.Settings.Confidence)
@@ -24,12 +25,11 @@ func New(b *batch.Batches, g *germination.Figures, seen []Seen) *Figures {
 	return f
 }
 
-// plantsOf is a batch with its usable plants as far as they are out or counted.
-func plantsOf(c *germination.Counted, seen Seen) *Plants {
-	p := &Plants{Counted: c, Seen: seen}
-	p.Usable, p.UsableHow = measured(&c.Sowing, &c.Counts, &seen, c.Early)
+// take fills in a batch with its usable plants as far as they are out or counted.
+func (p *Plants) take(c *germination.Counted, seen *Seen) {
+	p.Counted, p.Seen = c, *seen
+	p.Usable, p.UsableHow = measured(&c.Sowing, &c.Counts, seen, c.Early)
 	p.capAtCells()
-	return p
 }
 
 // cropOf is the crop of a group, by which scatter is told apart.

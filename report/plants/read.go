@@ -10,13 +10,13 @@ import (
 // Read returns what the logs say of the plants of every batch, in the order of sown.
 // A score from Settings.UsableFrom on is a plant fit to set out.
 func Read(sown []batch.Sowing, book *records.Book) []Seen {
-	scores := batch.ByBatch(book.Scores, func(s records.Score) string { return s.Batch })
-	outs := batch.ByBatch(book.Outs, func(o records.Out) string { return o.Batch })
+	codes := batch.CodesOf(sown)
+	scores := batch.RowsOf(codes, book.Scores, func(s *records.Score) string { return s.Batch })
+	outs := batch.RowsOf(codes, book.Outs, func(o *records.Out) string { return o.Batch })
 	all := make([]Seen, len(sown))
 	for i := range sown {
-		code := sown[i].Code
-		all[i].readScores(scores[code], book.Settings.UsableFrom)
-		all[i].readOuts(&sown[i], outs[code])
+		all[i].readScores(scores.Of(i), book.Settings.UsableFrom)
+		all[i].readOuts(&sown[i], outs.Of(i))
 	}
 	return all
 }

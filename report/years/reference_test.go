@@ -53,7 +53,7 @@ func expected(t *testing.T, name, of, quantity string) float64 {
 
 // made is a batch of a crop and variety in a season that does so well in n cells.
 func made(season int, crop, variety string, n, share float64) entry {
-	sown := batch.Sowing{Season: season, Sowing: records.Sowing{Crop: crop, Variety: variety}}
+	sown := batch.Sowing{Season: season, Sowing: &records.Sowing{Crop: crop, Variety: variety}}
 	borne := &money.Borne{Plants: &plants.Plants{Counted: &germination.Counted{Batch: &batch.Batch{Sowing: sown}}}}
 	return entry{borne, estimate.Count{X: n * share, N: n}}
 }
