@@ -101,5 +101,6 @@
 // In reading order: sowing.go (Sowings: what a sowing and its code tell), code.go (a tray
 // code over its purchases), end.go (Batch, and how long each stood), batches.go (New: all
 // of them, seasons, today), chamber.go (how long each stood in a chamber), stay.go (where
-// their trays stood), group.go (the key of most tables; how lists are split).
+// their trays stood), rows.go (a log by batch), group.go (the key of most
+// tables; how lists are split).
 package batch

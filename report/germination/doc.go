@@ -189,9 +189,9 @@
 //
 // An alarm has the season of its date. 40 C and 1 C are common practice, no source.
 //
-// In reading order: figures.go (the types), counts.go (Count: the rows that are used, tray
-// by tray), counted.go (a batch with its counts), germination.go (New), emergence.go,
+// In reading order: figures.go (the types), counts.go (Count: the rows that are used), series.go
+// (them tray by tray), counted.go (a batch with its counts), germination.go (New), emergence.go,
 // strata.go and differences.go (varieties), lots.go, timing.go, losses.go, readings.go
-// (temperatures), weeks.go, chambers.go, climate.go, alarms.go, simulated.go (how often the
-// method errs).
+// (temperatures), stays.go (who stood where on a day), weeks.go, chambers.go, climate.go,
+// alarms.go, simulated.go (how often the method errs).
 package germination

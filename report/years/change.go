@@ -1,8 +1,6 @@
 package years
 
 import (
-	"slices"
-
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/money"
@@ -13,26 +11,38 @@ import (
 type comparison struct {
 	measure
 	batches *batch.Batches
-	entries []entry        // with a figure, in the order of the batches
-	noPlant []entry        // in groups that rest on nothing
-	left    []*money.Borne // without a figure
-	running int            // the season that is running, 0 where none is
+	pools   []*pool           // of the batches with a figure, by season
+	noPlant map[like][]string // codes by bytes of those in groups that rest on nothing, by season and crop
+	left    map[like]int      // those without a figure, likewise
+	running int               // the season that is running, 0 where none is
+	crops   map[[2]*pool]split
 }
 
 func comparisonOf(m measure, b *batch.Batches, all []*money.Borne) comparison {
-	c := comparison{measure: m, batches: b, left: m.leftOut(all), running: runningSeason(b)}
-	c.entries, c.noPlant = m.entries(all)
+	c := comparison{measure: m, batches: b, left: map[like]int{}, noPlant: map[like][]string{}, running: runningSeason(b), crops: map[[2]*pool]split{}}
+	entries, without := m.entries(all)
+	c.pools = poolsBy(entries, seasonLike)
+	for _, one := range m.leftOut(all) {
+		e := entry{Borne: one}
+		c.left[seasonLike(e)]++
+		c.left[cropLike(e)]++
+	}
+	for _, key := range []func(entry) like{seasonLike, cropLike} {
+		keys, groups := batch.GroupBy(without, key)
+		for _, k := range keys {
+			c.noPlant[k] = codesOf(groups[k])
+		}
+	}
 	return c
 }
 
 // seasons is the figure of every season that has one.
 func (c comparison) seasons() []Season {
-	keys, of := batch.GroupBy(c.entries, seasonOf)
 	var table []Season
-	for _, season := range keys {
-		s := Season{Measure: c.name, Season: season, Side: c.side(of[season], "", season)}
+	for _, p := range c.pools {
+		s := Season{Measure: c.name, Season: p.season, Side: c.side(p)}
 		if c.scatter != nil {
-			r := c.scatter.Rate("", countsOf(of[season]))
+			r := c.scatter.Rate("", countsOf(p.entries))
 			s.Low, s.High = r.Low, r.High
 		}
 		table = append(table, s)
@@ -42,8 +52,12 @@ func (c comparison) seasons() []Season {
 
 // changes compares the farm's seasons, then every crop's.
 func (c comparison) changes() []Change {
-	crops, of := batch.GroupBy(c.entries, cropOf)
-	rows := c.pairs("", c.entries)
+	rows := c.pairs("", c.pools)
+	var all []*pool // the crops of every season
+	for _, season := range c.pools {
+		all = append(all, season.crops()...)
+	}
+	crops, of := batch.GroupBy(all, func(p *pool) string { return p.crop })
 	for _, crop := range crops {
 		rows = append(rows, c.pairs(crop, of[crop])...)
 	}
@@ -52,69 +66,60 @@ func (c comparison) changes() []Change {
 	return rows
 }
 
-// pairs compares each season that has a figure with the one before that has one.
-func (c comparison) pairs(crop string, all []entry) []Change {
-	seasons, of := batch.GroupBy(all, seasonOf)
-	slices.Sort(seasons)
+// pairs compares each season that has a figure with the one before that has one; seasons
+// are those of the farm or a crop, ascending.
+func (c comparison) pairs(crop string, seasons []*pool) []Change {
 	var rows []Change
 	for i := 1; i < len(seasons); i++ {
-		from, to := seasons[i-1], seasons[i]
+		from, to := seasons[i-1].season, seasons[i].season
 		row := Change{Measure: c.name, Crop: crop, From: from, To: to}
 		if to == c.running {
 			row.FromDay, row.ToDay = batch.YearsBefore(c.batches.Today, to-from), c.batches.Today
 		}
-		if c.set(&row, of[from], of[to]) {
+		if c.set(&row, seasons[i-1], seasons[i]) {
 			rows = append(rows, row)
 		}
 	}
 	return rows
 }
 
-// set fills in a row from the batches of its seasons; false where a side has no figure:
-// while a season runs, of what had not come to pass by the day.
-func (c comparison) set(row *Change, before, after []entry) bool {
+// set fills in a row from its seasons; false where a side has no figure: while a season
+// runs, of what had not come to pass by the day.
+func (c comparison) set(row *Change, before, after *pool) bool {
 	before, soonBefore := c.upTo(row.FromDay, before)
 	after, soonAfter := c.upTo(row.ToDay, after)
-	if len(before) == 0 || len(after) == 0 {
+	if len(before.entries) == 0 || len(after.entries) == 0 {
 		return false
 	}
 	var s split
 	if row.Crop == "" {
-		s = splitFarm(before, after, c.rho)
+		s = splitFarm(before, after, c.splitCrop)
 		row.OtherCrops = records.Known(s.crops)
 	} else {
-		s = splitCrop(before, after, c.rho(row.Crop))
+		s = c.splitCrop(before, after)
 	}
-	row.Before, row.After = c.side(before, row.Crop, row.From), c.side(after, row.Crop, row.To)
+	row.Before, row.After = c.side(before), c.side(after)
 	row.Before.Later, row.After.Later = codesOf(soonBefore), codesOf(soonAfter)
 	row.Change = row.After.Figure.Value - row.Before.Figure.Value
 	row.Same, row.OtherKinds, row.Share, row.Groups, row.variance = s.same, s.kinds, s.share, s.parts, s.variance
 	return true
 }
 
-// sideOf pools batches; without any there is no figure.
-func sideOf(entries []entry) Side {
-	sum := sumOf(entries)
-	s := Side{Batches: len(entries), N: sum.N}
-	if len(entries) > 0 {
-		s.Figure = records.Known(sum.X / sum.N)
+// splitCrop splits the change of a crop; the farm asks for it, and then the crop itself.
+func (c comparison) splitCrop(before, after *pool) split {
+	pair := [2]*pool{before, after}
+	s, known := c.crops[pair]
+	if !known {
+		s = splitCrop(before, after, c.rho(before.crop))
+		c.crops[pair] = s
 	}
 	return s
 }
 
 // side is a whole season of the farm or a crop, with what is not in its figure.
-func (c comparison) side(entries []entry, crop string, season int) Side {
-	s := sideOf(entries)
-	s.Weight = 1
-	for _, b := range c.left {
-		if b.Season == season && (crop == "" || b.Crop == crop) {
-			s.LeftOut++
-		}
-	}
-	s.NoPlant = codesOf(batch.Filter(c.noPlant, func(e entry) bool {
-		return e.Season == season && (crop == "" || e.Crop == crop)
-	}))
-	return s
+func (c comparison) side(p *pool) Side {
+	of := p.pooled()
+	return Side{Figure: of.Figure, Batches: of.Batches, N: of.N, Weight: 1, LeftOut: c.left[p.like], NoPlant: c.noPlant[p.like]}
 }
 
 // rho is the correlation of cells within a batch of a crop; 0 where there is none.

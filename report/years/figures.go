@@ -41,7 +41,7 @@ type Side struct {
 	Figure  Num     // share of 1, or money a plant; missing of a part that the season lacks
 	Batches int     // in the figure
 	N       float64 // cells looked at, cells sown or usable plants
-	Weight  float64 // of a part: N as a share of all of the season's; of a whole 1
+	Weight  float64 // 1: a season is the whole of itself
 	LeftOut int     // batches of the season, and crop, without a figure of the measure
 	// Later are batches whose figure did not stand yet by the day and month of today (rule
 	// "A running season"); NoPlant, of cost, those of groups without a usable plant. Codes,
@@ -83,10 +83,18 @@ type Part struct {
 	Kind         string
 	SeedsPerCell int
 
-	Before, After Side
+	Before, After Pooled
 	Same          float64
 	OtherKinds    float64
 	OtherCrops    float64 // of a crop
+}
+
+// Pooled is one season of a part: its figure, and what that rests on, as in Side.
+type Pooled struct {
+	Figure  Num
+	Batches int
+	N       float64
+	Weight  float64 // N as a share of all of the season's
 }
 
 // Piece is one of the three parts of a change.

@@ -79,8 +79,17 @@ func (m measure) entries(all []*money.Borne) (entries, without []entry) {
 			entries = append(entries, entry{b, count})
 		}
 	}
-	_, groups := batch.GroupBy(entries, likeOf)
-	rests := func(e entry) bool { return sumOf(groups[likeOf(e)]).N > noPlants }
+	bare := map[like]bool{}
+	keys, groups := batch.GroupBy(entries, likeOf)
+	for _, k := range keys {
+		if !(sumOf(groups[k]).N > noPlants) {
+			bare[k] = true
+		}
+	}
+	if len(bare) == 0 {
+		return entries, nil
+	}
+	rests := func(e entry) bool { return !bare[likeOf(e)] }
 	return batch.Filter(entries, rests), batch.Filter(entries, func(e entry) bool { return !rests(e) })
 }
 
@@ -120,7 +129,3 @@ func codesOf(entries []entry) []string {
 	slices.Sort(codes)
 	return codes
 }
-
-// The keys by which batches are split.
-func cropOf(e entry) string { return e.Crop }
-func seasonOf(e entry) int  { return e.Season }

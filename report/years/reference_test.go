@@ -58,7 +58,10 @@ func made(season int, crop, variety string, n, share float64) entry {
 	return entry{borne, estimate.Count{X: n * share, N: n}}
 }
 
-func noRho(string) float64 { return 0 }
+// seasonOf pools the batches of a season.
+func seasonOf(entries []entry) *pool { return poolsBy(entries, seasonLike)[0] }
+
+func noRho(before, after *pool) split { return splitCrop(before, after, 0) }
 
 // Heads of households by age (Das Gupta 1993, Table 5.1): the ages as varieties of one
 // crop, then as crops of a farm.
@@ -72,16 +75,16 @@ func TestSplitAgreesWithDasGupta(t *testing.T) {
 		}
 	}
 	want := func(quantity string) float64 { return expected(t, "dasgupta_headship", "headship", quantity) }
-	crop := splitCrop(kinds[0], kinds[1], 0)
+	crop := splitCrop(seasonOf(kinds[0]), seasonOf(kinds[1]), 0)
 	near(t, "same, of one crop", crop.same, want("kitagawa_rate_component"), 1e-9)
 	near(t, "other kinds, of one crop", crop.kinds, want("kitagawa_composition_component"), 1e-9)
 	near(t, "share", crop.share, 1, 1e-12)
-	farm := splitFarm(crops[0], crops[1], noRho)
+	farm := splitFarm(seasonOf(crops[0]), seasonOf(crops[1]), noRho)
 	near(t, "same, of a farm", farm.same, want("kitagawa_rate_component"), 1e-9)
 	near(t, "other kinds, of a farm", farm.kinds, 0, 0)
 	near(t, "other crops, of a farm", farm.crops, want("kitagawa_composition_component"), 1e-9)
-	near(t, "before", ratio(crops[0]), want("crude_standardised_1970"), 1e-9)
-	near(t, "after", ratio(crops[1]), want("crude_standardised_1985"), 1e-9)
+	near(t, "before", seasonOf(crops[0]).ratio(), want("crude_standardised_1970"), 1e-9)
+	near(t, "after", seasonOf(crops[1]).ratio(), want("crude_standardised_1985"), 1e-9)
 }
 
 // Earnings a person = earnings an earner x share of earners (Das Gupta 1993, Table 2.1):
@@ -96,7 +99,7 @@ func TestSplitOfAProduct(t *testing.T) {
 	want := func(quantity string) float64 {
 		return expected(t, "dasgupta_product", "table2_1_earnings", quantity)
 	}
-	s := splitFarm(season[0], season[1], noRho)
+	s := splitFarm(seasonOf(season[0]), seasonOf(season[1]), noRho)
 	near(t, "same", s.same, want("avg_earnings_effect"), 1e-6)
 	near(t, "other crops", s.crops, want("earner_share_effect"), 1e-6)
 	near(t, "change", s.same+s.kinds+s.crops, want("crude_effect"), 1e-6)
@@ -112,7 +115,7 @@ func TestSplitOfThreeFactors(t *testing.T) {
 		births, young, women := number(t, rows[2][2+i]), number(t, rows[3][2+i]), number(t, rows[4][2+i])
 		season[i] = []entry{made(i, "women", "15-49", young*women, births), made(i, "women", "others", (1-young)*women, 0), made(i, "men", "", 1-women, 0)}
 	}
-	s := splitFarm(season[0], season[1], noRho)
+	s := splitFarm(seasonOf(season[0]), seasonOf(season[1]), noRho)
 	near(t, "change", s.same+s.kinds+s.crops, expected(t, "dasgupta_product", "table2_2_birth_rate", "crude_effect"), 1e-9)
 	if !(s.same > 0 && s.kinds > 0 && s.crops < 0) {
 		t.Errorf("more births a woman, more young women, fewer women: %+v", s)

@@ -21,12 +21,13 @@ func runningSeason(b *batch.Batches) int {
 // upTo parts batches whose figure stood by a day from those whose figure did not; all
 // stand where the day is unknown: no season runs. A measure without such a day has no
 // comparison while a season runs: none stands.
-func (c comparison) upTo(day records.Date, entries []entry) (stood, later []entry) {
+func (c comparison) upTo(day records.Date, all *pool) (stood *pool, later []entry) {
 	if !day.Known() {
-		return entries, nil
+		return all, nil
 	}
 	in := func(e entry) bool { return c.stoodBy(e, day) }
-	return batch.Filter(entries, in), batch.Filter(entries, func(e entry) bool { return !in(e) })
+	some := batch.Filter(all.entries, in)
+	return &pool{like: all.like, entries: some, sum: sumOf(some)}, batch.Filter(all.entries, func(e entry) bool { return !in(e) })
 }
 
 func (c comparison) stoodBy(e entry, day records.Date) bool {

@@ -1,99 +1,88 @@
 package years
 
 import (
-	"cmp"
 	"math"
-	"slices"
 
-	"traybook/records"
-	"traybook/report/batch"
 	"traybook/report/estimate"
 )
 
-// like is what sowings of one crop have in common that are alike; season tells those of
-// one season apart from another's, 0 where they are set side by side.
-type like struct {
-	season        int
-	crop, variety string
-	cells         records.Maybe[int]
-	kind          string
-	seeds         int
-}
-
-func likeOf(e entry) like {
-	return like{e.Season, e.Crop, e.Variety, e.TrayCells, e.Kind, e.SeedsPerCell}
-}
-
-// acrossSeasons is the like of a batch whatever its season.
-func acrossSeasons(e entry) like {
-	l := likeOf(e)
-	l.season = 0
-	return l
-}
-
-func (l like) compare(o like) int {
-	return cmp.Or(cmp.Compare(l.crop, o.crop), cmp.Compare(l.variety, o.variety), cmp.Compare(l.cells.Or(-1), o.cells.Or(-1)),
-		cmp.Compare(l.kind, o.kind), cmp.Compare(l.seeds, o.seeds))
-}
-
-// paired is the batches of one key in two seasons, and their weights: what they rest on
-// as a share of all.
-type paired[K comparable] struct {
-	key           K
-	before, after []entry
+// paired is one part of two seasons, and its weights: what it rests on as a share of all.
+type paired struct {
+	before, after *pool
 	wasOf, isOf   float64
 }
 
-// pairUp sets two seasons side by side, in the order of the keys; n is what each season
-// rests on, above 0.
-func pairUp[K comparable](before, after []entry, key func(entry) K, order func(a, b K) int) []paired[K] {
-	keys, _ := batch.GroupBy(slices.Concat(before, after), key)
-	_, was := batch.GroupBy(before, key)
-	_, is := batch.GroupBy(after, key)
-	slices.SortFunc(keys, order)
-	n, m := sumOf(before).N, sumOf(after).N
-	pairs := make([]paired[K], len(keys))
-	for i, k := range keys {
-		pairs[i] = paired[K]{k, was[k], is[k], sumOf(was[k]).N / n, sumOf(is[k]).N / m}
+// nothing stands for what a season lacks.
+var nothing = &pool{}
+
+// pairUp sets the parts of two seasons side by side, in their order; n and m are what each
+// season rests on, above 0.
+func pairUp(before, after []*pool, n, m float64) []paired {
+	pairs := make([]paired, 0, max(len(before), len(after)))
+	for len(before)+len(after) > 0 {
+		p := paired{before: nothing, after: nothing}
+		order := firstOf(before, after)
+		if order <= 0 {
+			p.before, before = before[0], before[1:]
+		}
+		if order >= 0 {
+			p.after, after = after[0], after[1:]
+		}
+		p.wasOf, p.isOf = p.before.sum.N/n, p.after.sum.N/m
+		pairs = append(pairs, p)
 	}
 	return pairs
 }
 
-// inBoth reports whether both seasons have the key.
-func (p paired[K]) inBoth() bool { return len(p.before) > 0 && len(p.after) > 0 }
+// firstOf tells which list has the next part: below 0 the one before, above 0 the one
+// after, 0 both.
+func firstOf(before, after []*pool) int {
+	switch {
+	case len(after) == 0:
+		return -1
+	case len(before) == 0:
+		return 1
+	}
+	return before[0].compare(after[0].like)
+}
+
+// inBoth reports whether both seasons have the part.
+func (p paired) inBoth() bool { return p.before != nothing && p.after != nothing }
+
+// like is what its batches have in common, in either season.
+func (p paired) like() like {
+	if p.before == nothing {
+		return p.after.like
+	}
+	return p.before.like
+}
 
 // weight is the mean of the weights of both seasons.
-func (p paired[K]) weight() float64 { return (p.wasOf + p.isOf) / 2 }
+func (p paired) weight() float64 { return (p.wasOf + p.isOf) / 2 }
 
 // rates are what it did in either season; what one season lacks keeps the other's rate.
-func (p paired[K]) rates() (was, is float64) {
-	was, is = ratio(p.before), ratio(p.after)
+func (p paired) rates() (was, is float64) {
+	was, is = p.before.ratio(), p.after.ratio()
 	switch {
-	case len(p.before) == 0:
+	case p.before == nothing:
 		was = is
-	case len(p.after) == 0:
+	case p.after == nothing:
 		is = was
 	}
 	return was, is
 }
 
-// mix is what came of the weight that the key gained or lost: by its rate beside that of
-// all, so that over all keys it adds up to Kitagawa's second part.
-func (p paired[K]) mix(all float64) float64 {
+// mix is what came of the weight that the part gained or lost: by its rate beside that of
+// all, so that over all parts it adds up to Kitagawa's second part.
+func (p paired) mix(all float64) float64 {
 	was, is := p.rates()
 	return ((was+is)/2 - all) * (p.isOf - p.wasOf)
 }
 
-func (p paired[K]) part(crop string) Part {
-	before, after := sideOf(p.before), sideOf(p.after)
+func (p paired) part() Part {
+	of, before, after := p.like(), p.before.pooled(), p.after.pooled()
 	before.Weight, after.Weight = p.wasOf, p.isOf
-	return Part{Crop: crop, Before: before, After: after}
-}
-
-// ratio is the pooled figure of batches that rest on something.
-func ratio(entries []entry) float64 {
-	sum := sumOf(entries)
-	return sum.X / sum.N
+	return Part{Crop: of.crop, Variety: of.variety, Cells: of.cells, Kind: of.kind, SeedsPerCell: of.seeds, Before: before, After: after}
 }
 
 // split is a change in parts (rule "Year over year"), and the variance of same.
@@ -104,19 +93,18 @@ type split struct {
 }
 
 // splitCrop splits the change of one crop by groups of like sowings. rho is the crop's.
-func splitCrop(before, after []entry, rho float64) split {
-	pairs := pairUp(before, after, acrossSeasons, like.compare)
-	middle := (ratio(before) + ratio(after)) / 2
-	var s split
+func splitCrop(before, after *pool, rho float64) split {
+	pairs := pairUp(before.kinds(), after.kinds(), before.sum.N, after.sum.N)
+	middle := (before.ratio() + after.ratio()) / 2
+	s := split{parts: make([]Part, 0, len(pairs))}
 	for _, p := range pairs {
-		part := p.part(p.key.crop)
-		part.Variety, part.Cells, part.Kind, part.SeedsPerCell = p.key.variety, p.key.cells, p.key.kind, p.key.seeds
+		part := p.part()
 		part.OtherKinds = p.mix(middle)
 		if w := p.weight(); p.inBoth() {
 			was, is := p.rates()
 			part.Same = w * (is - was)
 			s.share += w
-			s.variance += w * w * (varianceOf(p.before, rho) + varianceOf(p.after, rho))
+			s.variance += w * w * (p.before.variance(rho) + p.after.variance(rho))
 		}
 		s.parts = append(s.parts, part)
 	}
@@ -124,20 +112,19 @@ func splitCrop(before, after []entry, rho float64) split {
 	return s.tidied()
 }
 
-// splitFarm splits the change of the farm by crops, each of them split in turn. rho is by
-// crop.
-func splitFarm(before, after []entry, rho func(crop string) float64) split {
-	pairs := pairUp(before, after, cropOf, cmp.Compare[string])
-	middle := (ratio(before) + ratio(after)) / 2
-	var s split
+// splitFarm splits the change of the farm by crops, each of them split in turn by crop.
+func splitFarm(before, after *pool, crop func(before, after *pool) split) split {
+	pairs := pairUp(before.crops(), after.crops(), before.sum.N, after.sum.N)
+	middle := (before.ratio() + after.ratio()) / 2
+	s := split{parts: make([]Part, 0, len(pairs))}
 	for _, p := range pairs {
-		part := p.part(p.key)
+		part := p.part()
 		part.OtherCrops = p.mix(middle)
 		if w := p.weight(); p.inBoth() {
-			crop := splitCrop(p.before, p.after, rho(p.key))
-			part.Same, part.OtherKinds = w*crop.same, w*crop.kinds
-			s.share += w * crop.share
-			s.variance += w * w * crop.variance
+			of := crop(p.before, p.after)
+			part.Same, part.OtherKinds = w*of.same, w*of.kinds
+			s.share += w * of.share
+			s.variance += w * w * of.variance
 		}
 		s.same, s.kinds = s.same+part.Same, s.kinds+part.OtherKinds
 		s.parts = append(s.parts, part)
@@ -147,7 +134,7 @@ func splitFarm(before, after []entry, rho func(crop string) float64) split {
 }
 
 // weighted is one season of the pairs.
-func weighted[K comparable](pairs []paired[K], before bool) []estimate.Weighted {
+func weighted(pairs []paired, before bool) []estimate.Weighted {
 	list := make([]estimate.Weighted, len(pairs))
 	for i, p := range pairs {
 		was, is := p.rates()

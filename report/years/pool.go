@@ -1,0 +1,90 @@
+package years
+
+import (
+	"cmp"
+	"slices"
+
+	"traybook/records"
+	"traybook/report/batch"
+	"traybook/report/estimate"
+)
+
+// like is what the batches of a pool have in common: of a season nothing else, of a crop
+// its name, of sowings that are alike all of it.
+type like struct {
+	season        int
+	crop, variety string
+	cells         records.Maybe[int]
+	kind          string
+	seeds         int
+}
+
+func likeOf(e entry) like {
+	return like{e.Season, e.Crop, e.Variety, e.TrayCells, e.Kind, e.SeedsPerCell}
+}
+
+func seasonLike(e entry) like { return like{season: e.Season} }
+func cropLike(e entry) like   { return like{season: e.Season, crop: e.Crop} }
+
+// compare sets likes of any seasons side by side: it is 0 for those that differ in season
+// alone.
+func (l like) compare(o like) int {
+	return cmp.Or(cmp.Compare(l.crop, o.crop), cmp.Compare(l.variety, o.variety), cmp.Compare(l.cells.Or(-1), o.cells.Or(-1)),
+		cmp.Compare(l.kind, o.kind), cmp.Compare(l.seeds, o.seeds))
+}
+
+// pool is batches of one season that have something in common, in their order, and what
+// they add up to. The parts that it falls into are looked for once, however many seasons
+// it is set beside.
+type pool struct {
+	like
+	entries []entry
+	sum     estimate.Count
+	parts   []*pool // by like: of a season its crops, of a crop its like sowings
+	varies  Num     // the variance of its rate, once asked for
+}
+
+// poolsBy splits batches by a key, in the order of likes.
+func poolsBy(entries []entry, key func(entry) like) []*pool {
+	keys, groups := batch.GroupBy(entries, key)
+	slices.SortFunc(keys, func(a, b like) int { return cmp.Or(cmp.Compare(a.season, b.season), a.compare(b)) })
+	pools, of := make([]*pool, len(keys)), make([]pool, len(keys))
+	for i, k := range keys {
+		of[i] = pool{like: k, entries: groups[k], sum: sumOf(groups[k])}
+		pools[i] = &of[i]
+	}
+	return pools
+}
+
+// crops are the crops of a season.
+func (p *pool) crops() []*pool { return p.split(cropLike) }
+
+// kinds are the like sowings of a crop.
+func (p *pool) kinds() []*pool { return p.split(likeOf) }
+
+func (p *pool) split(key func(entry) like) []*pool {
+	if p.parts == nil {
+		p.parts = poolsBy(p.entries, key)
+	}
+	return p.parts
+}
+
+// ratio is the pooled figure of batches that rest on something.
+func (p *pool) ratio() float64 { return p.sum.X / p.sum.N }
+
+// variance is that of its rate (rule "Variance of a rate"); rho is its crop's.
+func (p *pool) variance(rho float64) float64 {
+	if !p.varies.Known {
+		p.varies = records.Known(varianceOf(p.entries, rho))
+	}
+	return p.varies.Value
+}
+
+// pooled is its figure and what that rests on; without any batch there is no figure.
+func (p *pool) pooled() Pooled {
+	s := Pooled{Batches: len(p.entries), N: p.sum.N}
+	if len(p.entries) > 0 {
+		s.Figure = records.Known(p.ratio())
+	}
+	return s
+}
