@@ -39,30 +39,30 @@ func (a *accounts) allocate(row *costRow, days *dayRates) bool {
 // that it names (rule "Direct rows").
 func (a *accounts) direct(row *costRow) bool {
 	if row.Batch != "" {
-		b := a.byCode[row.Batch]
+		b := a.of(row.Batch)
 		if b != nil {
-			b.bear(row, row.amount)
+			a.bear(b, row, row.amount)
 		}
 		return b != nil
 	}
 	batches := batch.Filter(a.bySeason[row.season], func(b *Borne) bool {
 		return (row.Crop == "" || b.Crop == row.Crop) && (row.Tray == "" || b.Tray == row.Tray)
 	})
-	return split(row, batches, weightOf(row, batches)) || split(row, batches, byTrays)
+	return a.split(row, batches, weightOf(row, batches)) || a.split(row, batches, byTrays)
 }
 
 // shared spreads a season's seed, mix, feed, equipment and other (rules "Seed",
 // "Mix", "Other shared rows"); where nothing has a weight, by trays, as direct rows.
 func (a *accounts) shared(row *costRow) bool {
 	batches := a.bySeason[row.season]
-	if row.Category == records.Seed && split(row, a.withoutPricedLot(batches), bySeeds) {
+	if row.Category == records.Seed && a.split(row, a.withoutPricedLot(batches), bySeeds) {
 		return true
 	}
-	return split(row, batches, weightOf(row, batches)) || split(row, batches, byTrays)
+	return a.split(row, batches, weightOf(row, batches)) || a.split(row, batches, byTrays)
 }
 
 // split splits a row by weight; false where no batch has any.
-func split(row *costRow, batches []*Borne, w weight) bool {
+func (a *accounts) split(row *costRow, batches []*Borne, w weight) bool {
 	all := 0.0
 	for _, b := range batches {
 		all += w(b)
@@ -72,18 +72,8 @@ func split(row *costRow, batches []*Borne, w weight) bool {
 	}
 	for _, b := range batches {
 		if claim := w(b); claim > 0 {
-			b.bear(row, row.amount*(claim/all))
+			a.bear(b, row, row.amount*(claim/all))
 		}
 	}
 	return true
-}
-
-// bear lets a batch bear a part of a row.
-func (b *Borne) bear(row *costRow, amount float64) {
-	var part tally
-	part.add(amount)
-	b.sums.bear(row.Category, part)
-	if row.sows() {
-		b.sowing.join(part, 1)
-	}
 }

@@ -9,7 +9,7 @@ import (
 // tray sown, a plant gone out, that day), and at last each batch takes what its
 // own days hold: a row costs its days, not days times batches.
 type dayRates struct {
-	borne    []*Borne
+	*accounts
 	settings records.Settings
 	first    records.Date             // day 0 of the slices
 	cold     map[records.Date]float64 // by day, where both outdoor readings are written
@@ -22,7 +22,7 @@ type dayRates struct {
 
 // newDayRates says what stood on each day.
 func newDayRates(a *accounts) *dayRates {
-	h := &dayRates{borne: a.borne, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]tally{}}
+	h := &dayRates{accounts: a, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]tally{}}
 	last := records.Date(0)
 	for _, b := range h.borne {
 		if h.first == 0 || b.Sown < h.first {
@@ -62,7 +62,7 @@ func (h *dayRates) spread(row *costRow) bool {
 	case row.task() == records.OutTask:
 		return ratesOf(h.perPlant, h.usable, days, row.amount) || h.failed(row)
 	}
-	return ratesOf(h.of(row.Category), h.stood, days, row.amount)
+	return ratesOf(h.perDay(row.Category), h.stood, days, row.amount)
 }
 
 // failed spreads labour of setting out over the batches that ended in its period
@@ -70,11 +70,11 @@ func (h *dayRates) spread(row *costRow) bool {
 func (h *dayRates) failed(row *costRow) bool {
 	ended := batch.Filter(h.borne, func(b *Borne) bool { return b.Ended() && b.End >= row.start && b.End <= row.end })
 	inPeriod := func(b *Borne) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
-	return split(row, ended, inPeriod) || split(row, ended, byTrays)
+	return h.split(row, ended, inPeriod) || h.split(row, ended, byTrays)
 }
 
-// of is the money a tray and day of a category.
-func (h *dayRates) of(c Category) []tally {
+// perDay is the money a tray and day of a category.
+func (h *dayRates) perDay(c Category) []tally {
 	if h.perTray[c] == nil {
 		h.perTray[c] = make([]tally, len(h.stood))
 	}
@@ -117,22 +117,15 @@ func sum(xs []float64) float64 {
 func (h *dayRates) settle() {
 	for _, b := range h.borne {
 		for c, per := range h.perTray { // each category goes to a part of its own
-			b.bearDays(c, h.overStay(b, per), b.Trays)
+			h.bearDays(b, c, h.overStay(b, per), b.Trays)
 		}
 		sowing := h.perSown[b.Sown-h.first]
-		b.bearDays(records.Labour, sowing, b.Trays)
-		b.sowing.join(sowing, b.Trays)
+		h.bearDays(b, records.Labour, sowing, b.Trays)
+		h.sums[b.Nth].sowing.join(sowing, b.Trays)
 		if b.Ended() && b.End >= h.first {
-			b.bearDays(records.Labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
+			h.bearDays(b, records.Labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
 		}
 	}
-}
-
-// bearDays lets a batch bear money of days for each of so many trays or plants.
-func (b *Borne) bearDays(c Category, each tally, times float64) {
-	var all tally
-	all.join(each, times)
-	b.sums.bear(c, all)
 }
 
 // overStay adds up the days that a batch stood.

@@ -26,8 +26,6 @@ type Borne struct {
 	Cost          Num     // total; missing where the book has no cost at all
 	PlantsMoved   float64 // plants of it that were potted on (taken off usable in cost figures)
 	PerTransplant Num
-	sums          partsTally // Parts while money is shared out
-	sowing        tally      // Sowing likewise
 }
 
 // Figures is what transplants cost, in all tables; each sorted by its key columns.

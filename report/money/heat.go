@@ -64,7 +64,7 @@ func (h *dayRates) heatBy(row *costRow, days []records.Date, cold func(records.D
 	if !(all > 0) {
 		return false
 	}
-	per := h.of(records.Heat)
+	per := h.perDay(records.Heat)
 	for _, d := range days {
 		if inside(d) {
 			per[d-h.first].add(row.amount * cold(d) / all)

@@ -44,8 +44,9 @@ func batchesOf(book *records.Book, list []*plants.Plants) *batch.Batches {
 	}
 	all := batch.New(book, nil, nil, 0) // for the tray codes
 	slices.SortFunc(list, func(a, b *plants.Plants) int { return cmp.Compare(a.Code, b.Code) })
-	for _, p := range list {
+	for i, p := range list {
 		b := p.Batch
+		b.Nth = i
 		b.Season = book.Settings.Season(b.Sown)
 		b.TrayDays = b.Trays * float64(max(0, b.End-b.Sown))
 		b.SeedsSown = records.Known(0.0)

@@ -29,7 +29,7 @@ type accounts struct {
 	all      *batch.Batches
 	book     *records.Book
 	borne    []*Borne // in the order of the batches
-	byCode   map[string]*Borne
+	sums     []sums   // of each, while money is shared out
 	bySeason map[int][]*Borne
 	lives    map[string]Life
 	lines    map[ledgerKey]*ledgerSum
@@ -41,21 +41,53 @@ type accounts struct {
 func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accounts {
 	a := &accounts{
 		all: b, book: book, lives: livesOf(b),
-		byCode: map[string]*Borne{}, bySeason: map[int][]*Borne{},
+		borne: make([]*Borne, len(p.Plants)), sums: make([]sums, len(p.Plants)),
 		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{},
 	}
-	for _, one := range p.Plants {
-		borne := &Borne{Plants: one}
-		a.borne = append(a.borne, borne)
-		a.byCode[one.Code] = borne
-		a.bySeason[one.Season] = append(a.bySeason[one.Season], borne)
+	of := make([]Borne, len(p.Plants))
+	for i, one := range p.Plants {
+		of[i].Plants, a.borne[i] = one, &of[i]
 	}
+	_, a.bySeason = batch.GroupBy(a.borne, func(b *Borne) int { return b.Season })
 	return a
+}
+
+// of is the batch with a code, or nil.
+func (a *accounts) of(code string) *Borne {
+	if b := a.all.Of(code); b != nil {
+		return a.borne[b.Nth]
+	}
+	return nil
+}
+
+// sums is what a batch bears while money is shared out.
+type sums struct {
+	partsTally
+	sowing tally
+}
+
+// bear lets a batch bear a part of a row.
+func (a *accounts) bear(b *Borne, row *costRow, amount float64) {
+	var part tally
+	part.add(amount)
+	of := &a.sums[b.Nth]
+	of.bear(row.Category, part)
+	if row.sows() {
+		of.sowing.join(part, 1)
+	}
+}
+
+// bearDays lets a batch bear money of days for each of so many trays or plants.
+func (a *accounts) bearDays(b *Borne, c Category, each tally, times float64) {
+	var all tally
+	all.join(each, times)
+	a.sums[b.Nth].bear(c, all)
 }
 
 // firstBorne closes what each batch bears of its own, before cost is handed on.
 func (a *accounts) firstBorne() {
 	for _, b := range a.borne {
-		b.Parts, b.Sowing = b.sums.parts(), b.sowing.value()
+		of := &a.sums[b.Nth]
+		b.Parts, b.Sowing = of.parts(), of.sowing.value()
 	}
 }

@@ -13,12 +13,12 @@ import (
 // batch, so that what was carried to a batch is carried on from it.
 func (a *accounts) pottingOn() {
 	potted := a.pottedOn()
-	givers, heirs := batch.GroupBy(batch.Filter(a.borne, a.cameOf), func(b *Borne) *Borne { return a.byCode[b.From] })
+	givers, heirs := batch.GroupBy(batch.Filter(a.borne, a.cameOf), func(b *Borne) *Borne { return a.of(b.From) })
 	slices.SortFunc(givers, func(x, y *Borne) int {
 		return cmp.Or(cmp.Compare(x.Sown, y.Sown), cmp.Compare(x.Code, y.Code))
 	})
 	for _, from := range givers {
-		handOn(from, heirs[from], potted[from.Code])
+		a.handOn(from, heirs[from], potted[from.Code])
 	}
 }
 
@@ -35,13 +35,16 @@ func (a *accounts) pottedOn() map[string]Num {
 
 // cameOf reports whether a batch came of another, sown before it.
 func (a *accounts) cameOf(b *Borne) bool {
-	from := a.byCode[b.From]
-	return b.From != "" && from != nil && b.Sown > from.Sown
+	if b.From == "" {
+		return false
+	}
+	from := a.of(b.From)
+	return from != nil && b.Sown > from.Sown
 }
 
 // handOn carries a batch's cost to its heirs. Potted is the plants that its own
 // rows say were potted on; without such rows the heirs' cells count.
-func handOn(from *Borne, heirs []*Borne, potted Num) {
+func (a *accounts) handOn(from *Borne, heirs []*Borne, potted Num) {
 	cells, trays := make([]float64, len(heirs)), make([]float64, len(heirs))
 	for i, b := range heirs {
 		cells[i], trays[i] = float64(b.CellsSown.Or(0)), b.Trays
@@ -59,16 +62,17 @@ func handOn(from *Borne, heirs []*Borne, potted Num) {
 	if !(all > 0) {
 		return
 	}
-	from.carry(-given)
+	a.carry(from, -given)
 	for i, heir := range heirs {
-		heir.carry(given * (claims[i] / all))
+		a.carry(heir, given*(claims[i]/all))
 	}
 }
 
 // carry lets a batch take cost over, or, below 0, hand it on.
-func (b *Borne) carry(amount float64) {
-	b.sums.carried.add(amount)
-	b.Parts.Carried = b.sums.carried.value()
+func (a *accounts) carry(b *Borne, amount float64) {
+	of := &a.sums[b.Nth].carried
+	of.add(amount)
+	b.Parts.Carried = of.value()
 }
 
 // UsableLeft is a batch's usable plants without those potted on (rule "Potting on").

@@ -9,14 +9,14 @@ import (
 // lots lets each batch bear the seed sown from a priced lot (rule "Seed"). A lot's
 // seed belongs to the sowing's season; seed in hand is in no season.
 func (a *accounts) lots() {
-	each := a.seedPrices()
+	each, seed := a.seedPrices(), &costRow{Cost: records.Cost{Category: records.Seed}}
 	for _, b := range a.borne {
 		price, priced := each[b.Lot]
 		if !priced || bySeeds(b) == 0 {
 			continue
 		}
 		amount := price * bySeeds(b)
-		b.bear(&costRow{Cost: records.Cost{Category: records.Seed}}, amount)
+		a.bear(b, seed, amount)
 		a.enter(b.Season, records.Seed, amount, true)
 	}
 }

@@ -46,7 +46,7 @@ func (a *accounts) trayChargesOf(c *batch.TrayCode) {
 		}
 		row := &costRow{Cost: records.Cost{Category: TrayCharge}, amount: charge}
 		sown := batch.Filter(a.bySeason[season], func(b *Borne) bool { return b.Tray == c.Code })
-		borne := split(row, sown, byTrays)
+		borne := a.split(row, sown, byTrays)
 		a.enter(season, TrayCharge, charge, borne)
 		if !borne {
 			a.unborne(season, TrayCharge, IdleTrays, charge)
