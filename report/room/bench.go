@@ -16,6 +16,8 @@ type bench struct {
 	kind      PlaceKind
 	uncounted bool
 	spans     []estimate.Span
+	load      []estimate.Step // once all stands there: what stood on each day, and
+	over      []estimate.Step // by how much that was more than it holds, where that is known
 	capacity
 }
 
@@ -57,6 +59,15 @@ func traysOf(code string, c *batch.TrayCode) *bench {
 		at.uncounted = true
 	}
 	return at
+}
+
+// addUp adds up what stood there.
+func (at *bench) addUp() {
+	at.load = estimate.Occupancy(at.spans)
+	if at.on(0).Known {
+		at.over = estimate.Occupancy(append(at.spans, at.levels()...))
+	}
+	at.spans = nil
 }
 
 // add puts an amount on a bench; what ends no later than it begins takes no room.

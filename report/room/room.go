@@ -15,12 +15,13 @@ import (
 func New(b *batch.Batches, standings []batch.Standing) *Figures {
 	benches := benchesOf(b, standings)
 	f := &Figures{}
+	for _, at := range benches {
+		at.addUp()
+		f.InUse = append(f.InUse, at.inUse()...)
+	}
 	for season := range b.Through() {
 		first, after := b.Settings.SeasonDays(season)
 		f.Load = append(f.Load, loads(benches, season, first, after)...)
-	}
-	for _, at := range benches {
-		f.InUse = append(f.InUse, at.inUse()...)
 	}
 	slices.SortStableFunc(f.InUse, func(a, b InUse) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Place, b.Place))
@@ -30,8 +31,8 @@ func New(b *batch.Batches, standings []batch.Standing) *Figures {
 
 // inUse is the load of a bench, a row whenever it changes.
 func (at *bench) inUse() []InUse {
-	var rows []InUse
-	for _, step := range estimate.Occupancy(at.spans) {
+	rows := make([]InUse, 0, len(at.load))
+	for _, step := range at.load {
 		day := records.Date(step.Day)
 		rows = append(rows, InUse{Date: day, Place: at.name, Trays: step.Amount, Capacity: at.on(day)})
 	}
@@ -43,7 +44,7 @@ func loads(benches []*bench, season int, first, after records.Date) []Load {
 	var all []Load
 	tightest := -1
 	for _, at := range benches {
-		load := at.load(first, after)
+		load := at.loadIn(first, after)
 		if load.Peak == 0 {
 			continue
 		}
@@ -63,12 +64,11 @@ func loads(benches []*bench, season int, first, after records.Date) []Load {
 // exact float64.
 const noise = 1e-9
 
-// load is the load of a bench from first until the day before after; a peak of 0
+// loadIn is the load of a bench from first until the day before after; a peak of 0
 // where nothing stood.
-func (at *bench) load(first, after records.Date) Load {
+func (at *bench) loadIn(first, after records.Date) Load {
 	load := Load{Place: at.name, Kind: at.kind, Uncounted: at.uncounted, Capacity: at.most(first, after)}
-	spans := within(at.spans, first, after)
-	peak, day, some := estimate.Peak(estimate.Occupancy(spans))
+	peak, day, some := estimate.Peak(within(at.load, first, after))
 	if !some {
 		return load
 	}
@@ -76,8 +76,7 @@ func (at *bench) load(first, after records.Date) Load {
 	if !load.Capacity.Known {
 		return load
 	}
-	over := estimate.Occupancy(append(spans, within(at.levels(), first, after)...))
-	load.DaysOver = records.Known(estimate.DaysOver(over, noise, int(after)))
+	load.DaysOver = records.Known(estimate.DaysOver(within(at.over, first, after), noise, int(after)))
 	load.GrowthLeft = records.Known(growthLeft(load.Capacity.Value, load.Peak))
 	return load
 }
@@ -90,14 +89,14 @@ func growthLeft(capacity, peak float64) float64 {
 	return capacity/peak - 1
 }
 
-// within cuts spans to the days from first until the day before after.
-func within(spans []estimate.Span, first, after records.Date) []estimate.Span {
-	var cut []estimate.Span
-	for _, s := range spans {
-		s.Start, s.End = max(s.Start, int(first)), min(s.End, int(after))
-		if s.End > s.Start {
-			cut = append(cut, s)
-		}
+// within cuts the levels of all time to the days from first until the day before after.
+func within(steps []estimate.Step, first, after records.Date) []estimate.Step {
+	byDay := func(s estimate.Step, d records.Date) int { return cmp.Compare(s.Day, int(d)) }
+	from, begins := slices.BinarySearchFunc(steps, first, byDay)
+	to, _ := slices.BinarySearchFunc(steps, after, byDay)
+	if begins || from == 0 || steps[from-1].Amount == 0 {
+		return steps[from:to]
 	}
-	return cut
+	stood := estimate.Step{Day: int(first), Amount: steps[from-1].Amount} // since before
+	return append([]estimate.Step{stood}, steps[from:to]...)
 }
