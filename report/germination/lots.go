@@ -33,8 +33,9 @@ func lots(book *records.Book, all []*Counted, scatter rate.Scatter) []Lot {
 		table = append(table, l)
 	}
 	slices.SortStableFunc(table, func(a, b Lot) int { return cmp.Compare(a.Code, b.Code) })
+	gaps := gapsOf(table)
 	for i := range table {
-		table[i].compare(table)
+		table[i].compare(gaps[table[i].Crop])
 	}
 	return table
 }
@@ -89,16 +90,30 @@ func isCluster(crop string) bool {
 	return slices.Contains(clusters, facts.Name)
 }
 
+// gapsOf is the gaps of the lots that have one, by crop, sorted.
+func gapsOf(table []Lot) map[string][]float64 {
+	gaps := map[string][]float64{}
+	for _, l := range table {
+		if gap := l.Gap(); gap.Known {
+			gaps[l.Crop] = append(gaps[l.Crop], gap.Value)
+		}
+	}
+	for _, of := range gaps {
+		slices.Sort(of)
+	}
+	return gaps
+}
+
 // compare says by how much the lot may lie below its packet, judged by the crop's other
 // lots, and whether it lies lower still. One day's sowings share their weather: they
 // cannot tell the seed from it.
-func (l *Lot) compare(all []Lot) {
+func (l *Lot) compare(gaps []float64) {
 	if l.Cluster {
 		return
 	}
 	l.Allowance = records.Known(usualAllowance)
-	if gaps := l.gapsOfOthers(all); len(gaps) >= enoughLots {
-		l.Allowance.Value = min(max(leastAllowance, rate.Median(gaps).Value+somewhatMore), mostAllowance)
+	if others, median := l.others(gaps); others >= enoughLots {
+		l.Allowance.Value = min(max(leastAllowance, median+somewhatMore), mostAllowance)
 	}
 	least := l.Label.Value - l.Allowance.Value - rate.Equal
 	switch {
@@ -112,15 +127,24 @@ func (l *Lot) compare(all []Lot) {
 	}
 }
 
-// gapsOfOthers is the gaps of the crop's other lots that have one.
-func (l *Lot) gapsOfOthers(all []Lot) []float64 {
-	var gaps []float64
-	for _, o := range all {
-		if gap := o.Gap(); gap.Known && o.Code != l.Code && o.Crop == l.Crop {
-			gaps = append(gaps, gap.Value)
-		}
+// others is how many of the crop's other lots have a gap, and the median of those gaps; gaps
+// are those of the crop, sorted, its own among them where it has one.
+func (l *Lot) others(gaps []float64) (n int, median float64) {
+	own := len(gaps)
+	if gap := l.Gap(); gap.Known {
+		own, _ = slices.BinarySearch(gaps, gap.Value)
+		n = -1
 	}
-	return gaps
+	if n += len(gaps); n <= 0 {
+		return 0, 0
+	}
+	at := func(i int) float64 { // of the others
+		if i >= own {
+			i++
+		}
+		return gaps[i]
+	}
+	return n, rate.Median([]float64{at((n - 1) / 2), at(n / 2)}).Value // of the middle two, which are one of an odd number
 }
 
 // Gap is how far a lot's seed came up below its packet. Missing where either is unknown,
