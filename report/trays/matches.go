@@ -23,9 +23,11 @@ func seedOf(b *money.Borne) sameSeed {
 	return sameSeed{b.Crop, b.Variety, b.Lot, b.SeedsPerCell}
 }
 
-// match finds the matched sowings of the pair; values are those of a plant, by crop.
-func (pr *pair) match(batches []*money.Borne, values map[string]Num) {
-	alike, of := batch.GroupBy(batch.Filter(batches, pr.compares), seedOf)
+// match finds the matched sowings of the pair; batches are those of each code, values
+// those of a plant, by crop.
+func (pr *pair) match(batches map[string][]*money.Borne, values map[string]Num) {
+	both := slices.Concat(batches[pr.tray.Code], batches[pr.other.Code])
+	alike, of := batch.GroupBy(batch.Filter(both, compares), seedOf)
 	for _, seed := range alike {
 		rest := slices.SortedFunc(slices.Values(of[seed]), sownOrder)
 		for len(rest) > 0 {
@@ -40,11 +42,9 @@ func (pr *pair) match(batches []*money.Borne, values map[string]Num) {
 	}
 }
 
-// compares reports whether a batch tells anything of the pair: from seed, for only then
-// do seed, lot and day say what stood side by side.
-func (pr *pair) compares(b *money.Borne) bool {
-	return (b.Tray == pr.tray.Code || b.Tray == pr.other.Code) && b.FromSeed && b.EntersUsable()
-}
+// compares reports whether a batch of either code tells anything of the pair: from seed,
+// for only then do seed, lot and day say what stood side by side.
+func compares(b *money.Borne) bool { return b.FromSeed && b.EntersUsable() }
 
 // sownOrder is by day sown, then batch.
 func sownOrder(a, b *money.Borne) int {

@@ -10,15 +10,16 @@ import (
 // reads.
 func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	f := &Figures{PlantValue: plantValues(b.Settings.TransplantValue, m)}
-	standings := b.Standings(1, nil)
+	standings := standingsIn(b.Standings(1, nil))
+	_, borne := batch.GroupBy(m.Borne, func(b *money.Borne) string { return b.Tray })
 	pairs, leftOut := pairsOf(b)
 	f.LeftOut = leftOut
 	for _, pr := range pairs {
-		pr.match(m.Borne, f.PlantValue)
+		pr.match(borne, f.PlantValue)
 	}
 	tells := trialOf(p, pairs)
 	for _, pr := range pairs {
-		back := pr.payback(m)
+		back := pr.payback(m, borne[pr.other.Code])
 		replay := pr.replay(b, standings)
 		next, d := pr.decide(&back, replay, b)
 		back.Buy, back.Uses, back.NotCompared = d.Buy, replay.uses, replay.notCompared
@@ -38,11 +39,12 @@ func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 func Next(f *Figures, b *batch.Batches, standings []batch.Standing) ([]NextTray, []Decision) {
 	var next []NextTray
 	var decisions []Decision
+	in := standingsIn(standings)
 	for i := range f.Payback {
 		back := &f.Payback[i]
 		pr := &pair{tray: b.Codes[back.Tray], other: b.Codes[back.Other], settings: b.Settings}
 		pr.matches = batch.Filter(f.Matches, func(m Match) bool { return m.Tray == back.Tray && m.Other == back.Other })
-		trays, d := pr.decide(back, pr.replay(b, standings), b)
+		trays, d := pr.decide(back, pr.replay(b, in), b)
 		next, decisions = append(next, trays...), append(decisions, d)
 	}
 	return next, decisions

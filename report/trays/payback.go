@@ -8,8 +8,9 @@ import (
 )
 
 // payback computes a pair's figures (rule "The average tray"): price, life, minutes and
-// mix always, the others where there are matches enough.
-func (pr *pair) payback(m *money.Figures) Payback {
+// mix always, the others where there are matches enough. ofOther are the batches in the
+// other.
+func (pr *pair) payback(m *money.Figures, ofOther []*money.Borne) Payback {
 	tray, other := pr.tray, pr.other
 	back := Payback{Tray: tray.Code, Other: other.Code, Cells: tray.Cells, Matches: len(pr.matches), Dates: pr.firstDates(),
 		Price: tray.Price, OtherPrice: other.Price, Minutes: tray.Minutes, OtherMinutes: other.Minutes, Why: pr.enough()}
@@ -17,7 +18,7 @@ func (pr *pair) payback(m *money.Figures) Payback {
 	pr.extras(&back, m.MixPerML)
 	if back.Why == "" {
 		pr.fromMatches(&back)
-		back.AtPlugPrice = pr.atPlugPrice(&back, m.Borne)
+		back.AtPlugPrice = pr.atPlugPrice(&back, ofOther)
 	}
 	return back
 }

@@ -9,13 +9,13 @@ import (
 
 // atPlugPrice is the answer where an extra plant saves buying one in (rule "Value of a
 // plant"); nil where no plug_price is written, the tray gives no more plants, no batch
-// of the other tells what was wanted, or there is no gain.
-func (pr *pair) atPlugPrice(back *Payback, batches []*money.Borne) *PlugPrice {
+// of the other, ofOther, tells what was wanted, or there is no gain.
+func (pr *pair) atPlugPrice(back *Payback, ofOther []*money.Borne) *PlugPrice {
 	price, extra := pr.settings.PlugPrice, back.Difference
 	if !price.Known || !(extra.Value > 0) || !back.Gain.Known {
 		return nil
 	}
-	wanting := batch.Filter(batches, pr.tellsGap)
+	wanting := batch.Filter(ofOther, tellsGap)
 	share := gapShare(wanting, extra.Value)
 	if !share.Known {
 		return nil
@@ -32,8 +32,8 @@ func (pr *pair) atPlugPrice(back *Payback, batches []*money.Borne) *PlugPrice {
 }
 
 // tellsGap reports whether a batch of the other tells if plants were lacking.
-func (pr *pair) tellsGap(b *money.Borne) bool {
-	return b.Tray == pr.other.Code && b.Ended() && b.EntersUsable() && b.Wanted.Known
+func tellsGap(b *money.Borne) bool {
+	return b.Ended() && b.EntersUsable() && b.Wanted.Known
 }
 
 // gapShare is the share of the extra plants of batches that would have filled a gap:

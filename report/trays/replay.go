@@ -24,11 +24,11 @@ type replayed struct {
 
 // replay hands trays of a pair's two codes, numbered on one row and anew each season,
 // to the needs of the last finished seasons.
-func (pr *pair) replay(b *batch.Batches, standings []batch.Standing) replayed {
+func (pr *pair) replay(b *batch.Batches, in standings) replayed {
 	r := replayed{seasons: b.FinishedSeasons(lastSeasons)}
-	within := batch.Filter(standings, func(s batch.Standing) bool { return slices.Contains(r.seasons, s.Season) })
-	r.notCompared = notCompared(batch.Filter(within, pr.unlike))
-	_, needs := batch.GroupBy(pr.dayNeeds(batch.Filter(within, pr.draws)), func(n dayNeed) int { return n.season })
+	draws, unlike := pr.parted(in, r.seasons)
+	r.notCompared = notCompared(unlike)
+	_, needs := batch.GroupBy(pr.dayNeeds(draws), func(n dayNeed) int { return n.season })
 	for _, season := range r.seasons {
 		for i, held := range estimate.Replay(eachTray(needs[season])) {
 			if i == len(r.uses) {
@@ -40,20 +40,32 @@ func (pr *pair) replay(b *batch.Batches, standings []batch.Standing) replayed {
 	return r
 }
 
-// draws reports whether a sowing draws on the pair's row of trays: any in the tray, and
-// those in the other of crops that were compared.
-func (pr *pair) draws(s batch.Standing) bool {
-	return s.Code == pr.tray.Code || s.Code == pr.other.Code && pr.compared(s.Crop)
+// standings is where batches stood, by tray code.
+type standings map[string][]batch.Standing
+
+func standingsIn(all []batch.Standing) standings {
+	_, in := batch.GroupBy(all, func(s batch.Standing) string { return s.Code })
+	return in
 }
 
-// unlike reports whether a sowing stood in the other, of a crop that was never compared.
-func (pr *pair) unlike(s batch.Standing) bool {
-	return s.Code == pr.other.Code && !pr.compared(s.Crop)
-}
-
-// compared reports whether a crop has a match.
-func (pr *pair) compared(crop string) bool {
-	return slices.ContainsFunc(pr.matches, func(m Match) bool { return m.Crop == crop })
+// parted are the sowings of some seasons that draw on the pair's row of trays, any in the
+// tray and those in the other of crops that have a match; and those in the other that do
+// not, of crops that were never compared.
+func (pr *pair) parted(in standings, seasons []int) (draws, unlike []batch.Standing) {
+	compared := map[string]bool{}
+	for _, m := range pr.matches {
+		compared[m.Crop] = true
+	}
+	within := func(s batch.Standing) bool { return slices.Contains(seasons, s.Season) }
+	draws = batch.Filter(in[pr.tray.Code], within)
+	for _, s := range batch.Filter(in[pr.other.Code], within) {
+		if compared[s.Crop] {
+			draws = append(draws, s)
+		} else {
+			unlike = append(unlike, s)
+		}
+	}
+	return draws, unlike
 }
 
 // notCompared adds up the trays of sowings by crop.
