@@ -21,6 +21,7 @@ const (
 type lookout struct {
 	batches  *batch.Batches
 	today    records.Date
+	yearAgo  records.Date
 	t50      map[string]Num // by crop, days
 	plants   *plants.Figures
 	short    shortage
@@ -28,9 +29,11 @@ type lookout struct {
 }
 
 func newLookout(b *batch.Batches, all []*Record, g *germination.Figures, p *plants.Figures, s *sowing.Figures) lookout {
-	l := lookout{batches: b, today: b.Today, t50: g.MedianT50, plants: p, short: shortageOf(all, s), replaced: map[string]bool{}}
+	l := lookout{batches: b, today: b.Today, yearAgo: batch.YearsBefore(b.Today, 1), t50: g.MedianT50, plants: p, short: shortageOf(all, s), replaced: map[string]bool{}}
 	for _, b := range all {
-		l.replaced[b.Replaces] = true
+		if b.Replaces != "" {
+			l.replaced[b.Replaces] = true
+		}
 	}
 	return l
 }
@@ -115,8 +118,10 @@ const earlierDays = 7
 
 // earlier: sown a year before the days ahead.
 func (l lookout) earlier(b *Record) (WeekLine, bool) {
-	first := batch.YearsBefore(l.today, 1)
-	return WeekLine{What: Earlier, Date: b.Sown, Value: b.Usable, Note: whatCame(b)}, first <= b.Sown && b.Sown < first+earlierDays
+	if b.Sown < l.yearAgo || b.Sown >= l.yearAgo+earlierDays {
+		return WeekLine{}, false
+	}
+	return WeekLine{What: Earlier, Date: b.Sown, Value: b.Usable, Note: whatCame(b)}, true
 }
 
 // whatCame says what came of a batch, in the terms of the data files.

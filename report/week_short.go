@@ -1,6 +1,8 @@
 package report
 
 import (
+	"sync"
+
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/estimate"
@@ -18,10 +20,11 @@ const slimChance = 0.1
 // slack keeps a chance that equals the slim one from falling a rounding error below it.
 const slack = 1e-12
 
-// basis is a rate and the batches that it rests on.
+// basis is a rate and the batches that it rests on; said is those in words.
 type basis struct {
 	rate float64
 	Rests
+	said func() string
 }
 
 // likeness is what batches have in common whose rate stands for another's: kind "*" any.
@@ -33,12 +36,12 @@ type likeness struct {
 }
 
 // likenesses are those of a batch from the nearest to the widest (rule "Short").
-func likenesses(b *Record) []likeness {
-	return []likeness{
-		{b.Crop, b.Variety, b.TrayCells, b.Kind, "crop, variety, cells and kind"},
-		{crop: b.Crop, cells: b.TrayCells, of: "crop and cells"},
-		{crop: b.Crop, of: "crop"},
-	}
+var likenesses = []func(*Record) likeness{
+	func(b *Record) likeness {
+		return likeness{b.Crop, b.Variety, b.TrayCells, b.Kind, "crop, variety, cells and kind"}
+	},
+	func(b *Record) likeness { return likeness{crop: b.Crop, cells: b.TrayCells, of: "crop and cells"} },
+	func(b *Record) likeness { return likeness{crop: b.Crop, of: "crop"} },
 }
 
 // shortage is what the batches before say of those that stand: how much of what came up
@@ -58,14 +61,12 @@ func shortageOf(all []*Record, s *sowing.Figures) shortage {
 		addBasis(of.kept, crop, "crop", split[crop], keptCount)
 	}
 	addBasis(of.kept, "", "book", kept, keptCount)
-	groups := map[likeness][]*Record{}
-	for _, b := range batch.Filter(all, func(b *Record) bool { return b.FromSeed && b.EntersUsable() }) {
-		for _, like := range likenesses(b) {
-			groups[like] = append(groups[like], b)
+	seeded := batch.Filter(all, func(b *Record) bool { return b.FromSeed && b.EntersUsable() })
+	for _, likeOf := range likenesses {
+		likes, alike := batch.GroupBy(seeded, likeOf)
+		for _, like := range likes {
+			addBasis(of.sown, like, like.of, alike[like], sownCount)
 		}
-	}
-	for like, of3 := range groups {
-		addBasis(of.sown, like, like.of, of3, sownCount)
 	}
 	return of
 }
@@ -76,7 +77,8 @@ func addBasis[K comparable](to map[K]basis, key K, of string, batches []*Record,
 	if pooled.Few() {
 		return
 	}
-	to[key] = basis{min(1, pooled.Share.Value), Rests{of, codesOf(batches, func(b *Record) string { return b.Code })}}
+	codes := codesOf(batches, codeOf)
+	to[key] = basis{min(1, pooled.Share.Value), Rests{of, codes}, sync.OnceValue(func() string { return "rests on " + listed(codes) })}
 }
 
 // keeps reports whether a batch tells how much of what came up was kept.
@@ -104,8 +106,8 @@ func (s shortage) keptOf(crop string) (basis, bool) {
 
 // sownOf is the usable rate of the nearest batches that are enough.
 func (s shortage) sownOf(b *Record) (basis, bool) {
-	for _, like := range likenesses(b) {
-		if of, ok := s.sown[like]; ok {
+	for _, likeOf := range likenesses {
+		if of, ok := s.sown[likeOf(b)]; ok {
 			return of, true
 		}
 	}
@@ -122,7 +124,10 @@ func (l lookout) likelyShort(b *Record) (WeekLine, bool) {
 		return WeekLine{}, false
 	}
 	forecast := float64(b.CellsSown.Value) * b.Emergence().Value * kept.rate
-	return l.shortLine(b, forecast, kept.Rests), forecast < float64(b.Wanted.Value)-noise
+	if forecast >= float64(b.Wanted.Value)-noise {
+		return WeekLine{}, false
+	}
+	return l.shortLine(b, forecast, kept), true
 }
 
 // sownTooFew: not counted yet, and by what like sowings gave it will hardly be enough.
@@ -132,9 +137,12 @@ func (l lookout) sownTooFew(b *Record) (WeekLine, bool) {
 		return WeekLine{}, false
 	}
 	chance := l.short.chance(b, of.rate)
-	line := l.shortLine(b, float64(b.CellsSown.Value)*of.rate, of.Rests)
+	if !chance.Known || chance.Value >= slimChance-slack {
+		return WeekLine{}, false
+	}
+	line := l.shortLine(b, float64(b.CellsSown.Value)*of.rate, of)
 	line.TooFewSown, line.Chance, line.Note = true, chance, "sown too few; "+line.Note
-	return line, chance.Known && chance.Value < slimChance-slack
+	return line, true
 }
 
 // chance is how likely a batch gives as many as wanted; 0 where it has fewer cells,
@@ -152,12 +160,12 @@ func (s shortage) chance(b *Record, rate float64) Num {
 
 // shortLine is a batch of which so many plants are to be expected. A re-sowing needs the
 // crop's median stay.
-func (l lookout) shortLine(b *Record, expected float64, on Rests) WeekLine {
+func (l lookout) shortLine(b *Record, expected float64, on basis) WeekLine {
 	stay := records.Date(l.batches.Stays.Of(b.Crop).Median)
 	due := b.Planned
 	if !due.Known() {
 		due = b.Sown + stay
 	}
 	return WeekLine{What: Short, Date: due - stay, ResowPossible: due-stay >= l.today, Expected: records.Known(expected),
-		Value: records.Known(float64(b.Wanted.Value) - expected), Rests: on, Note: "rests on " + listed(on.Batches)}
+		Value: records.Known(float64(b.Wanted.Value) - expected), Rests: on.Rests, Note: on.said()}
 }

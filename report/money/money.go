@@ -36,6 +36,7 @@ type accounts struct {
 	idle     map[unborneKey]*tally
 	has      map[Category]bool
 	hasSow   bool
+	priced   map[string]bool // lots with a price, once asked for
 }
 
 func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accounts {

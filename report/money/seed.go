@@ -47,9 +47,11 @@ func (a *accounts) seedPrices() map[string]float64 {
 // them was sown from seed, all that were sown have one: the caller then finds no
 // weight here.
 func (a *accounts) withoutPricedLot(batches []*Borne) []*Borne {
-	priced := map[string]bool{}
-	for _, lot := range a.book.Lots {
-		priced[lot.Code] = lot.Price.Known
+	if a.priced == nil {
+		a.priced = make(map[string]bool, len(a.book.Lots))
+		for _, lot := range a.book.Lots {
+			a.priced[lot.Code] = lot.Price.Known
+		}
 	}
-	return batch.Filter(batches, func(b *Borne) bool { return !priced[b.Lot] })
+	return batch.Filter(batches, func(b *Borne) bool { return !a.priced[b.Lot] })
 }
