@@ -46,8 +46,11 @@ var logGaps = []struct {
 func logsMissing(book *records.Book, all []*Record) []Missing {
 	var list []Missing
 	for _, l := range logGaps {
+		if has(book, l.log) {
+			continue
+		}
 		touched := batch.Filter(all, l.touches)
-		if has(book, l.log) || len(touched) == 0 {
+		if len(touched) == 0 {
 			continue
 		}
 		list = append(list, l.missing(0, len(touched), nil, l.newRows(touched, l.rows)))

@@ -38,6 +38,12 @@ func newLookout(b *batch.Batches, all []*Record, g *germination.Figures, p *plan
 	return l
 }
 
+// looks are what a batch is looked at for, whether it has ended or not.
+var looks = map[bool][]func(lookout, *Record) (WeekLine, bool){
+	true:  {lookout.fell, lookout.earlier},
+	false: {lookout.fell, lookout.earlier, lookout.toCount, lookout.again, lookout.late, lookout.likelyShort, lookout.sownTooFew},
+}
+
 // lines is what is due or wrong of every batch sown by today, and what came of those of a
 // year ago.
 func (l lookout) lines(all []*Record) []WeekLine {
@@ -46,12 +52,8 @@ func (l lookout) lines(all []*Record) []WeekLine {
 		if b.Sown > l.today {
 			continue
 		}
-		looks := []func(*Record) (WeekLine, bool){l.fell, l.earlier}
-		if b.EndHow == batch.Open {
-			looks = append(looks, l.toCount, l.again, l.late, l.likelyShort, l.sownTooFew)
-		}
-		for _, look := range looks {
-			if line, told := look(b); told {
+		for _, look := range looks[b.Ended()] {
+			if line, told := look(l, b); told {
 				line.Batch, line.Subject = b, b.Code
 				lines = append(lines, line)
 			}

@@ -28,13 +28,14 @@ type Sowing struct {
 // order, so that the order of a log's rows changes no digit.
 func Sowings(book *records.Book) []Sowing {
 	codes := agreed(book.Trays)
-	all := make([]Sowing, 0, len(book.Sowings))
+	rows := make([]*records.Sowing, len(book.Sowings))
 	for i := range book.Sowings {
-		s := &book.Sowings[i]
-		all = append(all, sownOf(s, codes[s.Tray], book.Settings))
+		rows[i] = &book.Sowings[i]
 	}
-	slices.SortStableFunc(all, func(a, b Sowing) int { return strings.Compare(a.Code, b.Code) })
-	for i := range all {
+	slices.SortStableFunc(rows, func(a, b *records.Sowing) int { return strings.Compare(a.Code, b.Code) })
+	all := make([]Sowing, len(rows))
+	for i, s := range rows {
+		all[i] = sownOf(s, codes[s.Tray], book.Settings)
 		all[i].Nth = i
 	}
 	return all

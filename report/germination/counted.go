@@ -7,8 +7,8 @@ import (
 	"traybook/report/rate"
 )
 
-// countedOf puts the counts of every batch beside it, how fast it came up, and
-// whether it was counted too early for a figure; medianT50 is by crop, days.
+// countedOf puts the counts of every batch beside it, and whether it was counted too early
+// for a figure; medianT50 is by crop, days.
 func countedOf(batches []*batch.Batch, counts []Counts, r readings) (all []*Counted, medianT50 map[string]Num) {
 	times, of := map[string][]float64{}, make([]Counted, len(batches))
 	all = make([]*Counted, len(batches))
@@ -16,7 +16,7 @@ func countedOf(batches []*batch.Batch, counts []Counts, r readings) (all []*Coun
 		one := &of[i]
 		one.Batch, one.Counts, all[i] = b, counts[b.Nth], one
 		one.Warmed = r.inChamber(one).n > 0
-		if one.time(); one.T50.Known {
+		if one.T50.Known {
 			times[b.Crop] = append(times[b.Crop], one.T50.Value)
 		}
 	}

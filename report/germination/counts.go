@@ -31,7 +31,9 @@ func countsOf(s *batch.Sowing, rows []*records.Count) Counts {
 		counts.Last = max(counts.Last, c.Date)
 	}
 	counts.Rows = used(s, rows, numbered)
-	counts.addUpTrays(s)
+	trays := seriesOf(s, counts.Rows)
+	counts.addUp(trays)
+	counts.time(s, trays)
 	return counts
 }
 
@@ -72,15 +74,15 @@ func cellsLooked(s *batch.Sowing, c *records.Count) int {
 	return s.CellsSown.Or(0)
 }
 
-// addUpTrays follows each tray to its last count and adds the trays up. In the sum
+// addUp follows each tray to its last count and adds the trays up. In the sum
 // no more cells ever came up than were looked at: losses of several days may be
 // written twice over.
-func (c *Counts) addUpTrays(s *batch.Sowing) {
-	if len(c.Rows) == 0 {
+func (c *Counts) addUp(trays []series) {
+	if len(trays) == 0 {
 		return
 	}
 	var looked, living, ever float64
-	for _, one := range seriesOf(s, c.Rows) {
+	for _, one := range trays {
 		end := len(one.dates) - 1
 		looked, living, ever = looked+one.cells[end], living+one.living[end], ever+one.everUp[end]
 	}

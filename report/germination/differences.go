@@ -42,11 +42,11 @@ type court struct {
 	rounds  map[string]round // of those judged, the last each was in
 }
 
-// round is a variety's contrast in the round that it was last judged in, and the
-// varieties that were left in it.
+// round is a variety's contrast in the round that it was last judged in, and the sums of
+// the varieties that were left in it, by layer.
 type round struct {
 	contrast
-	left []string
+	totals []sums
 }
 
 func courtOf(season int, crop string, layers []layer, scatter rate.Scatter) *court {
@@ -62,19 +62,20 @@ func courtOf(season int, crop string, layers []layer, scatter rate.Scatter) *cou
 	return c
 }
 
-// against sets a variety against those that are left.
-func (c *court) against(variety string, left []string) contrast {
-	return contrastOf(c.layers, variety, left, c.scatter.Rho, func(string) bool { return false })
+// against sets a variety against those that are left, itself among them, whose sums these
+// are.
+func (c *court) against(variety string, totals []sums) contrast {
+	return contrastOf(c.layers, variety, totals, c.scatter.Rho, records.Maybe[string]{})
 }
 
 // verdicts returns a row for each variety that ever stood beside another.
 func (c *court) verdicts() []Difference {
-	t := c.hold()
+	t, totals := c.hold(), totalsOf(c.layers, c.all)
 	var table []Difference
 	for _, v := range c.all {
 		last, judged := c.rounds[v]
 		if !judged {
-			last.contrast = c.against(v, c.all)
+			last.contrast = c.against(v, totals)
 		}
 		if last.weight == 0 {
 			continue
@@ -119,9 +120,10 @@ func (c *court) hold() (t float64) {
 // judge sets every variety that is left and has batches enough against the others; any
 // other keeps its last round.
 func (c *court) judge(left []string) (judged []string) {
+	totals := totalsOf(c.layers, left)
 	for _, v := range left {
-		if now := c.against(v, left); now.enough() {
-			c.rounds[v] = round{now, left}
+		if now := c.against(v, totals); now.enough() {
+			c.rounds[v] = round{now, totals}
 			judged = append(judged, v)
 		}
 	}
@@ -161,7 +163,7 @@ func (c *court) tried(variety string, last round, t float64) (verdict rate.Verdi
 	}
 	tried, most := verdict, -1.0
 	for _, one := range lots {
-		without := contrastOf(c.layers, variety, last.left, c.scatter.Rho, func(l string) bool { return l == one })
+		without := contrastOf(c.layers, variety, last.totals, c.scatter.Rho, records.Known(one))
 		moved := math.Abs(without.difference() - last.difference())
 		if (!without.enough() || without.clear(t) != verdict) && moved > most+rate.Equal {
 			tried, lot, most = byLot[verdict], one, moved

@@ -14,7 +14,7 @@ import (
 func emergence(in []*Counted, leftOut map[batch.Group]int, scatter rate.Scatter) []Emergence {
 	keys, groups := batch.GroupBy(in, groupOf)
 	slices.SortFunc(keys, batch.Order)
-	var table []Emergence
+	table := slices.Grow([]Emergence(nil), len(keys))
 	for _, g := range keys {
 		e := emergenceOf(g, groups[g], scatter)
 		e.LeftOut = leftOut[g]
@@ -60,7 +60,7 @@ func crops(in []*Counted, scatter rate.Scatter) []Emergence {
 	slices.SortFunc(keys, func(a, b batch.Group) int {
 		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop))
 	})
-	var table []Emergence
+	table := slices.Grow([]Emergence(nil), len(keys))
 	for _, g := range keys {
 		table = append(table, emergenceOf(g, groups[g], scatter))
 	}

@@ -20,17 +20,18 @@ type Counts struct {
 	Written    bool             // it has rows in counts.csv, used or not
 	Unnumbered bool             // counts without a tray number stood beside numbered ones
 	Last       records.Date     // of all its rows, used or not; unknown where there is none
+
+	T50, MeanDays Num // days; batches from seed counted on two or more days (rule "Timing")
+	BeforeDay     Num // in place of T50: day of the first count, where more than half stood by then
 }
 
 // Counted is a batch and what is known of how it came up.
 type Counted struct {
 	*batch.Batch
 	Counts
-	Early         bool // open and counted too early: left out of the figures of emergence (rule "Counted early")
-	CountedEarly  bool // its last count came before twice the crop's median T50
-	T50, MeanDays Num  // days; batches from seed counted on two or more days (rule "Timing")
-	BeforeDay     Num  // in place of T50: day of the first count, where more than half stood by then
-	Warmed        bool // readings of its chamber stand beside it
+	Early        bool // open and counted too early: left out of the figures of emergence (rule "Counted early")
+	CountedEarly bool // its last count came before twice the crop's median T50
+	Warmed       bool // readings of its chamber stand beside it
 }
 
 // Figures is what came up, in all its tables; each sorted by its key columns.

@@ -24,7 +24,7 @@ const (
 // lots returns a row for every lot of lots.csv, by code (rule "Lots").
 func lots(book *records.Book, all []*Counted, scatter rate.Scatter) []Lot {
 	_, batches := batch.GroupBy(all, lotOf)
-	var table []Lot
+	table := slices.Grow([]Lot(nil), len(book.Lots))
 	for _, row := range book.Lots {
 		l := lotFigure(row, batches[row.Code], scatter)
 		if book.Settings.LegalMinimum {

@@ -19,8 +19,10 @@ type series struct {
 
 // seriesOf splits counts, of which a tray has one a day, into those of each tray, by tray.
 func seriesOf(s *batch.Sowing, rows []*records.Count) []series {
-	rows = slices.Clone(rows)
-	slices.SortFunc(rows, byTray)
+	if !slices.IsSortedFunc(rows, byTray) {
+		rows = slices.Clone(rows)
+		slices.SortFunc(rows, byTray)
+	}
 	dates, numbers := make([]records.Date, len(rows)), make([]float64, 3*len(rows))
 	var all []series
 	for from, to := 0, 0; from < len(rows); from = to {

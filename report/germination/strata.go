@@ -44,6 +44,10 @@ func (s sums) plus(o sums) sums {
 	return sums{s.batches + o.batches, s.x + o.x, s.n + o.n, s.squares + o.squares}
 }
 
+func (s sums) less(o sums) sums {
+	return sums{s.batches - o.batches, s.x - o.x, s.n - o.n, s.squares - o.squares}
+}
+
 func (s sums) pooled(rho float64) estimate.Pooled {
 	return estimate.Pooled{X: s.x, N: s.n, D: estimate.DesignEffectOf(s.n, s.squares, rho)}
 }
@@ -104,25 +108,31 @@ func (c *contrast) add(one, rest sums, rho float64) {
 	c.weightedVariance += w * w * estimate.DifferenceVariance(one.pooled(rho), rest.pooled(rho))
 }
 
-// contrastOf sets a variety against the others that are left; of its own lots all but
-// those that without tells.
-func contrastOf(layers []layer, variety string, left []string, rho float64, without func(lot string) bool) contrast {
+// contrastOf sets a variety against the others that are left, of which, and of itself,
+// totals are the sums of each layer; of its own lots all but the one left out count, where
+// one is.
+func contrastOf(layers []layer, variety string, totals []sums, rho float64, leftOut records.Maybe[string]) contrast {
 	var c contrast
-	for _, l := range layers {
-		one, rest := l.all[variety], sums{}
-		for lot, of := range l.lots[variety] {
-			if without(lot) {
-				one = one.plus(sums{-of.batches, -of.x, -of.n, -of.squares})
-			}
+	for i, l := range layers {
+		all := l.all[variety]
+		one := all
+		if leftOut.Known {
+			one = one.less(l.lots[variety][leftOut.Value])
 		}
-		for _, v := range left {
-			if v != variety {
-				rest = rest.plus(l.all[v])
-			}
-		}
-		c.add(one, rest, rho)
+		c.add(one, totals[i].less(all), rho)
 	}
 	return c
+}
+
+// totalsOf adds up, layer by layer, the varieties that are left.
+func totalsOf(layers []layer, left []string) []sums {
+	totals := make([]sums, len(layers))
+	for i, l := range layers {
+		for _, v := range left {
+			totals[i] = totals[i].plus(l.all[v])
+		}
+	}
+	return totals
 }
 
 // lotsOf lists the lots of a variety's batches, sorted; the empty one stands for batches

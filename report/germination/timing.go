@@ -9,13 +9,16 @@ import (
 	"traybook/report/rate"
 )
 
-// time finds how fast a batch from seed came up (rule "Timing"). It needs counts on
-// two or more days after that of the sowing.
-func (c *Counted) time() {
-	if !c.FromSeed {
+// time finds how fast a batch from seed came up (rule "Timing"), of which trays are all
+// counts that are used. It needs counts on two or more days after that of the sowing.
+func (c *Counts) time(s *batch.Sowing, trays []series) {
+	if !s.FromSeed || len(trays) == 0 {
 		return
 	}
-	days, everUp := c.cumulative()
+	if c.Rows[0].Date <= s.Sown {
+		trays = seriesOf(s, c.after(s.Sown))
+	}
+	days, everUp := cumulative(s.Sown, trays)
 	if len(days) < 2 {
 		return
 	}
@@ -30,29 +33,40 @@ func (c *Counted) time() {
 	}
 }
 
-// cumulative is what had ever come up in the batch by each day of a count, days
-// since sowing. Counts of the day of sowing are dropped before all else, and a date
-// before it is a mistype. A tray keeps its figure until it is counted again and has none
-// before its first; one whose cells looked at change is left out.
-func (c *Counted) cumulative() (days, everUp []float64) {
-	later := c.Rows // by date
-	for len(later) > 0 && later[0].Date <= c.Sown {
-		later = later[1:]
+// after are the counts after a day: those of the day of sowing are dropped before all
+// else, and a date before it is a mistype.
+func (c *Counts) after(day records.Date) []*records.Count {
+	rows := c.Rows // by date
+	for len(rows) > 0 && rows[0].Date <= day {
+		rows = rows[1:]
 	}
-	kept := batch.Filter(seriesOf(&c.Sowing, later), func(s series) bool { return slices.Min(s.cells) == slices.Max(s.cells) })
+	return rows
+}
+
+// cumulative is what had ever come up in the batch by each day of a count, days since
+// sowing. A tray keeps its figure until it is counted again and has none before its
+// first; one whose cells looked at change is left out.
+func cumulative(sown records.Date, trays []series) (days, everUp []float64) {
+	trays = batch.Filter(trays, series.steady)
 	var dates []records.Date
-	for _, s := range kept {
-		dates = append(dates, s.dates...)
+	for i := range trays {
+		dates = append(dates, trays[i].dates...)
 	}
 	slices.Sort(dates)
-	for _, d := range slices.Compact(dates) {
-		total := 0.0
-		for _, s := range kept {
-			total += s.by(d)
+	dates = slices.Compact(dates)
+	days, everUp = make([]float64, len(dates)), make([]float64, len(dates))
+	for i, d := range dates {
+		days[i] = float64(d - sown)
+		for k := range trays {
+			everUp[i] += trays[k].by(d)
 		}
-		days, everUp = append(days, float64(d-c.Sown)), append(everUp, total)
 	}
 	return days, everUp
+}
+
+// steady reports whether as many cells were looked at each time.
+func (s series) steady() bool {
+	return !slices.ContainsFunc(s.cells, func(cells float64) bool { return cells != s.cells[0] })
 }
 
 // by is what had ever come up by a day, in cells.
@@ -70,7 +84,7 @@ func timing(all []*Counted) []Timing {
 	timed := batch.Filter(all, func(c *Counted) bool { return c.T50.Known || c.BeforeDay.Known })
 	keys, groups := batch.GroupBy(timed, groupOf)
 	slices.SortFunc(keys, batch.Order)
-	var table []Timing
+	table := slices.Grow([]Timing(nil), len(keys))
 	for _, g := range keys {
 		if t := timingOf(g, groups[g]); t.Batches > 0 {
 			table = append(table, t)

@@ -16,16 +16,20 @@ type weekKey struct {
 	crop, week string
 }
 
-func weekOf(c *Counted) weekKey { return weekKey{c.Season, c.Crop, isoWeek(c.Sown)} }
-
 // weeks returns what came up by crop and ISO week of sowing, with an interval by the
 // crop's scatter, beside how warm it was (rule "Losses, weeks, chambers").
 func weeks(in []*Counted, r readings, scatter rate.Scatter) []Week {
-	keys, groups := batch.GroupBy(in, weekOf)
+	names := map[records.Date]string{} // of the weeks, by day
+	keys, groups := batch.GroupBy(in, func(c *Counted) weekKey {
+		if names[c.Sown] == "" {
+			names[c.Sown] = isoWeek(c.Sown)
+		}
+		return weekKey{c.Season, c.Crop, names[c.Sown]}
+	})
 	slices.SortFunc(keys, func(a, b weekKey) int {
 		return cmp.Or(cmp.Compare(a.season, b.season), cmp.Compare(a.crop, b.crop), cmp.Compare(a.week, b.week))
 	})
-	var table []Week
+	table := slices.Grow([]Week(nil), len(keys))
 	for _, k := range keys {
 		w := Week{Season: k.season, Crop: k.crop, Week: k.week, Rate: scatter.Rate(k.crop, rate.Counts(groups[k], emergenceCount))}
 		w.Temp, w.TempOf = r.around(groups[k])

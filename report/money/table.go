@@ -24,7 +24,7 @@ func bySize(b *Borne) batch.Group {
 func (a *accounts) table(group func(*Borne) batch.Group) []Cost {
 	keys, groups := batch.GroupBy(a.borne, group)
 	slices.SortFunc(keys, batch.Order)
-	var table []Cost
+	table := slices.Grow([]Cost(nil), len(keys))
 	for _, g := range keys {
 		table = append(table, a.costOf(g, groups[g]))
 	}

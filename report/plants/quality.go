@@ -36,7 +36,7 @@ func (f *Figures) qualityBy(looked []*Plants, group func(*Plants) batch.Group) [
 	keys, groups := batch.GroupBy(looked, group)
 	slices.SortFunc(keys, batch.Order)
 	marks, scatter := marksBy(f.Plants, group), f.QualityScatter
-	var table []Quality
+	table := slices.Grow([]Quality(nil), len(keys))
 	for _, g := range keys {
 		q := Quality{Group: g, Marks: marks[g], Rate: scatter.Rate(g.Crop, rate.Counts(groups[g], qualityCount))}
 		for _, p := range groups[g] {

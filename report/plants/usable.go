@@ -25,7 +25,7 @@ func scatterUsable(all []*Plants, level float64) rate.Scatter {
 func (f *Figures) usable(group func(*Plants) batch.Group) []Usable {
 	keys, groups := batch.GroupBy(f.Plants, group)
 	slices.SortFunc(keys, batch.Order)
-	var table []Usable
+	table := slices.Grow([]Usable(nil), len(keys))
 	for _, g := range keys {
 		of := batch.Filter(groups[g], (*Plants).EntersUsable)
 		table = append(table, Usable{Group: g, LeftOut: len(groups[g]) - len(of),
