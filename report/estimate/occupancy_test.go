@@ -101,6 +101,32 @@ func TestOccupancyLaws(t *testing.T) {
 	})
 }
 
+// Where no sum is rounded, adding up in float64 gives what adding up exactly does; where
+// one is, it says so: quarters of trays never round, tenths soon do.
+func TestPlainLevelsAreExact(t *testing.T) {
+	rounds := 0
+	rapid.Check(t, func(t *rapid.T) {
+		parts := rapid.SampledFrom([]float64{4, 10}).Draw(t, "parts of a tray")
+		spans := rapid.SliceOfN(rapid.Custom(func(t *rapid.T) Span {
+			start := rapid.IntRange(0, 20).Draw(t, "start")
+			return Span{start, start + rapid.IntRange(1, 20).Draw(t, "days"), float64(rapid.IntRange(1, 400).Draw(t, "amount")) / parts}
+		}), 1, 12).Draw(t, "spans")
+		steps, exact := plainLevels(changesOf(spans))
+		if exact && !reflect.DeepEqual(steps, exactLevels(changesOf(spans))) {
+			t.Fatalf("%v, exactly %v", steps, exactLevels(changesOf(spans)))
+		}
+		if !exact {
+			rounds++
+			if parts == 4 {
+				t.Fatal("a sum of quarters was rounded")
+			}
+		}
+	})
+	if rounds == 0 {
+		t.Error("no sum of tenths was rounded: half of this was not tried")
+	}
+}
+
 func checkByDay(t *rapid.T, spans []Span, steps []Step, last int) {
 	const capacity, slack = 50.05, 1e-9
 	peak, peakDay, over, level, next := 0.0, 0, 0, 0.0, 0

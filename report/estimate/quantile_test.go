@@ -3,6 +3,8 @@ package estimate
 import (
 	"math"
 	"testing"
+
+	"gonum.org/v1/gonum/stat/distuv"
 )
 
 // Values of R's qnorm and qt, see testdata/generate.R.
@@ -37,6 +39,21 @@ func TestQuantilesAtTheEnds(t *testing.T) {
 		if c.got != c.want {
 			t.Errorf("got %v, want %v", c.got, c.want)
 		}
+	}
+}
+
+// A quantile asked for again, and again after very many others, is the same to the last bit.
+func TestQuantilesAreRemembered(t *testing.T) {
+	conf := 0.95
+	first := T(conf, 7.25)
+	for i := range 2*mostQuantiles + 10 {
+		inverted.of(0.5, 3+float64(i)/7)
+	}
+	if again := T(conf, 7.25); again != first || first != -polished(distuv.StudentsT{Sigma: 1, Nu: 7.25}, (1-conf)/2) {
+		t.Errorf("%v, then %v", first, again)
+	}
+	if n := len(inverted.known); n > mostQuantiles {
+		t.Errorf("%d are remembered", n)
 	}
 }
 
