@@ -82,7 +82,11 @@ func trayGap(g gap, book *records.Book, b *batch.Batches, codes, names []string,
 			places = append(places, g.place(book, p.At, code))
 		}
 	}
-	sown := batch.Filter(b.List, func(one *batch.Batch) bool { return slices.Contains(codes, one.Tray) })
+	lacks := map[string]bool{}
+	for _, code := range codes {
+		lacks[code] = true
+	}
+	sown := batch.Filter(b.List, func(one *batch.Batch) bool { return lacks[one.Tray] })
 	return g.naming(names).missing(0, len(sown), codesOf(sown, func(one *batch.Batch) string { return one.Code }), places)
 }
 

@@ -43,9 +43,9 @@ func sownTraysOf(b *batch.Batches) sownTrays {
 
 // livesOf returns the life of every tray code at its uses a season.
 func livesOf(b *batch.Batches) map[string]Life {
-	sown, lives := sownTraysOf(b), map[string]Life{}
+	sown, lives, seasons := sownTraysOf(b), map[string]Life{}, b.FinishedSeasons(lastSeasons)
 	for code, c := range b.Codes {
-		life := LifeAt(c, usesPerSeason(b, c, sown))
+		life := LifeAt(c, usesPerSeason(b, c, sown, seasons))
 		life.Shown = shownOf(c, sown.all[code])
 		lives[code] = life
 	}
@@ -55,9 +55,9 @@ func livesOf(b *batch.Batches) map[string]Life {
 // usesPerSeason is the mean of the yearly ratios over those of the last three finished
 // seasons in which the code was owned; where that is 0 or there is none, the ratio of
 // the season at hand, else unknown.
-func usesPerSeason(b *batch.Batches, c *batch.TrayCode, sown sownTrays) Num {
+func usesPerSeason(b *batch.Batches, c *batch.TrayCode, sown sownTrays, finished []int) Num {
 	total, n := 0.0, 0
-	for _, season := range b.FinishedSeasons(lastSeasons) {
+	for _, season := range finished {
 		if uses := usesIn(b, c, sown, season); uses.Known {
 			total, n = total+uses.Value, n+1
 		}

@@ -19,8 +19,9 @@ func (a *accounts) trayCharges() {
 	for season := range a.all.Through() {
 		a.enter(season, TrayCharge, 0, true) // a line of 0 too
 	}
+	_, sown := batch.GroupBy(a.borne, func(b *Borne) codeSeason { return codeSeason{b.Tray, b.Season} })
 	for _, code := range a.all.Codes.Sorted() {
-		a.trayChargesOf(a.all.Codes[code])
+		a.trayChargesOf(a.all.Codes[code], sown)
 	}
 }
 
@@ -34,7 +35,8 @@ func (a *accounts) chargesTrays() bool {
 	return false
 }
 
-func (a *accounts) trayChargesOf(c *batch.TrayCode) {
+// trayChargesOf spreads the charge of one code; sown is what was sown in each.
+func (a *accounts) trayChargesOf(c *batch.TrayCode, sown map[codeSeason][]*Borne) {
 	left := newRemaining(c, a.all.Settings)
 	for season := range a.all.Through() {
 		trays, charge := left.in(season), 0.0
@@ -45,8 +47,7 @@ func (a *accounts) trayChargesOf(c *batch.TrayCode) {
 			continue
 		}
 		row := &costRow{Cost: records.Cost{Category: TrayCharge}, amount: charge}
-		sown := batch.Filter(a.bySeason[season], func(b *Borne) bool { return b.Tray == c.Code })
-		borne := a.split(row, sown, byTrays)
+		borne := a.split(row, sown[codeSeason{c.Code, season}], byTrays)
 		a.enter(season, TrayCharge, charge, borne)
 		if !borne {
 			a.unborne(season, TrayCharge, IdleTrays, charge)

@@ -10,7 +10,7 @@ import (
 // reads.
 func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	f := &Figures{PlantValue: plantValues(b.Settings.TransplantValue, m)}
-	standings := standingsIn(b.Standings(1, nil))
+	stood := standingsOf(b, b.Standings(1, nil))
 	_, borne := batch.GroupBy(m.Borne, func(b *money.Borne) string { return b.Tray })
 	pairs, leftOut := pairsOf(b)
 	f.LeftOut = leftOut
@@ -20,7 +20,7 @@ func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	tells := trialOf(p, pairs)
 	for _, pr := range pairs {
 		back := pr.payback(m, borne[pr.other.Code])
-		replay := pr.replay(b, standings)
+		replay := pr.replay(stood)
 		next, d := pr.decide(&back, replay, b)
 		back.Buy, back.Uses, back.NotCompared = d.Buy, replay.uses, replay.notCompared
 		f.Payback = append(f.Payback, back)
@@ -39,12 +39,12 @@ func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 func Next(f *Figures, b *batch.Batches, standings []batch.Standing) ([]NextTray, []Decision) {
 	var next []NextTray
 	var decisions []Decision
-	in := standingsIn(standings)
+	stood := standingsOf(b, standings)
 	for i := range f.Payback {
 		back := &f.Payback[i]
 		pr := &pair{tray: b.Codes[back.Tray], other: b.Codes[back.Other], settings: b.Settings}
 		pr.matches = batch.Filter(f.Matches, func(m Match) bool { return m.Tray == back.Tray && m.Other == back.Other })
-		trays, d := pr.decide(back, pr.replay(b, in), b)
+		trays, d := pr.decide(back, pr.replay(stood), b)
 		next, decisions = append(next, trays...), append(decisions, d)
 	}
 	return next, decisions

@@ -130,7 +130,7 @@ func TestLastThreeFinishedSeasons(t *testing.T) {
 		t.Fatal("2024 is over")
 	}
 	pairs, _ := pairsOf(told.batches)
-	r := pairs[0].replay(told.batches, standingsIn(told.batches.Standings(1, nil)))
+	r := pairs[0].replay(standingsOf(told.batches, told.batches.Standings(1, nil)))
 	if fmt.Sprint(r.seasons) != "[2021 2022 2023]" || len(r.uses) != 2 {
 		t.Fatalf("%+v", r)
 	}

@@ -24,9 +24,9 @@ type replayed struct {
 
 // replay hands trays of a pair's two codes, numbered on one row and anew each season,
 // to the needs of the last finished seasons.
-func (pr *pair) replay(b *batch.Batches, in standings) replayed {
-	r := replayed{seasons: b.FinishedSeasons(lastSeasons)}
-	draws, unlike := pr.parted(in, r.seasons)
+func (pr *pair) replay(stood standings) replayed {
+	r := replayed{seasons: stood.seasons}
+	draws, unlike := pr.parted(stood)
 	r.notCompared = notCompared(unlike)
 	_, needs := batch.GroupBy(pr.dayNeeds(draws), func(n dayNeed) int { return n.season })
 	for _, season := range r.seasons {
@@ -40,25 +40,29 @@ func (pr *pair) replay(b *batch.Batches, in standings) replayed {
 	return r
 }
 
-// standings is where batches stood, by tray code.
-type standings map[string][]batch.Standing
-
-func standingsIn(all []batch.Standing) standings {
-	_, in := batch.GroupBy(all, func(s batch.Standing) string { return s.Code })
-	return in
+// standings is where the batches of the seasons gone through stood, by tray code.
+type standings struct {
+	seasons []int
+	in      map[string][]batch.Standing
 }
 
-// parted are the sowings of some seasons that draw on the pair's row of trays, any in the
+func standingsOf(b *batch.Batches, all []batch.Standing) standings {
+	seasons := b.FinishedSeasons(lastSeasons)
+	within := batch.Filter(all, func(s batch.Standing) bool { return slices.Contains(seasons, s.Season) })
+	_, in := batch.GroupBy(within, func(s batch.Standing) string { return s.Code })
+	return standings{seasons, in}
+}
+
+// parted are the sowings that draw on the pair's row of trays, any in the
 // tray and those in the other of crops that have a match; and those in the other that do
 // not, of crops that were never compared.
-func (pr *pair) parted(in standings, seasons []int) (draws, unlike []batch.Standing) {
+func (pr *pair) parted(stood standings) (draws, unlike []batch.Standing) {
 	compared := map[string]bool{}
 	for _, m := range pr.matches {
 		compared[m.Crop] = true
 	}
-	within := func(s batch.Standing) bool { return slices.Contains(seasons, s.Season) }
-	draws = batch.Filter(in[pr.tray.Code], within)
-	for _, s := range batch.Filter(in[pr.other.Code], within) {
+	draws = slices.Clone(stood.in[pr.tray.Code])
+	for _, s := range stood.in[pr.other.Code] {
 		if compared[s.Crop] {
 			draws = append(draws, s)
 		} else {
