@@ -22,7 +22,7 @@ type Record = money.Borne
 
 // Report is every figure of a book, by room. Slices are sorted by their key columns.
 type Report struct {
-	Book     *records.Book
+	Book     *records.Book     // its rows are pointed to: nobody changes it while the report is in use
 	Problems []records.Problem // all that a build says, in their order
 	Options  Options           // tray codes in the book's spelling
 	Batches  *batch.Batches    // their ends, today, the seasons, the tray codes

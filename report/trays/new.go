@@ -1,6 +1,8 @@
 package trays
 
 import (
+	"slices"
+
 	"traybook/report/batch"
 	"traybook/report/money"
 	"traybook/report/plants"
@@ -14,9 +16,12 @@ func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	_, borne := batch.GroupBy(m.Borne, func(b *money.Borne) string { return b.Tray })
 	pairs, leftOut := pairsOf(b)
 	f.LeftOut = leftOut
+	matches := 0
 	for _, pr := range pairs {
 		pr.match(borne, f.PlantValue)
+		matches += len(pr.matches)
 	}
+	f.Matches = slices.Grow(f.Matches, matches)
 	tells := trialOf(p, pairs)
 	for _, pr := range pairs {
 		back := pr.payback(m, borne[pr.other.Code])
