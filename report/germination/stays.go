@@ -61,7 +61,7 @@ func (s *stays) last() records.Date {
 }
 
 // never is the end of an open batch, which has none yet.
-const never = records.Date(math.MaxInt)
+const never = records.Date(math.MaxInt32)
 
 // gone is the first day on which the batch no longer stands.
 func (c *Counted) gone() records.Date {
