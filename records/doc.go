@@ -6,7 +6,7 @@
 //
 // load.go holds Load. source.go says what a book is read from: a source of rows for each
 // log. A folder (folder.go, misnamed.go) opens a file as text (decode.go, text.go), and
-// text becomes records with positions (reader.go, oversize.go); a workbook (package
+// text becomes records (reader.go, oversize.go); a workbook (package
 // workbook, sheets.go) hands out the rows of its sheets (sheet_rows.go) as the same
 // records, their typed cells beside them (typed.go). The header is matched
 // with the columns (log.go, header.go, heads.go), a record becomes a row of text cells
@@ -16,6 +16,11 @@
 // those across logs, happened.go the dates they compare. book.go and settings.go are the
 // result; cells.go says what a row of sowings.csv comes to, for the checks and the
 // figures alike. columns.go is the table of every column.
+//
+// A book may have a million rows. Of each are kept its values, by column, and where it
+// stands (At); a row of package records is the number of one in its log. Its cells as
+// text are there while it is read, and found again from the file where a problem needs
+// one: checks must not ask for the text of rows with which nothing is wrong.
 //
 // # The format
 //
