@@ -13,7 +13,9 @@ import (
 // main only takes the process's own arguments and streams: tests call run.
 func main() {
 	signal.Ignore(syscall.SIGPIPE) // a closed pipe is an error of the write to it
-	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
+	code := run(os.Args[1:], os.Stdout, os.Stderr)
+	stay(ownWindow(), os.Stdin, os.Stderr)
+	os.Exit(code)
 }
 
 // The exit statuses.

@@ -95,7 +95,7 @@ func (v *voice) progress(done, total int) {
 // clear wipes an unfinished progress line.
 func (v *voice) clear() {
 	if v.lineOpen {
-		fmt.Fprint(v.stderr, "\r\x1b[K")
+		fmt.Fprintf(v.stderr, "\r%40s\r", "") // spaces: not every window knows a code for it
 		v.lineOpen = false
 	}
 }
