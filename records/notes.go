@@ -8,28 +8,45 @@ import (
 // readNotes reads notes/YEAR.md.
 func (l *loader) readNotes() []Note {
 	folder := l.from.beside()
-	info, err := fs.Stat(folder, "notes")
+	dir := NotesFolder(folder)
+	info, err := fs.Stat(folder, dir)
 	if err != nil {
 		return nil
 	}
-	files, err := fs.ReadDir(folder, "notes")
+	files, err := fs.ReadDir(folder, dir)
 	if err != nil || !info.IsDir() {
-		l.report("notes", Pos{File: "notes"}, "the folder of notes cannot be listed", "a folder of Markdown files is expected", "")
+		l.report("notes", Pos{File: dir}, "the folder of notes cannot be listed", "a folder of Markdown files is expected", "")
 		return nil
 	}
 	var notes []Note
 	for _, f := range files {
-		if note, ok := l.readNote(f.Name()); ok {
+		if note, ok := l.readNote(dir, f.Name()); ok {
 			notes = append(notes, note)
 		}
 	}
 	return notes
 }
 
+// NotesFolder is the name of a book's folder of notes: notes or, where there is none of
+// just this name, one that differs from it in case, as many systems would find it.
+func NotesFolder(book fs.FS) string {
+	found := "notes"
+	entries, _ := fs.ReadDir(book, ".")
+	for _, e := range entries {
+		switch {
+		case e.Name() == "notes":
+			return "notes"
+		case found == "notes" && strings.EqualFold(e.Name(), "notes"):
+			found = e.Name()
+		}
+	}
+	return found
+}
+
 // readNote reads one file of the folder of notes; false where it is no note. Hidden
 // files, which programs leave behind, are passed over without a word.
-func (l *loader) readNote(name string) (Note, bool) {
-	file := "notes/" + name
+func (l *loader) readNote(dir, name string) (Note, bool) {
+	file := dir + "/" + name
 	year, ok := strings.CutSuffix(name, ".md")
 	if !ok || len(year) != 4 || !digits(year) {
 		if !strings.HasPrefix(name, ".") {

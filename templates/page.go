@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"html/template"
 	"path"
+	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -122,13 +123,21 @@ type cropSlugs struct {
 	of map[string]string
 }
 
-// cropSlug is a crop's name in addresses.
+// device is a name that Windows keeps for a device: no file is called so there, whatever
+// its ending.
+var device = regexp.MustCompile(`^(con|prn|aux|nul|com[0-9]|lpt[0-9])$`)
+
+// cropSlug is a crop's name in addresses, and in the name of a file.
 func cropSlug(c *cropSlugs, crop string) string {
 	if c.of == nil {
 		c.of = map[string]string{}
 	}
 	if _, known := c.of[crop]; !known {
-		c.of[crop] = c.unique(crop, "crop")
+		if device.MatchString(slug(crop)) {
+			c.of[crop] = c.unique(crop+" crop", "crop")
+		} else {
+			c.of[crop] = c.unique(crop, "crop")
+		}
 	}
 	return c.of[crop]
 }

@@ -4,6 +4,7 @@ import (
 	"path/filepath"
 	"runtime/debug"
 	"slices"
+	"strings"
 
 	"traybook/records"
 	"traybook/report"
@@ -34,7 +35,7 @@ func load(out *voice, path string) (loaded, error) {
 		return loaded{}, err
 	}
 	if book.Settings.Farm == "" { // the default of the setting farm
-		book.Settings.Farm = filepath.Base(at.home)
+		book.Settings.Farm = nameOf(at.home)
 		nameFarm(book)
 	}
 	problems = append(problems, templates.Notes(book)...)
@@ -45,6 +46,11 @@ func load(out *voice, path string) (loaded, error) {
 // thrift is the share of memory, in percent of what is in use, that may lie waste while a
 // book is read: a large one leaves little behind that must be looked at again.
 const thrift = 40
+
+// nameOf is a folder's name; the top of a drive or of a shared one has none.
+func nameOf(folder string) string {
+	return strings.Trim(filepath.Base(folder), `/\`)
+}
 
 // nameFarm shows the folder's name as the value used.
 func nameFarm(b *records.Book) {

@@ -11,6 +11,9 @@ import (
 // programs have them, a book alone, and a folder whose name begins with a dash, which is
 // no flag.
 func usual(args []string) []string {
+	if os.PathSeparator == '\\' {
+		args = unquoted(args)
+	}
 	if len(args) > 0 && args[0] == "help" {
 		return append(slices.Clone(args[1:]), "--help")
 	}
@@ -30,6 +33,16 @@ func usual(args []string) []string {
 				out[i] = "." + string(os.PathSeparator) + a
 			}
 		}
+	}
+	return out
+}
+
+// unquoted takes away the quotation mark that Windows leaves at the end of a folder's name
+// that was typed with a backslash there, as in "C:\my book\": no name holds one.
+func unquoted(args []string) []string {
+	out := slices.Clone(args)
+	for i, a := range out {
+		out[i] = strings.TrimSuffix(a, `"`)
 	}
 	return out
 }

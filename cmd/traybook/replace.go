@@ -90,7 +90,8 @@ func marked(dir string) (map[string]bool, error) {
 	if err != nil {
 		return nil, cannotRead(filepath.Join(dir, marker), err)
 	}
-	list, ok := strings.CutPrefix(string(b), markerHeader)
+	text := strings.ReplaceAll(string(b), "\r\n", "\n") // a site kept under version control on Windows
+	list, ok := strings.CutPrefix(text, markerHeader)
 	if !ok {
 		return ours, nil
 	}

@@ -10,6 +10,7 @@ import (
 	"github.com/fsnotify/fsnotify"
 
 	"traybook/cmd/traybook/internal/folder"
+	"traybook/records"
 	"traybook/report"
 	"traybook/report/words"
 )
@@ -51,18 +52,18 @@ func (c *watchCommand) Run(out *voice) error {
 		return failure("build it by hand after a save", "cannot watch %s: %v", c.Book, err)
 	}
 	defer events.Close()
+	stop := make(chan os.Signal, 1)
+	signal.Notify(stop, signals()...) // from here: the first build may end in spite of it
+	defer signal.Stop(stop)
 	w.listen(events)
 	w.round()
 	out.result("watching %s; Ctrl-C ends", c.Book)
-	return w.wait(events)
+	return w.wait(events, stop)
 }
 
 // wait builds again when the files have changed and lie still. An interrupt ends it; a
 // build under way is stopped as any other.
-func (w *vigil) wait(events *fsnotify.Watcher) error {
-	stop := make(chan os.Signal, 1)
-	signal.Notify(stop, signals()...)
-	defer signal.Stop(stop)
+func (w *vigil) wait(events *fsnotify.Watcher, stop <-chan os.Signal) error {
 	still := time.NewTimer(quiet) // and what was saved during the first build
 	var due time.Time             // when the first save not yet read must be
 	again := func() {
@@ -96,7 +97,7 @@ func (w *vigil) wait(events *fsnotify.Watcher) error {
 // listen watches the folders of the book that are there: one of notes may come later.
 // Folders, not files: a save often puts a new file in the old one's place.
 func (w *vigil) listen(events *fsnotify.Watcher) {
-	for _, dir := range []string{filepath.Dir(w.at.path), w.at.home, filepath.Join(w.at.home, "notes")} {
+	for _, dir := range []string{filepath.Dir(w.at.path), w.at.home, notesOf(w.at.home)} {
 		if dir != filepath.Dir(w.at.path) || w.at.workbook {
 			_ = events.Add(dir) // none is there yet
 		}
@@ -105,7 +106,7 @@ func (w *vigil) listen(events *fsnotify.Watcher) {
 
 // concerns reports whether an event may be of a file of the book.
 func (w *vigil) concerns(e fsnotify.Event) bool {
-	return e.Op != fsnotify.Chmod && (w.belongs(e.Name) || filepath.Base(e.Name) == "notes" || e.Name == w.at.home)
+	return e.Op != fsnotify.Chmod && (w.belongs(e.Name) || strings.EqualFold(filepath.Base(e.Name), "notes") || e.Name == w.at.home)
 }
 
 // belongs reports whether a file is one of the book's.
@@ -114,7 +115,7 @@ func (w *vigil) belongs(name string) bool {
 	if strings.HasPrefix(base, ".") || strings.HasPrefix(base, "~") {
 		return false
 	}
-	if filepath.Base(filepath.Dir(name)) == "notes" {
+	if strings.EqualFold(filepath.Base(filepath.Dir(name)), "notes") {
 		return filepath.Ext(base) == ".md"
 	}
 	if w.at.workbook {
@@ -132,12 +133,9 @@ type stamp struct {
 // changed looks at the files of the book; false where they are as they were read last.
 func (w *vigil) changed() bool {
 	now := map[string]stamp{}
-	for _, pattern := range []string{w.at.path, filepath.Join(w.at.home, "*"), filepath.Join(w.at.home, "notes", "*")} {
-		names, _ := filepath.Glob(escaped(pattern))
-		for _, name := range names {
-			if info, err := os.Stat(name); err == nil && !info.IsDir() && w.belongs(name) {
-				now[name] = stamp{info.Size(), info.ModTime()}
-			}
+	for _, name := range append(within(w.at.home), w.at.path) {
+		if info, err := os.Stat(name); err == nil && !info.IsDir() && w.belongs(name) {
+			now[name] = stamp{info.Size(), info.ModTime()}
 		}
 	}
 	same := len(now) == len(w.files)
@@ -148,11 +146,19 @@ func (w *vigil) changed() bool {
 	return !same
 }
 
-// escaped keeps brackets in the names of folders from being taken for a pattern.
-func escaped(pattern string) string {
-	dir, last := filepath.Split(pattern)
-	return strings.NewReplacer(`[`, `\[`, `?`, `\?`).Replace(dir) + last
+// within lists what a book's folder and its notes hold.
+func within(home string) (names []string) {
+	for _, dir := range []string{home, notesOf(home)} {
+		entries, _ := os.ReadDir(dir) // none is there yet
+		for _, e := range entries {
+			names = append(names, filepath.Join(dir, e.Name()))
+		}
+	}
+	return names
 }
+
+// notesOf is the folder of notes as the book's reader finds it.
+func notesOf(home string) string { return filepath.Join(home, records.NotesFolder(os.DirFS(home))) }
 
 // round builds the review once, whatever the files hold, and says in one line what is
 // new. What fails is said, and the review stays as it was.

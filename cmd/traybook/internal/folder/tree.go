@@ -46,11 +46,7 @@ func foldersOf(root string, files []File) []string {
 // mkdirs makes the folder name and those missing above it, and returns what it
 // made, the topmost first.
 func mkdirs(d disk, name string) (made []string, err error) {
-	var wanted []string
-	for ; missing(name); name = filepath.Dir(name) {
-		wanted = append(wanted, name)
-	}
-	for _, name := range slices.Backward(wanted) {
+	for _, name := range slices.Backward(upTo(name, missing, filepath.Dir)) {
 		switch err := d.mkdir(name, 0o755); {
 		case err == nil:
 			made = append(made, name)
@@ -59,6 +55,19 @@ func mkdirs(d disk, name string) (made []string, err error) {
 		}
 	}
 	return made, nil
+}
+
+// upTo lists name and the folders above it that are missing, name first. The topmost is
+// above itself, and a drive may be missing as a whole.
+func upTo(name string, missing func(string) bool, above func(string) string) (all []string) {
+	for missing(name) {
+		all = append(all, name)
+		if above(name) == name {
+			break
+		}
+		name = above(name)
+	}
+	return all
 }
 
 // unmake removes folders that mkdirs made, where they are empty again.
