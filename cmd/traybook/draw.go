@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"runtime"
 	"slices"
@@ -22,7 +23,7 @@ func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int
 		return nil, 0, err
 	}
 	d, err := chart.NewDrawer(chart.DrawerOptions{
-		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0),
+		Bundle: bundle, CacheDir: c.cacheDir(), Workers: runtime.GOMAXPROCS(0), Apart: apart,
 		Progress: func(done, total int) { out.progress(done/2, total/2) }, // each chart is drawn twice
 	})
 	if err != nil {
@@ -41,6 +42,18 @@ func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int
 		out.remark("%s", firstLine(err))
 	}
 	return charts, drawn, nil
+}
+
+// drawsApart is the argument of this program where it only draws for another one of it.
+const drawsApart = "--draw-apart"
+
+// apart is this program again, to draw with a script of somebody else's.
+func apart() *exec.Cmd {
+	self, err := os.Executable()
+	if err != nil {
+		self = os.Args[0]
+	}
+	return exec.Command(self, drawsApart)
 }
 
 // countDrawn counts the charts that came out, each once for both its drawings.

@@ -8,11 +8,16 @@ import (
 	"syscall"
 
 	"github.com/alecthomas/kong"
+
+	"traybook/report/chart"
 )
 
 // main only takes the process's own arguments and streams: tests call run.
 func main() {
 	signal.Ignore(syscall.SIGPIPE) // a closed pipe is an error of the write to it
+	if len(os.Args) == 2 && os.Args[1] == drawsApart {
+		chart.Apart(os.Stdin, os.Stdout)
+	}
 	code := run(os.Args[1:], os.Stdout, os.Stderr)
 	stay(ownWindow(), os.Stdin, os.Stderr)
 	os.Exit(code)

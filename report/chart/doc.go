@@ -9,12 +9,13 @@
 // workers or the state of the cache.
 //
 // The files, in reading order: draw.go (Spec, Drawer), engine.go (the script
-// engine), clean.go (the SVG), cache.go, measure.go (widths of text), sheet.go,
+// engine), apart.go and process.go (a script of somebody else's, in a process of its own),
+// clean.go (the SVG), cache.go, measure.go (widths of text), sheet.go,
 // axis.go and rows.go (what all charts share), one file for each shape
 // (stacked.go, lines.go) with said.go (its words), slim.go (fewer bytes), then specs.go
 // (which charts a report has) and one file for each figure.
 //
 // Nothing outside this package and its runtime knows of ECharts or of scripts;
 // nothing here knows of files of records, pages or the clock (the cache only
-// compares file times with one another).
+// compares file times with one another, and a script of somebody else's is timed).
 package chart

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"os/exec"
 	"regexp"
 	"sync"
 	"sync/atomic"
@@ -53,15 +54,21 @@ type DrawerOptions struct {
 	CacheDir string
 	// Workers is the number of charts drawn at a time; below 1 counts as 1.
 	Workers int
+	// Apart starts this program so that it does nothing but Apart with its standard
+	// input and output. A bundle that is not traybook's own is drawn with in two such
+	// processes at most, and stopped after 20 s or 256 MB. Nil: it is drawn with in
+	// this process, without any bound.
+	Apart func() *exec.Cmd
 	// Progress, if not nil, is called after each chart, one call at a time.
 	Progress func(done, total int)
 }
 
 // Drawer draws charts. It may be used from one goroutine at a time.
 type Drawer struct {
-	options DrawerOptions
-	cache   cache
-	source  *source
+	options  DrawerOptions
+	cache    cache
+	source   *source
+	patience *patience // with a script that is not our own
 }
 
 // NewDrawer returns a Drawer. It reads nothing and starts no engine yet; a
@@ -71,11 +78,13 @@ func NewDrawer(o DrawerOptions) (*Drawer, error) {
 	if o.Bundle != nil && len(bytes.TrimSpace(o.Bundle)) == 0 {
 		return nil, errors.New("the ECharts file is empty")
 	}
-	s := &source{bundle: o.Bundle}
-	if !bytes.Equal(o.Bundle, Bundle()) {
-		s.limit = newLimit()
+	if bytes.Equal(o.Bundle, Bundle()) {
+		o.Apart = nil
 	}
-	return &Drawer{options: o, cache: newCache(o.CacheDir, o.Bundle), source: s}, nil
+	if o.Apart != nil {
+		o.Workers = min(o.Workers, mostHands)
+	}
+	return &Drawer{o, newCache(o.CacheDir, o.Bundle), &source{bundle: o.Bundle}, &patience{most: mostTime}}, nil
 }
 
 // Draw draws every spec, in the order given. A chart that cannot be drawn comes
@@ -88,6 +97,7 @@ func (d *Drawer) Draw(specs []Spec) ([]Drawing, error) {
 	for range min(d.options.Workers, len(specs)) {
 		workers.Go(func() {
 			pen := pen{drawer: d}
+			defer pen.drop()
 			for i := next.Add(1) - 1; i < int64(len(specs)); i = next.Add(1) - 1 {
 				drawings[i], errs[i] = pen.draw(specs[i])
 				report()
@@ -113,11 +123,17 @@ func (d *Drawer) reporter(total int) func() {
 	}
 }
 
-// pen is one worker: its engine starts when the cache first fails it, because
-// an engine must stay on one goroutine.
+// pen is one worker: its hand starts when the cache first fails it, because an engine
+// must stay on one goroutine.
 type pen struct {
 	drawer *Drawer
-	engine *engine
+	hand   hand
+}
+
+// hand draws what a page may hold: an engine here, or in a process apart.
+type hand interface {
+	draw(s Spec, option string) (svg string, err error)
+	end()
 }
 
 // draw takes a drawing from the cache or draws it anew and keeps it. A chart that cannot
@@ -142,21 +158,37 @@ func (p *pen) draw(s Spec) (Drawing, error) {
 	return Drawing{Name: s.Name, SVG: svg}, nil
 }
 
-// drawAnew runs the engine. After a failure the next chart starts another one.
-func (p *pen) drawAnew(s Spec, option string) (string, error) {
-	if p.engine == nil {
-		e, err := p.drawer.source.start()
-		if err != nil {
+// drawAnew draws. After a failure the next chart starts anew: the state is unknown.
+func (p *pen) drawAnew(s Spec, option string) (svg string, err error) {
+	if p.hand == nil {
+		if p.hand, err = p.drawer.start(); err != nil {
+			p.hand = nil
 			return "", err
 		}
-		p.engine = e
 	}
-	raw, err := p.engine.draw(option, s.Width, s.Height)
-	if err != nil {
-		p.engine = nil // its state is unknown; the next chart starts another
-		return "", err
+	if svg, err = p.hand.draw(s, option); err != nil {
+		p.drop()
 	}
-	return clean(raw, s)
+	return svg, err
+}
+
+// start starts an engine, here or apart.
+func (d *Drawer) start() (hand, error) {
+	if d.options.Apart == nil {
+		return d.source.start()
+	}
+	if d.patience.left() == 0 {
+		return nil, errOver
+	}
+	return apart(d.options.Apart(), d.options.Bundle, d.patience)
+}
+
+// drop lets the hand go, if there is one.
+func (p *pen) drop() {
+	if p.hand != nil {
+		p.hand.end()
+	}
+	p.hand = nil
 }
 
 // nameForm is that of a name that can be an id in a page and a file of the cache.

@@ -13,7 +13,6 @@ import (
 // source is the bundle, read once for all engines and only when first needed.
 type source struct {
 	bundle   []byte
-	limit    limit
 	once     sync.Once
 	programs []*goja.Program
 	err      error
@@ -38,16 +37,15 @@ func (s *source) compile() {
 // engine is one script engine with ECharts loaded. It is not safe for use by
 // several goroutines.
 type engine struct {
-	vm    *goja.Runtime
-	fun   goja.Callable
-	limit limit
+	vm  *goja.Runtime
+	fun goja.Callable
 }
 
 // start returns a new engine: about 20 to 50 ms, 10 MB.
 func (s *source) start() (*engine, error) {
 	vm := goja.New()
 	vm.SetMaxCallStackSize(mostCalls)
-	return within(s.limit, vm, func() (*engine, error) { return s.load(vm) })
+	return safely(func() (*engine, error) { return s.load(vm) })
 }
 
 // load runs the scripts in an engine.
@@ -68,25 +66,45 @@ func (s *source) load(vm *goja.Runtime) (*engine, error) {
 	if !ok {
 		return nil, errors.New("the ECharts file does not run: there is nothing to draw with")
 	}
-	return &engine{vm, fun, s.limit}, nil
+	return &engine{vm, fun}, nil
 }
 
-// draw returns the SVG as ECharts writes it.
-func (e *engine) draw(option string, width, height int) (string, error) {
-	return within(e.limit, e.vm, func() (string, error) {
-		v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
-		if err != nil {
-			return "", fmt.Errorf("ECharts refused it: %w", err)
-		}
-		svg := v.String()
-		if len(svg) > mostDrawn {
-			return "", fmt.Errorf("ECharts drew more than %d MB", mostDrawn>>20)
-		}
-		return svg, nil
-	})
+// draw draws one chart as a page may hold it.
+func (e *engine) draw(s Spec, option string) (string, error) {
+	raw, err := safely(func() (string, error) { return e.run(option, s.Width, s.Height) })
+	if err != nil {
+		return "", err
+	}
+	return clean(raw, s)
 }
 
-// recovered turns a panic of the script engine into an error.
+// run returns the SVG as ECharts writes it.
+func (e *engine) run(option string, width, height int) (string, error) {
+	v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
+	if err != nil {
+		return "", fmt.Errorf("ECharts refused it: %w", err)
+	}
+	svg := v.String()
+	if len(svg) > mostDrawn {
+		return "", fmt.Errorf("ECharts drew more than %d MB", mostDrawn>>20)
+	}
+	return svg, nil
+}
+
+// end has nothing to let go.
+func (e *engine) end() {}
+
+// safely turns a panic of the script engine into an error.
+func safely[T any](do func() (T, error)) (value T, err error) {
+	defer recovered(&err)
+	value, err = do()
+	if deep := (*goja.StackOverflowError)(nil); errors.As(err, &deep) {
+		err = errors.New("the ECharts file was stopped: it calls itself without end")
+	}
+	return value, err
+}
+
+// recovered puts a panic in the place of an error.
 func recovered(err *error) {
 	if r := recover(); r != nil {
 		*err = fmt.Errorf("the script engine failed: %v", r)
