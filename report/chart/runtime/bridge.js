@@ -1,6 +1,6 @@
 // Runs after the bundle: draw(optionJSON, width, height) -> SVG text, and the
-// one table of functions that an option can name ("@whisker"). A name counts
-// only where ECharts expects a function, so a variety called "@whisker" stays
+// one table of functions that an option can name ("@band"). A name counts
+// only where ECharts expects a function, so a variety called "@band" stays
 // text. measureWidth(text, font) comes from the host.
 var draw = (function (echarts, measureWidth) {
   "use strict";
@@ -9,16 +9,6 @@ var draw = (function (echarts, measureWidth) {
     measureText: function (text, font) { return { width: measureWidth(String(text), String(font)) }; },
   });
 
-  // ---- shapes: [path builder] around a centre, r about the radius
-  var shapes = [
-    function (x, y, r) { return { type: "circle", shape: { cx: x, cy: y, r: r } }; },
-    function (x, y, r) { return { type: "rect", shape: { x: x - r * 0.9, y: y - r * 0.9, width: r * 1.8, height: r * 1.8 } }; },
-    function (x, y, r) { return polygon([[x, y - r * 1.2], [x + r * 1.15, y + r * 0.9], [x - r * 1.15, y + r * 0.9]]); },
-    function (x, y, r) { return polygon([[x, y - r * 1.3], [x + r * 1.3, y], [x, y + r * 1.3], [x - r * 1.3, y]]); },
-  ];
-
-  function polygon(points) { return { type: "polygon", shape: { points: points } }; }
-
   function line(x1, y1, x2, y2, style) {
     style.fill = "none";
     return { type: "line", z2: 10, shape: { x1: x1, y1: y1, x2: x2, y2: y2 }, style: style };
@@ -26,58 +16,7 @@ var draw = (function (echarts, measureWidth) {
 
   function known(v) { return typeof v === "number" && isFinite(v); }
 
-  // mark draws one dot, filled, or hollow in the paper's colour.
-  function mark(x, y, r, shape, colour, hollow) {
-    var m = shapes[shape % shapes.length](x, y, r);
-    m.z2 = 12;
-    m.style = { fill: hollow ? "var(--paper)" : colour, stroke: colour, lineWidth: 2 };
-    return m;
-  }
-
-  // interval draws a line with end caps; across tells which way it lies, rim
-  // whether it is set off by paper against a bar that it lies on.
-  function interval(a, b, at, across, colour, rim) {
-    var cap = 7; // longer than a dot's radius, so that a short interval shows
-    var parts = across
-      ? [[a, at, b, at], [a, at - cap, a, at + cap], [b, at - cap, b, at + cap]]
-      : [[at, a, at, b], [at - cap, a, at + cap, a], [at - cap, b, at + cap, b]];
-    function strokes(colour, width) {
-      return parts.map(function (p) { return line(p[0], p[1], p[2], p[3], { stroke: colour, lineWidth: width }); });
-    }
-    return (rim ? strokes("var(--paper)", 5) : []).concat(strokes(colour, 2));
-  }
-
   // ---- renderItem functions. Values of an item are named in each comment.
-
-  // [x, row, low, high, hollow, shape, shift in pixels, radius]
-  function dot(params, api) {
-    var row = api.value(1), colour = api.visual("color"), children = [];
-    var y = api.coord([0, row])[1] + api.value(6);
-    if (known(api.value(2)) && known(api.value(3))) {
-      children = interval(api.coord([api.value(2), row])[0], api.coord([api.value(3), row])[0], y, true, colour);
-    }
-    if (known(api.value(0))) {
-      children.push(mark(api.coord([api.value(0), row])[0], y, api.value(7), api.value(5), colour, api.value(4) === 1));
-    }
-    return { type: "group", children: children };
-  }
-
-  // [category, low, high, bar, bars]: the interval of a column of a group
-  function whisker(params, api) {
-    if (!known(api.value(1)) || !known(api.value(2))) { return null; }
-    var places = api.barLayout({ count: api.value(4), barGap: "10%", barCategoryGap: "25%" });
-    var x = api.coord([api.value(0), 0])[0] + places[api.value(3)].offsetCenter;
-    return {
-      type: "group",
-      children: interval(api.coord([0, api.value(1)])[1], api.coord([0, api.value(2)])[1], x, false, "var(--ink)", true),
-    };
-  }
-
-  // [x, row]: what the dot of a row is compared with
-  function stroke(params, api) {
-    var at = api.coord([api.value(0), api.value(1)]);
-    return { type: "group", children: [line(at[0], at[1] - 10, at[0], at[1] + 10, { stroke: "var(--ink)", lineWidth: 3 })] };
-  }
 
   // [0, row]: a line across the plot in place of a bar, its words above it
   function divider(params, api) {
@@ -179,7 +118,7 @@ var draw = (function (echarts, measureWidth) {
   function signedPercent(value) { return signed(value) + " %"; }
 
   var named = {
-    renderItem: { "@dot": dot, "@whisker": whisker, "@band": band, "@upright": upright, "@level": level, "@heading": heading, "@stroke": stroke, "@divider": divider },
+    renderItem: { "@band": band, "@upright": upright, "@level": level, "@heading": heading, "@divider": divider },
     formatter: { "@day": day, "@month": month, "@plain": plain, "@signed": signed, "@percent": percent, "@signedPercent": signedPercent },
   };
 
