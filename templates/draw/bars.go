@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"math"
+	"strconv"
 	"strings"
 
 	"traybook/report/words"
@@ -44,11 +45,8 @@ func Next(owned int, uses []float64, buy int, k Kind, line float64) template.HTM
 	return template.HTML(b.String())
 }
 
-func percent2(p float64) string { return pixels2(p) + "%" }
-
-func pixels2(v float64) string {
-	return strings.TrimRight(strings.TrimRight(fmt.Sprintf("%.2f", v), "0"), ".")
-}
+// percent2 writes a share of the width to a hundredth, as many bars stand side by side.
+func percent2(p float64) string { return strconv.FormatFloat(words.Round(p, 2), 'f', -1, 64) + "%" }
 
 // Ordinal writes 1st, 2nd, 3rd, 4th, 11th.
 func Ordinal(n int) string {
