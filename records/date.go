@@ -38,8 +38,10 @@ func (d Date) Known() bool { return d != 0 }
 // Time returns midnight UTC of the day.
 func (d Date) Time() time.Time { return time.Unix(dayOne.Unix()+int64(d)*secondsADay, 0).UTC() }
 
-// Year, Month and Day take the date apart.
-func (d Date) Year() int         { return d.Time().Year() }
+// Year is the year of the calendar.
+func (d Date) Year() int { return d.Time().Year() }
+
+// Month is the month of the calendar.
 func (d Date) Month() time.Month { return d.Time().Month() }
 
 // String writes the date as ISO 8601; the unknown date is empty.

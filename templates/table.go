@@ -140,8 +140,10 @@ func (t *table) each(column int, do func(*cell)) {
 	}
 }
 
-// Classes are the classes of a cell, of a head.
-func (c cell) Classes() string   { return classes(c.Num, c.Wide, c.Class) }
+// Classes are the classes of a cell.
+func (c cell) Classes() string { return classes(c.Num, c.Wide, c.Class) }
+
+// Classes are the classes of a head.
 func (c column) Classes() string { return classes(c.Num, c.Wide, "") }
 
 // classes joins the classes that hold.

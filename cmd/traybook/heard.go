@@ -11,6 +11,7 @@ type heard struct {
 	lost error
 }
 
+// Write passes words on, as io.Writer has it.
 func (h *heard) Write(words []byte) (int, error) {
 	n, err := h.to.Write(words)
 	if err != nil && h.lost == nil {

@@ -73,6 +73,7 @@ func in(year int, monthDay string) day { return on(fmt.Sprintf("%d-%s", year, mo
 
 func (d day) time() time.Time { return time.Unix(int64(d)*86400, 0).UTC() }
 
+// String writes the day as ISO 8601.
 func (d day) String() string {
 	if d == 0 {
 		return ""

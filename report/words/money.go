@@ -29,8 +29,10 @@ func (m Money) Sum(v float64) string { return m.named(m.SumNumber(v)) }
 // USD 0.123.
 func (m Money) Each(v float64) string { return m.named(m.EachNumber(v)) }
 
-// SumNumber and EachNumber leave the currency to the head of a table.
-func (m Money) SumNumber(v float64) string  { return Fixed(v, m.decimals) }
+// SumNumber is Sum without the currency, which stands in the head of a table.
+func (m Money) SumNumber(v float64) string { return Fixed(v, m.decimals) }
+
+// EachNumber is Each without the currency, likewise.
 func (m Money) EachNumber(v float64) string { return Fixed(v, m.decimals+1) }
 
 // SignedNumber writes a difference of money with its sign: +0.36.
