@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
+	"unicode"
 	"unicode/utf8"
 
 	"github.com/rogpeppe/go-internal/txtar"
@@ -21,8 +22,8 @@ func catalogueBook(t testing.TB, path string) fs.FS {
 }
 
 // FuzzLoad puts any bytes in place of any log, beside a small sound book. There
-// is no panic, every problem stands inside its file, and what is accepted is
-// read the same again.
+// is no panic, every problem stands inside its file, no row is lost, and what is
+// accepted is read the same again.
 func FuzzLoad(f *testing.F) {
 	for _, path := range catalogue(f) {
 		folder := catalogueBook(f, path).(fstest.MapFS)
@@ -44,6 +45,8 @@ func FuzzLoad(f *testing.F) {
 		for _, p := range problems {
 			inside(t, p, files)
 		}
+		addUp(t, b)
+		noneLost(t, b, name, string(data))
 		if name != "book.csv" && !slices.ContainsFunc(problems, func(p Problem) bool { return p.Severity == Fatal }) {
 			roundTrip(t, b)
 		}
@@ -63,6 +66,47 @@ func inside(t *testing.T, p Problem, files map[string]string) {
 	}
 	if p.Found == "" || strings.ContainsAny(p.String(), "\n\r\x00") {
 		t.Errorf("no clear line: %q", p.String())
+	}
+}
+
+// rowsRead counts the rows that a book holds of each log.
+func rowsRead(b *Book) map[string]int {
+	return map[string]int{"trays.csv": len(b.Trays), "lots.csv": len(b.Lots), "sowings.csv": len(b.Sowings), "out.csv": len(b.Outs),
+		"counts.csv": len(b.Counts), "scores.csv": len(b.Scores), "costs.csv": len(b.Costs), "chamber.csv": len(b.Chamber), "house.csv": len(b.House),
+		"wishes.csv": len(b.Wishes), "changes.csv": len(b.Changes)}
+}
+
+// addUp checks that every row is in the book or counted as left out.
+func addUp(t testing.TB, b *Book) {
+	t.Helper()
+	read := rowsRead(b)
+	for _, f := range b.Files {
+		if f.Name != "book.csv" && read[f.Name]+f.LeftOut != f.Rows || f.LeftOut < 0 {
+			t.Errorf("%s has %d rows, %d read, %d left out", f.Name, f.Rows, read[f.Name], f.LeftOut)
+		}
+	}
+}
+
+// noneLost checks the rows of a log against its lines, in a text so plain that each line
+// is a row. Whether one of separators alone is a row hangs on which of them parts cells.
+func noneLost(t *testing.T, b *Book, name, text string) {
+	t.Helper()
+	i := slices.IndexFunc(b.Files, func(f File) bool { return f.Name == name })
+	if i < 0 || !utf8.ValidString(text) || strings.ContainsAny(text, "\"\r\ufeff") || strings.HasPrefix(strings.TrimSpace(strings.ToLower(text)), "sep=") {
+		return
+	}
+	least, most := -1, -1 // the header is none
+	blank := func(r rune) bool { return unicode.IsSpace(r) || strings.ContainsRune(",;|", r) }
+	for line := range strings.SplitSeq(text, "\n") {
+		if strings.TrimFunc(line, blank) != "" {
+			least++
+		}
+		if strings.TrimSpace(line) != "" {
+			most++
+		}
+	}
+	if n := b.Files[i].Rows; n < least || n > most {
+		t.Errorf("%s: %d rows of %d to %d lines: %q", name, n, least, most, text)
 	}
 }
 

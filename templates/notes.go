@@ -3,6 +3,7 @@ package templates
 import (
 	"bytes"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/yuin/goldmark"
@@ -187,5 +188,10 @@ func (t noteTree) lineAt(offset int) int {
 	return 1 + bytes.Count(t.source[:min(offset, len(t.source))], []byte("\n"))
 }
 
-// quote sets what was read in the note apart.
-func quote(s string) string { return `"` + s + `"` }
+// quote sets what was read in the note apart, on one line and not too long.
+func quote(s string) string {
+	if r := []rune(s); len(r) > 60 {
+		s = string(r[:59]) + "…"
+	}
+	return strconv.Quote(s)
+}
