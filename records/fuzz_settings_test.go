@@ -37,6 +37,7 @@ func FuzzSettings(f *testing.F) {
 		}
 	}
 	f.Add("setting;value;note\nDecimal;comma;\nwage;1.234,5;\nWage;2;\nwages;3\n;4\n")
+	f.Add("\r\x00")
 	f.Fuzz(func(t *testing.T, text string) {
 		files := map[string]string{"sowings.csv": oneSowing, "book.csv": text}
 		b, problems := load(files)

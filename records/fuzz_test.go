@@ -56,8 +56,8 @@ func FuzzLoad(f *testing.F) {
 // inside checks that a problem stands in its file, or just past a line's end.
 func inside(t *testing.T, p Problem, files map[string]string) {
 	t.Helper()
-	s := files[p.File]
-	if d := decode([]byte(s)); d.bad == "" {
+	s := strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(files[p.File])
+	if d := decode([]byte(files[p.File])); d.bad == "" {
 		s = string(d.body) // as an editor shows it
 	}
 	lines := strings.Split(s, "\n")
