@@ -33,6 +33,14 @@ func FuzzLoad(f *testing.F) {
 			}
 		}
 	}
+	for _, text := range []string{ // blanks of every kind, heads written otherwise, sums, marks
+		"batch,date,emerged\n\u00a0,\u2003,\u00a0\n \n\t\n,,\n\"\",\" \",\"\n\"\nA\u00a0,2025-03-10,6\u00a0000\n",
+		"\ufeffsep=;\n\n Batch ;DATE (y-m-d);emerged (#);;\nA;10.3.25;60;;x\n", "\"batch\",\"date\",\"emer\nged\",\nA,2025-03-10,60,\n",
+		"Counts of 2025,,\n\nbatch,date,emerged\nA,2025-03-10,60\n", "batch,date,emerged\nTotal:,,60\nsum,,\n = ,,\n", "batch,date,emerged,emerged,empty\n",
+		"batch|date|emerged\r\rA|2025-03-10|60\r", "batch,date,emerged\nA,2025-03-10,60\x0b\x0c\x85\nA,\"2025-03-10\n,60\n",
+	} {
+		f.Add(uint8(slices.IndexFunc(Logs, func(l Log) bool { return l.Name == "counts.csv" })), []byte(text))
+	}
 	f.Fuzz(func(t *testing.T, which uint8, data []byte) {
 		files := map[string]string{
 			"sowings.csv": oneSowing,

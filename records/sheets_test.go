@@ -284,32 +284,44 @@ func TestSheetNames(t *testing.T) {
 	}
 }
 
-// FuzzSheets reads sheets of any two rows below a header: no panic, every problem on one
-// line in the sheet.
+// FuzzSheets reads sheets of any row twice below a header, the first cell of which is any
+// too, with any cells merged: no panic, every problem on one line in the sheet, no row
+// lost.
 func FuzzSheets(f *testing.F) {
-	f.Add(uint8(3), "A", uint8(workbook.Text), "2025-03-10", uint8(workbook.Moment), "60", uint8(workbook.Number))
-	f.Add(uint8(0), "wage", uint8(workbook.Text), "1.5", uint8(workbook.Number), "#N/A", uint8(workbook.Fault))
-	f.Add(uint8(7), "", uint8(workbook.Fault), "", uint8(workbook.Fault), "", uint8(workbook.Fault))
-	f.Add(uint8(7), " ", uint8(workbook.Text), "", uint8(workbook.Blank), "\u00a0", uint8(workbook.Text))
-	f.Fuzz(func(t *testing.T, which uint8, a string, ka uint8, b string, kb uint8, c string, kc uint8) {
+	text, number, moment, fault, blank := uint8(workbook.Text), uint8(workbook.Number), uint8(workbook.Moment), uint8(workbook.Fault), uint8(workbook.Blank)
+	f.Add(uint8(3), "batch", "A", text, "2025-03-10", moment, "60", number, uint8(0), uint8(0))
+	f.Add(uint8(0), "setting", "wage", text, "1.5", number, "#N/A", fault, uint8(0), uint8(0))
+	f.Add(uint8(7), "date", "", fault, "", fault, "", fault, uint8(2), uint8(1))
+	f.Add(uint8(7), "", " ", text, "", blank, "\u00a0", text, uint8(1), uint8(0))
+	f.Add(uint8(1), "BATCH (#)", "A\nB,2025-03-01,kale,X,Q,1", text, "1899-12-31", moment, "07:30", moment, uint8(3), uint8(3))
+	f.Fuzz(func(t *testing.T, which uint8, head, a string, ka uint8, b string, kb uint8, c string, kc, mergedRow, mergedCol uint8) {
 		log := Logs[int(which)%len(Logs)]
-		sheets := []workbook.Sheet{{Name: "sowings", Rows: []workbook.Row{textRow(1, "batch", "sown", "crop", "variety", "tray", "trays"), textRow(2, "A", "2025-03-01", "kale", "X", "Q", "1")}}}
-		row := workbook.Row{Number: 3, Cells: []workbook.Cell{{Kind: workbook.Kind(ka % 8), Text: a}, {Kind: workbook.Kind(kb % 8), Text: b}, {Kind: workbook.Kind(kc % 8), Text: c}}}
-		head := textRow(1, requiredOf(log)...)
+		cells := []workbook.Cell{{Kind: workbook.Kind(ka % 8), Text: a}, {Kind: workbook.Kind(kb % 8), Text: b}, {Kind: workbook.Kind(kc % 8), Text: c}}
+		names := requiredOf(log)
 		for _, col := range log.Columns {
 			if !col.Required {
-				head.Cells = append(head.Cells, workbook.Cell{Kind: workbook.Text, Text: col.Name})
+				names = append(names, col.Name)
 			}
 		}
-		sheet := workbook.Sheet{Name: log.Sheet(), Rows: []workbook.Row{head, row}}
+		names[0] = head
+		sheet := workbook.Sheet{Name: log.Sheet(), Rows: []workbook.Row{textRow(1, names...), {Number: 3, Cells: cells}, {Number: 4, Cells: cells}}}
+		if mergedRow > 0 {
+			sheet.Merged = []workbook.Area{{Row: int(mergedRow), Col: int(mergedCol), LastRow: int(mergedRow) + 1, LastCol: int(mergedCol) + 1}}
+		}
+		sheets := []workbook.Sheet{{Name: "sowings", Rows: []workbook.Row{textRow(1, "batch", "sown", "crop", "variety", "tray", "trays"), textRow(2, "A", "2025-03-01", "kale", "X", "Q", "1")}}}
 		if log.Name == "sowings.csv" {
 			sheets = nil
 		}
-		_, problems := readBook(&sheetsOf{name: "FARM.xlsx", book: &workbook.Book{Sheets: append(sheets, sheet)}})
+		book, problems := readBook(&sheetsOf{name: "FARM.xlsx", book: &workbook.Book{Sheets: append(sheets, sheet)}})
 		for _, p := range problems {
-			if p.Found == "" || strings.ContainsAny(p.String(), "\n\r\x00") || p.Sheet && p.Line > 3 {
+			if p.Found == "" || strings.ContainsAny(p.String(), "\n\r\x00") || p.Sheet && p.Line > 4 {
 				t.Errorf("no clear line: %q", p.String())
 			}
+		}
+		addUp(t, book)
+		something := func(c workbook.Cell) bool { return unknown(c) || strings.TrimSpace(c.Text) != "" }
+		if i := slices.IndexFunc(book.Files, func(f File) bool { return f.Name == log.Name }); i >= 0 && slices.ContainsFunc(cells, something) && book.Files[i].Rows != 2 {
+			t.Errorf("%d rows of 2: %q", book.Files[i].Rows, cells)
 		}
 	})
 }
