@@ -21,7 +21,7 @@ var cellsOfATypist = []string{
 	"sowing", "dead", "field", "potted-on", "seed", "plug", "1,000", "1.000,5", "\"", "</script>", "\u202e", "100", "50%", "$5",
 }
 
-// mutated is a book with one to six cells, rows or whole lines changed.
+// mutated is a book with one to six cells, rows, bytes or whole files changed.
 func mutated(book fs.FS, luck *rand.Rand) fstest.MapFS {
 	out := fstest.MapFS{}
 	names, _ := fs.Glob(book, "*.csv")
@@ -33,7 +33,7 @@ func mutated(book fs.FS, luck *rand.Rand) fstest.MapFS {
 		name := names[luck.IntN(len(names))]
 		lines := strings.Split(string(out[name].Data), "\n")
 		at := luck.IntN(len(lines))
-		switch luck.IntN(12) {
+		switch luck.IntN(16) {
 		case 0:
 			lines = slices.Delete(lines, at, at+1)
 		case 1:
@@ -45,6 +45,13 @@ func mutated(book fs.FS, luck *rand.Rand) fstest.MapFS {
 				return out
 			}
 			continue
+		case 3:
+			other := luck.IntN(len(lines))
+			lines[at], lines[other] = lines[other], lines[at]
+		case 4:
+			lines = []string{cut(strings.Join(lines, "\n"), luck)}
+		case 5, 6:
+			lines[at] = otherByte(lines[at], luck)
 		default:
 			cells := strings.Split(lines[at], ",")
 			cells[luck.IntN(len(cells))] = cellsOfATypist[luck.IntN(len(cellsOfATypist))]
@@ -55,6 +62,15 @@ func mutated(book fs.FS, luck *rand.Rand) fstest.MapFS {
 	return out
 }
 
+// cut ends a text anywhere.
+func cut(s string, luck *rand.Rand) string { return s[:luck.IntN(len(s)+1)] }
+
+// otherByte puts any byte anywhere in a line, in place of one where there is one.
+func otherByte(line string, luck *rand.Rand) string {
+	before := cut(line, luck)
+	return before + string([]byte{byte(luck.IntN(256))}) + line[min(len(before)+1, len(line)):]
+}
+
 // Whatever a typist does to a small book: no fault, and no number in the data that
 // is none. (TRAYBOOK_MUTATIONS asks for more than the usual few.)
 func TestMutatedBooks(t *testing.T) {
@@ -62,7 +78,7 @@ func TestMutatedBooks(t *testing.T) {
 	if os.Getenv("TRAYBOOK_MUTATIONS") != "" {
 		n = 5000
 	}
-	for _, name := range []string{"tiny", "checks/c17", "poor/yearly-bill"} {
+	for _, name := range []string{"tiny", "checks/c17", "poor/yearly-bill", "poor/sowings-only"} {
 		book := os.DirFS("../../examples/" + name)
 		for seed := range uint64(n) {
 			buildMutated(t, mutated(book, rand.New(rand.NewPCG(seed, 1))), name, seed)
