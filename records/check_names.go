@@ -46,14 +46,16 @@ func (l *loader) checkNearNames() {
 
 // nearNames warns of each name that is nearly one written before it.
 func (l *loader) nearNames(names []named) {
-	for i, n := range names {
-		for _, before := range names[:i] {
-			if nearlySame(l.names.key(before.name), l.names.key(n.name)) {
-				n.row.problem("near-name", n.col, n.col+" "+quote(n.name)+" is nearly "+quote(before.name), "names that differ clearly are expected",
-					"did you mean "+quote(before.name)+"? If both are right, leave them")
-				break
-			}
+	seen := newNeighbours()
+	for i, n := range names[:min(len(names), mostNear)] {
+		key := l.names.key(n.name)
+		at := seen.first(key, func(j int) bool { return nearlySame(l.names.key(names[j].name), key) })
+		if at >= 0 {
+			before := quote(names[at].name)
+			n.row.problem("near-name", n.col, n.col+" "+quote(n.name)+" is nearly "+before, "names that differ clearly are expected",
+				"did you mean "+before+"? If both are right, leave them")
 		}
+		seen.add(key, i)
 	}
 }
 

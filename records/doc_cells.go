@@ -5,7 +5,7 @@
 // Cells are parted by comma, semicolon or tab, told from the header or from a first line
 // such as sep=; and quoted where they hold one, a quotation mark or a line break. Blank
 // rows, rows of separators and trailing empty cells are skipped. A log is read up to
-// 64 MB, a cell up to 10 kB, a row up to 200 cells, notes up to 1 MB a season
+// 64 MB and 2,000,000 lines, a cell up to 10 kB, a row up to 200 cells, notes up to 1 MB a season
 // with 1000 headings, 100 figures, 50 lists or quotations within each other, and 1000
 // brackets, stars and the like in a paragraph.
 //

@@ -1,6 +1,7 @@
 package records
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -84,6 +85,10 @@ func (f folderOf) open(l *loader, log Log) (source, bool) {
 	d := decode(raw)
 	if d.bad != "" {
 		l.report("encoding", Pos{File: file, Line: d.line}, d.bad, "a CSV file in UTF-8 is expected", "save it again as CSV UTF-8")
+		return nil, false
+	}
+	if bytes.Count(d.body, []byte("\n")) > mostLines {
+		l.report("file", Pos{File: file}, "the file has more than 2,000,000 lines", "a log of up to that many is expected", "is this the right file?")
 		return nil, false
 	}
 	if d.legacy > 0 {

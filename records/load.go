@@ -50,8 +50,9 @@ type loader struct {
 	codes    []string        // of all batches
 	lost     map[string]bool // batches whose row is no CSV
 	cellsOf  map[string]int
-	asked    int          // names looked up for what was meant
-	doubted  map[Pos]bool // cells that a warning asks about
+	asked    int             // names looked up for what was meant
+	doubted  map[Pos]bool    // cells that a warning asks about
+	told     map[finding]int // findings so far
 }
 
 // entries are the rows of one log as read, one for each row.
@@ -76,7 +77,7 @@ func Load(folder fs.FS) (*Book, []Problem) { return readBook(folderOf{folder}) }
 
 // readBook reads a record book from wherever it stands.
 func readBook(from origin) (*Book, []Problem) {
-	l := &loader{from: from, found: map[string]string{}, names: newNames(), decimal: point, present: map[string]bool{}, doubted: map[Pos]bool{}, severities: severities()}
+	l := &loader{from: from, found: map[string]string{}, names: newNames(), decimal: point, present: map[string]bool{}, doubted: map[Pos]bool{}, told: map[finding]int{}, severities: severities()}
 	from.find(l)
 	l.readSettings()
 	l.readLogs()
@@ -86,6 +87,7 @@ func readBook(from origin) (*Book, []Problem) {
 			c.run(l)
 		}
 	}
+	l.reportMore()
 	SortProblems(l.problems)
 	return l.book(), l.problems
 }
@@ -193,6 +195,9 @@ func (l *loader) report(check string, at Pos, found, expected, remedy string) Se
 		s = Fatal // a setting in doubt puts every figure in doubt
 	}
 	at.File = printable(at.File)
+	if l.untold(finding{at.File, check}) {
+		return s
+	}
 	found, expected, remedy = l.from.words(found), l.from.words(expected), l.from.words(remedy)
 	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
 	return s

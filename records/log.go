@@ -224,6 +224,9 @@ func (l *log) reportFaults() {
 	for _, f := range l.src.faults() {
 		l.report(f.Check, f.Pos, f.Found, f.Expected, f.Remedy)
 	}
+	if len(l.src.faults()) >= mostFaults {
+		l.report("file", Pos{File: l.file}, plural(mostFaults, "row")+" or more cannot be read, and the rest was not tried", "a CSV file is expected", "is this the right file?")
+	}
 }
 
 // place is where the i-th cell of the row stands.

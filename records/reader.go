@@ -76,7 +76,7 @@ func (s *scanner) faults() []fault { return s.bad }
 
 // next returns the next record with anything in it; false at the end.
 func (s *scanner) next() (record, bool) {
-	for {
+	for len(s.bad) < mostFaults { // else it is no CSV, which is said of the whole
 		before := s.csv.InputOffset()
 		if s.tooLarge(before) {
 			continue
@@ -95,6 +95,7 @@ func (s *scanner) next() (record, bool) {
 			return record{At: At{uint32(line + s.base), uint32(s.row)}, fields: fields}, true
 		}
 	}
+	return record{}, false
 }
 
 // step counts the spreadsheet's rows up to a record that starts in a line:

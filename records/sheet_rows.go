@@ -51,7 +51,7 @@ func (s *sheetRows) at(row, col int) Pos {
 
 // next is the next row that can be read.
 func (s *sheetRows) next() (record, bool) {
-	for s.read < len(s.sheet.Rows) {
+	for s.read < len(s.sheet.Rows) && len(s.bad) < mostFaults {
 		row := s.sheet.Rows[s.read]
 		s.read++
 		r := recordOf(row)

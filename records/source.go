@@ -52,11 +52,13 @@ type fault struct {
 	cells []string
 }
 
-// The most that is read: bytes of a log and of a season's notes, bytes of a cell, cells
-// of a row. A row far beyond is no row of a record book, and takes memory without end.
+// The most that is read: bytes and lines of a log, bytes of a season's notes, bytes of a
+// cell, cells of a row, rows of a log that cannot be read. A row far beyond is no row of a record book, and takes memory without end.
 const (
 	mostOfLog   = 64_000_000
+	mostLines   = 2_000_000
 	mostOfNotes = 1_000_000
 	mostOfCell  = 10_000
 	mostCells   = 200
+	mostFaults  = 10_000
 )

@@ -1,0 +1,33 @@
+package records
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+)
+
+// mostOfAKind is how many findings of one check in one log are told: where there are more,
+// it is not the single cell that is wrong, and telling takes memory without end.
+const mostOfAKind = 10_000
+
+// finding is what findings of one kind have in common.
+type finding struct{ file, check string }
+
+// untold counts a finding, and reports whether it is one that is not told any more. What
+// repeats a cost is always told: rows that are left out are counted by it.
+func (l *loader) untold(k finding) bool {
+	l.told[k]++
+	return l.told[k] > mostOfAKind && k.check != "repeats"
+}
+
+// reportMore says how many findings were not told. They are of the same severity: their
+// rows are left out, or used, as those of the others.
+func (l *loader) reportMore() {
+	kinds := slices.SortedFunc(maps.Keys(l.told), func(a, b finding) int { return cmp.Or(cmp.Compare(a.file, b.file), cmp.Compare(a.check, b.check)) })
+	for _, k := range kinds {
+		if n := l.told[k]; n > mostOfAKind && k.check != "repeats" {
+			delete(l.told, k)
+			l.report(k.check, Pos{File: k.file}, itoa(n)+" findings of one kind, of which the first "+itoa(mostOfAKind)+" are told", "rows of this log are expected", "is this the right file?")
+		}
+	}
+}

@@ -1,0 +1,43 @@
+package records
+
+import (
+	"strings"
+	"testing"
+)
+
+// What there is too much of is said in one line, and nothing is lost without one: the
+// rows of findings that are not told are left out like the others; a file that is none of
+// ours is given up.
+func TestTooMuchOfAKind(t *testing.T) {
+	for name, c := range map[string]struct {
+		row  string
+		n    int
+		rows int    // of the log as it is counted; -1: it is not read
+		want string // a problem of the log as a whole
+	}{
+		"cells":        {"A,2025-03-10,6O\n", mostOfAKind + 5, mostOfAKind + 6, "counts.csv: 10005 findings of one kind, of which the first 10000 are told; rows of this log are expected; is this the right file?"},
+		"marks":        {"A,2025-03-10,6\"0\n", mostFaults + 5, mostFaults, "counts.csv: 10000 rows or more cannot be read, and the rest was not tried; a CSV file is expected; is this the right file?"},
+		"blank lines":  {"\n", mostLines, -1, "counts.csv: the file has more than 2,000,000 lines; a log of up to that many is expected; is this the right file?"},
+		"just as many": {"A,2025-03-10,6O\n", mostOfAKind, mostOfAKind + 1, ""},
+	} {
+		files := map[string]string{"sowings.csv": oneSowing, "counts.csv": "batch,date,emerged\n" + strings.Repeat(c.row, c.n) + "A,2025-03-11,60\n"}
+		b, problems := load(files)
+		said := false
+		for _, p := range problems {
+			said = said || p.String() == c.want
+		}
+		if said != (c.want != "") || len(problems) > mostOfAKind+1 {
+			t.Errorf("%s: %d problems, first %v", name, len(problems), problems[0])
+		}
+		rows := -1
+		for _, f := range b.Files {
+			if f.Name == "counts.csv" {
+				rows = f.Rows
+			}
+		}
+		if rows != c.rows {
+			t.Errorf("%s: %d rows, want %d", name, rows, c.rows)
+		}
+		addUp(t, b)
+	}
+}
