@@ -24,7 +24,7 @@ func readODS(p parts, want func(string) bool) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	o := &ods{want: want}
+	o := &ods{want: want, left: newBudget()}
 	if err := walk(content, o); err != nil {
 		return nil, err
 	}
@@ -39,6 +39,7 @@ type ods struct {
 	book  Book
 	want  func(string) bool
 	sheet *odsSheet // at hand; nil between sheets
+	left  *budget
 }
 
 // odsSheet is a sheet while it is read.
@@ -46,10 +47,11 @@ type odsSheet struct {
 	Sheet
 	wanted bool
 	copied bool // of another file: what a formula refers to is kept with the book
-	left   budget
+	left   *budget
 	next   int // number of the row at hand
 	times  int // how often it stands there
 	row    Row
+	bytes  int // of its texts
 	col    int // of the next cell, from 0
 }
 
@@ -84,7 +86,7 @@ func (o *ods) start(name string) error {
 	if o.sheet != nil {
 		return damaged("a sheet within a sheet")
 	}
-	o.sheet = &odsSheet{Sheet: Sheet{Name: name}, wanted: o.want(name), left: mostCells, next: 1}
+	o.sheet = &odsSheet{Sheet: Sheet{Name: name}, wanted: o.want(name), left: o.left, next: 1}
 	return nil
 }
 
@@ -108,7 +110,7 @@ func (o *ods) text([]byte) {}
 
 // startRow begins a row, which may stand for many alike.
 func (s *odsSheet) startRow(e xml.StartElement) {
-	s.row, s.col = Row{}, 0
+	s.row, s.bytes, s.col = Row{}, 0, 0
 	s.times = count(e, "number-rows-repeated")
 }
 
@@ -122,8 +124,8 @@ func (s *odsSheet) endRow() error {
 	if s.next-1 > mostRows {
 		return tooLarge("the sheet has more than 1,048,576 rows")
 	}
-	if !s.left.spend((s.times - 1) * len(s.row.Cells)) {
-		return tooLarge("the sheet has more than 4 million cells")
+	if err := s.left.spend((s.times-1)*len(s.row.Cells), (s.times-1)*s.bytes); err != nil {
+		return err
 	}
 	for n := first; n < s.next; n++ {
 		s.Rows = append(s.Rows, Row{n, s.row.Cells})
@@ -152,8 +154,9 @@ func (s *odsSheet) cell(d *xml.Decoder, e xml.StartElement) error {
 	if s.col > mostColumns {
 		return tooLarge("the sheet has more than 16,384 columns")
 	}
-	if !s.left.spend(s.col - len(s.row.Cells)) {
-		return tooLarge("the sheet has more than 4 million cells")
+	s.bytes += times * len(c.Text)
+	if err := s.left.spend(s.col-len(s.row.Cells), times*len(c.Text)); err != nil {
+		return err
 	}
 	for i := range times {
 		s.row.add(col+i, c)

@@ -22,7 +22,7 @@ func partsOf(z *zip.Reader) (parts, error) {
 	p, size := parts{}, uint64(0)
 	for _, f := range z.File {
 		if size += f.UncompressedSize64; size > mostUnpacked || f.UncompressedSize64 > mostUnpacked {
-			return nil, tooLarge("the workbook unpacks to more than 256 MB")
+			return nil, tooLarge("the workbook unpacks to more than 128 MB")
 		}
 		p[partName(f.Name)] = f
 	}
@@ -58,6 +58,9 @@ func (p parts) bytes(name string) ([]byte, error) {
 
 // decode unpacks a file into a struct; nothing where there is no such file.
 func (p parts) decode(name string, into any) error {
+	if f := p[partName(name)]; f != nil && f.UncompressedSize64 > mostOfList {
+		return tooLarge("a list inside the workbook is larger than 8 MB")
+	}
 	b, err := p.bytes(name)
 	if err != nil || len(b) == 0 {
 		return err

@@ -196,7 +196,7 @@ func TestUnread(t *testing.T) {
 // A small file that says it unpacks to much is refused before it is unpacked, and one
 // that unpacks to more than it says is stopped there.
 func TestBomb(t *testing.T) {
-	for size, want := range map[uint64]string{mostUnpacked + 1: "unpacks to more than 256 MB", 1 << 63: "unpacks to more than 256 MB", 10: "damaged: zip: not a valid zip file"} {
+	for size, want := range map[uint64]string{mostUnpacked + 1: "unpacks to more than 128 MB", 1 << 63: "unpacks to more than 128 MB", 10: "damaged: zip: not a valid zip file"} {
 		raw := lyingArchive(t, "content.xml", size)
 		if _, err := Read(raw, all); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%d bytes: got %v, want %q", size, err, want)

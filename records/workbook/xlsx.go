@@ -2,9 +2,7 @@ package workbook
 
 import (
 	"path"
-	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 )
 
@@ -14,6 +12,7 @@ type xlsx struct {
 	texts    []Cell
 	shown    []shown // by the number of a cell's style
 	from1904 bool
+	left     *budget
 }
 
 // readXLSX reads an .xlsx file.
@@ -34,7 +33,7 @@ func readXLSX(p parts, want func(string) bool) (*Book, error) {
 	if len(w.Sheets) == 0 {
 		return nil, damaged("it has no sheets")
 	}
-	x := &xlsx{parts: p, from1904: w.Settings.From1904 == "1" || w.Settings.From1904 == "true"}
+	x := &xlsx{parts: p, left: newBudget(), from1904: w.Settings.From1904 == "1" || w.Settings.From1904 == "true"}
 	links, err := x.shared(main)
 	if err != nil {
 		return nil, err
@@ -109,32 +108,4 @@ func (x *xlsx) shared(main string) ([]link, error) {
 		}
 	}
 	return links, nil
-}
-
-// readStrings reads the list of texts. A text is one run of letters or several, each in
-// its own type; how it is to be spoken is left out.
-func (x *xlsx) readStrings(name string) error {
-	var list struct {
-		Texts []struct {
-			Plain string   `xml:"t"`
-			Runs  []string `xml:"r>t"`
-		} `xml:"si"`
-	}
-	if err := x.decode(name, &list); err != nil {
-		return err
-	}
-	for _, t := range list.Texts {
-		x.texts = append(x.texts, textCell(unescaped(t.Plain+strings.Join(t.Runs, ""))))
-	}
-	return nil
-}
-
-var byNumber = regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`)
-
-// unescaped puts back the characters that .xlsx files write by number, as _x000D_.
-func unescaped(s string) string {
-	return byNumber.ReplaceAllStringFunc(s, func(code string) string {
-		r, _ := strconv.ParseUint(code[2:6], 16, 16) // four digits, by the expression
-		return string(rune(r))
-	})
 }

@@ -10,7 +10,6 @@ import (
 type xlsxSheet struct {
 	*xlsx
 	*Sheet
-	left    budget
 	row     Row
 	col     int // of the cell at hand, from 0; -1 before the first of a row
 	is      xlsxCell
@@ -34,7 +33,10 @@ func (x *xlsx) readSheet(s *Sheet, name string) error {
 	if err != nil {
 		return err
 	}
-	return walk(b, &xlsxSheet{xlsx: x, Sheet: s, left: mostCells})
+	if err := x.left.spend(0, 0); err != nil { // in a sheet before
+		return err
+	}
+	return walk(b, &xlsxSheet{xlsx: x, Sheet: s})
 }
 
 // enter takes up what begins. Phonetic text, and what stands beside the cells, is
@@ -101,9 +103,9 @@ func (s *xlsxSheet) text(b []byte) {
 	switch {
 	case !s.reading:
 	case s.is.inText:
-		s.is.inline.Write(b)
+		collect(&s.is.inline, b)
 	default:
-		s.is.value.Write(b)
+		collect(&s.is.value, b)
 	}
 }
 
@@ -128,8 +130,8 @@ func (s *xlsxSheet) endCell() error {
 	if err != nil || c.Kind == Blank {
 		return err
 	}
-	if !s.left.spend(s.col + 1 - len(s.row.Cells)) {
-		return tooLarge("the sheet has more than 4 million cells")
+	if err := s.left.spend(s.col+1-len(s.row.Cells), len(c.Text)); err != nil {
+		return err
 	}
 	s.row.add(s.col, c)
 	return nil
