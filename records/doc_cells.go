@@ -6,7 +6,7 @@
 // such as sep=; and quoted where they hold one, a quotation mark or a line break. Blank
 // rows, rows of separators and trailing empty cells are skipped. A log is read up to
 // 64 MB and 2,000,000 lines, a cell up to 10 kB, a row up to 200 cells, notes up to 1 MB a season
-// with 1000 headings, 100 figures, 50 lists or quotations within each other, and 1000
+// with 1000 headings, 100 figures, 50,000 cells of tables, 50 lists or quotations within each other, and 1000
 // brackets, stars and the like in a paragraph.
 //
 // Numbers may have separators of thousands (a comma or, with decimal commas, a

@@ -9,11 +9,14 @@ const (
 	mostMarks    = 1000 // brackets, stars, dashes and the like in one paragraph
 	mostHeadings = 1000
 	mostFigures  = 100
+	mostInTables = 50_000 // cells: short rows of a table are filled up to its width
 )
 
 // crowd is what is counted of a note, line by line.
 type crowd struct {
 	marks, headings, figures int
+	widest, rows             int // of the paragraph, were it a table
+	cells                    int // of the paragraphs before
 }
 
 // crowded is where a note has too much of something, what, and what may be; line is 0
@@ -33,7 +36,11 @@ func crowded(text string) (line int, found, expected string) {
 func (c *crowd) add(line string) (found, expected string) {
 	depth, words := nesting(line)
 	if words == "" {
-		c.marks = 0
+		c.marks, c.cells = 0, c.cells+c.widest*c.rows
+		c.widest, c.rows = 0, 0
+	}
+	if bars := strings.Count(words, "|"); bars > 0 || c.widest > 0 {
+		c.widest, c.rows = max(c.widest, bars+1), c.rows+1
 	}
 	c.marks += countAny(words, "[]*_~`<&!\\")
 	if words != "" && (words[0] == '#' || strings.Trim(words, "= ") == "" || strings.Trim(words, "- ") == "") {
@@ -48,6 +55,7 @@ func (c *crowd) add(line string) (found, expected string) {
 	}{
 		{depth, mostNesting, "lists or quotations nested too deep", "within each other"},
 		{c.marks, mostMarks, "too many marks such as [ and * without a blank line", "in a paragraph"},
+		{c.cells + c.widest*c.rows, mostInTables, "too many cells of tables", "in a note"},
 		{c.headings, mostHeadings, "too many headings", "in a note"},
 		{c.figures, mostFigures, "too many figures", "in a note"},
 	} {
