@@ -114,6 +114,10 @@ func (r row) settingName(before map[string]row) string {
 		}
 		return s.name
 	}
+	if r.told[kind{printable(r.file), "setting-name"}] >= mostOfAKind { // what was meant would not be told
+		r.misread("setting-name", "setting", "a setting is expected", "")
+		return ""
+	}
 	if near := nearest(foldHeader(written), names, foldHeader); near != "" {
 		r.misread("setting-name", "setting", "a setting is expected", didYouMean(near))
 		return ""
