@@ -6,7 +6,7 @@ const (
 	MostBytes    = 64_000_000  // of the file
 	mostUnpacked = 128_000_000 // of all it holds, unpacked
 	mostOfList   = 8_000_000   // bytes of its list of sheets, of links, of styles
-	mostParts    = 10_000      // files inside it
+	mostParts    = 10_000      // files inside it; sheets
 	mostCells    = 4_000_000   // of all sheets, blank ones before the last of a row counted
 	mostLetters  = 64_000_000  // bytes of the cells of all sheets, each as often as it stands there
 	mostTexts    = 1_000_000   // that cells share

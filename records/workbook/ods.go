@@ -86,6 +86,9 @@ func (o *ods) start(name string) error {
 	if o.sheet != nil {
 		return damaged("a sheet within a sheet")
 	}
+	if len(o.book.Sheets) >= mostParts {
+		return tooLarge("the workbook has more than 10,000 sheets")
+	}
 	o.sheet = &odsSheet{Sheet: Sheet{Name: name}, wanted: o.want(name), left: o.left, next: 1}
 	return nil
 }

@@ -65,6 +65,7 @@ func TestODSLimits(t *testing.T) {
 		`<table:table-row>` + strings.Repeat(cell+` table:number-columns-spanned="2"/>`, mostMerged+1) + `</table:table-row>`:      "more than 1000 areas",
 		`<table:table-row><table:table-cell><table:table table:name="two"/></table:table-cell></table:table-row>`:                  "",
 		`<table:table-rows><table:table table:name="two"/></table:table-rows>`:                                                     "a sheet within a sheet",
+		`</table:table>` + strings.Repeat(`<table:table/>`, mostParts) + `<table:table table:name="more">`:                         "more than 10,000 sheets",
 		`<table:table-row>` + cell: "damaged",
 		`<table:table-row table:number-rows-repeated="-4"><table:table-cell table:number-columns-repeated="x"/>` + cell + `/></table:table-row>`: "",
 	} {
