@@ -114,7 +114,7 @@ func (r row) settingName(before map[string]row) string {
 		}
 		return s.name
 	}
-	if r.told[kind{printable(r.file), "setting-name"}] >= mostOfAKind { // what was meant would not be told
+	if r.told[finding{printable(r.file), "setting-name"}] >= mostOfAKind { // what was meant would not be told
 		r.misread("setting-name", "setting", "a setting is expected", "")
 		return ""
 	}
