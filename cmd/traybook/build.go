@@ -15,15 +15,16 @@ import (
 )
 
 type buildCommand struct {
-	Book    string            `arg:"" help:"The record book: a folder, or a workbook (.xlsx, .ods)."`
-	Out     string            `placeholder:"DIR" help:"Where the review goes (BOOK/site)."`
-	Season  *int              `placeholder:"YEAR" help:"The season reviewed on the front page (the last)."`
-	Today   string            `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
-	Strict  bool              `help:"Build nothing while any row has an error."`
-	Grow    *float64          `placeholder:"FACTOR" help:"Show room and trays if every batch had this many times its trays."`
-	Switch  map[string]string `placeholder:"FROM=TO" help:"Show room and trays if batches of one tray code stood in another."`
-	NoCache bool              `help:"Draw every chart anew."`
-	Echarts string            `placeholder:"FILE" help:"Draw charts with this copy of ECharts."`
+	Book     string            `arg:"" help:"The record book: a folder, or a workbook (.xlsx, .ods)."`
+	Out      string            `placeholder:"DIR" help:"Where the review goes (BOOK/site)."`
+	Season   *int              `placeholder:"YEAR" help:"The season reviewed on the front page (the last)."`
+	Today    string            `placeholder:"DATE" help:"Stands for today, as 2026-05-17 (the last date in the book)."`
+	Strict   bool              `help:"Build nothing while any row has an error."`
+	Grow     *float64          `placeholder:"FACTOR" help:"Show room and trays if every batch had this many times its trays."`
+	Switch   map[string]string `placeholder:"FROM=TO" help:"Show room and trays if batches of one tray code stood in another."`
+	NoCache  bool              `help:"Draw every chart anew."`
+	NoCharts bool              `help:"Leave the charts out: tables and figures alone."`
+	Echarts  string            `placeholder:"FILE" help:"Draw charts with this copy of ECharts."`
 	edition
 	telling
 }

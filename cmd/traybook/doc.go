@@ -31,6 +31,7 @@
 //	--single         the season's review as one file, review.html, to send by mail
 //	--since DATE     of sheets: labels for what was sown since that day, not in the last 7
 //	--no-cache       draw every chart anew
+//	--no-charts      leave the charts out: tables and figures alone
 //	--echarts FILE   draw charts with this copy of ECharts
 //	--all            every problem, not the first three of a kind in each file; of check too
 //	--json           every problem, as one JSON object a line; of check too

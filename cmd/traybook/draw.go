@@ -18,6 +18,9 @@ import (
 
 // draw draws the charts and counts those that came out.
 func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int, error) {
+	if c.NoCharts {
+		return byName(chart.LeftOut(r)), 0, nil
+	}
 	bundle, err := c.bundle(out)
 	if err != nil {
 		return nil, 0, err
@@ -30,10 +33,7 @@ func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int
 		return nil, 0, c.badBundle(err)
 	}
 	drawings, err := d.Draw(chart.Specs(r))
-	charts := templates.Charts{}
-	for _, g := range drawings {
-		charts[g.Name] = g
-	}
+	charts := byName(drawings)
 	drawn := countDrawn(charts)
 	if err != nil && drawn == 0 && c.Echarts != "" {
 		return nil, 0, c.badBundle(err)
@@ -54,6 +54,15 @@ func apart() *exec.Cmd {
 		self = os.Args[0]
 	}
 	return exec.Command(self, drawsApart)
+}
+
+// byName are drawings as the pages look for them.
+func byName(drawings []chart.Drawing) templates.Charts {
+	charts := make(templates.Charts, len(drawings))
+	for _, g := range drawings {
+		charts[g.Name] = g
+	}
+	return charts
 }
 
 // countDrawn counts the charts that came out, each once for both its drawings.

@@ -42,6 +42,7 @@ type Drawing struct {
 // What stands in place of a chart.
 const (
 	MissingRuntime = "No chart here: traybook was built without its drawing library. The table holds the same numbers."
+	MissingLeftOut = "No chart here: this review was built without charts. The table holds the same numbers."
 	MissingFailed  = "No chart here: it could not be drawn. The table holds the same numbers."
 )
 

@@ -51,6 +51,15 @@ func season(figure string, year int, more ...string) string {
 // the name that NarrowName gives, for a narrow screen.
 func Specs(r *report.Report) []Spec { return bothWidths(figures(r)) }
 
+// LeftOut stands in for every chart of a review built without them.
+func LeftOut(r *report.Report) []Drawing {
+	var out []Drawing
+	for _, s := range figures(r) {
+		out = append(out, Drawing{Name: s.Name, Missing: MissingLeftOut})
+	}
+	return out
+}
+
 // NarrowName is the name of a chart's drawing for a narrow screen.
 func NarrowName(chart string) string { return chart + narrowSuffix }
 
