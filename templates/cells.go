@@ -63,10 +63,8 @@ func orDash(s string) string {
 
 // crop links to the records of a crop in a season.
 func (p *page) crop(season int, crop string) template.HTML {
-	for _, page := range p.crops {
-		if page.Season == season && page.Crop == crop {
-			return p.to(page.Path, name(crop))
-		}
+	if at, ok := p.cropAt[cropSeason{crop, season}]; ok {
+		return p.to(at, name(crop))
 	}
 	return markup(name(crop))
 }

@@ -126,8 +126,8 @@ func (p *page) unpricedWords(season int) template.HTML {
 		return "No tray has both a price and a count in trays.csv, so no cost here holds a tray."
 	}
 	var codes []string
-	for _, b := range p.r.Records {
-		if b.Season == season && b.Tray != "" && !p.priced(b.Tray) && !slices.Contains(codes, b.Tray) {
+	for _, b := range p.seasons[season] {
+		if b.Tray != "" && !p.priced(b.Tray) && !slices.Contains(codes, b.Tray) {
 			codes = append(codes, b.Tray)
 		}
 	}

@@ -16,7 +16,7 @@ import (
 // costCrops is what a plant of each crop cost and of what, the dearest first; crops of
 // too few batches stand below a line.
 func (p *page) costCrops(season int) *rows {
-	all := money.InSeason(p.r.Money.Crops, season)
+	all, before := money.InSeason(p.r.Money.Crops, season), p.costsBefore(p.r.Money.Crops, season)
 	lines := figured(all)
 	heads, each := p.partHeads()
 	var parts []float64
@@ -43,7 +43,7 @@ func (p *page) costCrops(season int) *rows {
 				t.under(sub, "")
 				sub = ""
 			}
-			t.add("", "", p.crop(season, c.Crop), t.told(c, p.costIn(p.r.Money.Crops, c.Group)), p.partsCell(grid, each(c), most, guessed(c)),
+			t.add("", "", p.crop(season, c.Crop), t.told(c, before[c.Group]), p.partsCell(grid, each(c), most, guessed(c)),
 				words.Of(c.FailedShare, words.Percent), t.cell(c), restsOn(c))
 		}
 	}
@@ -94,11 +94,12 @@ var costColumns = []money.Category{records.Seed, records.Mix, records.Labour, re
 
 // costGroups is what a plant and a cell of each variety cost by tray, crop by crop.
 func (p *page) costGroups(season int) *rows {
-	all := money.InSeason(p.r.Money.Cost, season)
+	all, before := money.InSeason(p.r.Money.Cost, season), p.costsBefore(p.r.Money.Cost, season)
+	lines := figured(all)
 	t := p.costRows("groups", "germ n3", "By crop, the dearest first, and in it the dearest variety and tray first. A cell: all that the batches bear, over the cells sown, open batches too.", "cost",
-		col{Width: "c-name3", Head: "Crop, variety, tray"}, figured(all), number("A cell"), number("Plants"), number("Batches"))
+		col{Width: "c-name3", Head: "Crop, variety, tray"}, lines, number("A cell"), number("Plants"), number("Batches"))
 	for _, crop := range figured(money.InSeason(p.r.Money.Crops, season)) {
-		groups := batch.Filter(figured(all), func(c money.Cost) bool { return c.Crop == crop.Crop })
+		groups := batch.Filter(lines, func(c money.Cost) bool { return c.Crop == crop.Crop })
 		if len(groups) > 0 {
 			t.under("", "")
 		}
@@ -107,7 +108,7 @@ func (p *page) costGroups(season int) *rows {
 			if i == 0 {
 				class, label = "crop one", say("%s %s", p.crop(season, g.Crop), name(g.Variety))
 			}
-			t.add("", class, say(`<span class="v">%s</span> %s`, label, trayMark(g.Group)), t.told(g, p.costIn(p.r.Money.Cost, g.Group)), t.cell(g), words.Of(g.Usable, words.Whole[float64]), restsOn(g))
+			t.add("", class, say(`<span class="v">%s</span> %s`, label, trayMark(g.Group)), t.told(g, before[g.Group]), t.cell(g), words.Of(g.Usable, words.Whole[float64]), restsOn(g))
 		}
 	}
 	t.costNotes(all)
@@ -116,11 +117,11 @@ func (p *page) costGroups(season int) *rows {
 
 // costSizes is the same by cells and kind of tray, all crops together.
 func (p *page) costSizes(season int) *rows {
-	all := money.InSeason(p.r.Money.Sizes, season)
+	all, before := money.InSeason(p.r.Money.Sizes, season), p.costsBefore(p.r.Money.Sizes, season)
 	lines := figured(all)
 	t := p.costRows("trays", "n3", "All crops together, the dearest plant first.", "", col{Width: "c-name2", Head: "Tray"}, lines, number("A cell"), number("Plants"), number("Batches"))
 	for _, c := range lines {
-		t.add("", "", trayMark(c.Group), t.told(c, p.costIn(p.r.Money.Sizes, c.Group)), t.cell(c), words.Of(c.Usable, words.Whole[float64]), restsOn(c))
+		t.add("", "", trayMark(c.Group), t.told(c, before[c.Group]), t.cell(c), words.Of(c.Usable, words.Whole[float64]), restsOn(c))
 	}
 	t.costNotes(all)
 	t.note(p.unpricedWords(season))

@@ -94,14 +94,17 @@ func (t costTable) told(c money.Cost, before rate.Num) template.HTML {
 // cell is what a cell of a group cost.
 func (t costTable) cell(c money.Cost) string { return words.Of(c.PerCell, t.p.money.EachNumber) }
 
-// costIn is what a plant of a group cost in the season before.
-func (p *page) costIn(table []money.Cost, of batch.Group) rate.Num {
-	of.Season = p.before(of.Season)
-	i := slices.IndexFunc(table, func(c money.Cost) bool { return c.Group == of })
-	if i < 0 {
-		return rate.Num{}
+// costsBefore are what a plant of each group cost in the season before one, by the group
+// as it is in that one.
+func (p *page) costsBefore(table []money.Cost, season int) map[batch.Group]rate.Num {
+	before, out := p.before(season), map[batch.Group]rate.Num{}
+	for _, c := range table {
+		if group := c.Group; group.Season == before {
+			group.Season = season
+			out[group] = c.PerTransplant
+		}
 	}
-	return table[i].PerTransplant
+	return out
 }
 
 // tickWords says what the grey tick of a row is, where there was a season before.

@@ -83,11 +83,38 @@ func runningPage(sp spec) string {
 	return fmt.Sprintf("r-%s-%d", sp.kind, sp.season)
 }
 
+// navigation is the pages of a plan that others lead to, so that no page has to look
+// through all of them.
+type navigation struct {
+	top, contents []spec
+	same          map[string][]spec // sister pages, by what they are called, earlier seasons first
+}
+
+// navigationOf sorts out a plan.
+func navigationOf(plan []spec) navigation {
+	n := navigation{same: map[string][]spec{}}
+	for _, sp := range plan {
+		if sp.top != "" {
+			n.top = append(n.top, sp)
+		}
+		if sp.label != "" {
+			n.contents = append(n.contents, sp)
+		}
+		if sp.same != "" {
+			n.same[sp.same] = append(n.same[sp.same], sp)
+		}
+	}
+	for _, sisters := range n.same {
+		slices.SortStableFunc(sisters, func(a, b spec) int { return cmp.Compare(a.season, b.season) })
+	}
+	return n
+}
+
 // topLinks are the few links above each page, those of a season to the page's own.
 func (s *site) topLinks(p *page) []navLink {
 	var out []navLink
-	for _, sp := range s.plan {
-		if sp.top != "" && (sp.season == 0 || sp.season == p.season) {
+	for _, sp := range s.nav.top {
+		if sp.season == 0 || sp.season == p.season {
 			out = append(out, navLink{p.root + sp.path, sp.top, currentOf(sp, p.spec)})
 		}
 	}
@@ -96,19 +123,13 @@ func (s *site) topLinks(p *page) []navLink {
 
 // seasonLinks lead to the same page of each season; none where there is one alone.
 func (s *site) seasonLinks(p *page) []navLink {
-	if p.spec.same == "" {
+	if len(s.nav.same[p.spec.same]) < 2 {
 		return nil
 	}
 	var out []navLink
-	for _, sp := range s.plan {
-		if sp.same == p.spec.same {
-			out = append(out, navLink{p.root + sp.path, fmt.Sprint(sp.season), currentOf(sp, p.spec)})
-		}
+	for _, sp := range s.nav.same[p.spec.same] {
+		out = append(out, navLink{p.root + sp.path, fmt.Sprint(sp.season), currentOf(sp, p.spec)})
 	}
-	if len(out) < 2 {
-		return nil
-	}
-	slices.SortStableFunc(out, func(a, b navLink) int { return cmp.Compare(a.Label, b.Label) })
 	return out
 }
 
@@ -116,8 +137,8 @@ func (s *site) seasonLinks(p *page) []navLink {
 func (s *site) contents(p *page) []navGroup {
 	groups := []navGroup{{Title: fmt.Sprint("The season ", p.season)}, {Title: inSeasons}, {Title: inHouse}, {Title: inBook}}
 	at := map[string]int{ofSeason: 0, inSeasons: 1, inHouse: 2, inBook: 3}
-	for _, sp := range s.plan {
-		if sp.label == "" || sp.season != 0 && sp.season != p.season {
+	for _, sp := range s.nav.contents {
+		if sp.season != 0 && sp.season != p.season {
 			continue
 		}
 		g := &groups[at[sp.group]]

@@ -158,7 +158,7 @@ func (p *page) namedWords(season int) template.HTML {
 
 // sownIn is how many batches of a season were sown from seed.
 func (p *page) sownIn(season int) int {
-	return len(batch.Filter(p.r.Records, func(b *report.Record) bool { return b.Season == season && b.FromSeed }))
+	return len(batch.Filter(p.seasons[season], func(b *report.Record) bool { return b.FromSeed }))
 }
 
 // traySide draws the season's rate as a tray of the cells that it sowed most.
@@ -181,8 +181,8 @@ const mostDrawn = 300
 func (p *page) usualCells(season int) int {
 	trays := map[int]float64{}
 	best := 0
-	for _, b := range p.r.Records {
-		if n := b.TrayCells.Or(0); b.Season == season && n > 0 && n <= mostDrawn {
+	for _, b := range p.seasons[season] {
+		if n := b.TrayCells.Or(0); n > 0 && n <= mostDrawn {
 			trays[n] += b.Trays
 		}
 	}

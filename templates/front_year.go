@@ -57,10 +57,7 @@ func (p *page) yearPart(season int) *yearPart {
 
 // daysOf is from the first sowing of a season to the last of its batches' ends.
 func (p *page) daysOf(season int) (first, last records.Date) {
-	for _, b := range p.r.Records {
-		if b.Season != season {
-			continue
-		}
+	for _, b := range p.seasons[season] {
 		if first == 0 || b.Sown < first {
 			first = b.Sown
 		}
@@ -171,7 +168,7 @@ func (p *page) yearCaption(season int) template.HTML {
 		}
 		out = join(out, say("The chambers were fullest on %s: %s%s.", words.DayMonth(chamber.PeakDate), words.Number(chamber.Peak), of))
 	}
-	assumed := batch.Filter(p.r.Records, func(b *report.Record) bool { return b.Season == season && b.EndHow == batch.Assumed })
+	assumed := batch.Filter(p.seasons[season], func(b *report.Record) bool { return b.EndHow == batch.Assumed })
 	if n := len(assumed); n > 0 {
 		out = join(out, say("%s without a date out are drawn as long as their crop usually stands.", words.Batches(n)))
 	}

@@ -133,8 +133,8 @@ func (p *page) groupCaption(season int) template.HTML {
 // kindsOf are the kinds of tray sown in a season, by name.
 func (p *page) kindsOf(season int) []string {
 	var out []string
-	for _, b := range p.r.Records {
-		if b.Season == season && !slices.Contains(out, b.Kind) {
+	for _, b := range p.seasons[season] {
+		if !slices.Contains(out, b.Kind) {
 			out = append(out, b.Kind)
 		}
 	}

@@ -72,12 +72,9 @@ func (p *page) findings(season int) []finding {
 
 // seasonState says how much was sown in a season and whether it is finished.
 func (p *page) seasonState(season int) template.HTML {
-	batches, trays := 0, 0.0
-	for _, b := range p.r.Records {
-		if b.Season == season {
-			batches++
-			trays += b.Trays
-		}
+	batches, trays := len(p.seasons[season]), 0.0
+	for _, b := range p.seasons[season] {
+		trays += b.Trays
 	}
 	if batches == 0 {
 		return "Nothing was sown."

@@ -93,8 +93,8 @@ func (p *page) lotSown(l germination.Lot) template.HTML {
 // withoutLot lists the batches of the page's season from seed of which no lot is written.
 func (p *page) withoutLot() template.HTML {
 	var codes []string
-	for _, b := range p.r.Records {
-		if b.Season == p.season && b.FromSeed && b.Lot == "" {
+	for _, b := range p.seasons[p.season] {
+		if b.FromSeed && b.Lot == "" {
 			codes = append(codes, b.Code)
 		}
 	}

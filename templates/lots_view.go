@@ -29,7 +29,7 @@ func (v lotsPage) head() (heading, lead template.HTML) {
 
 // hasLots reports whether a batch of the season names a lot of the book.
 func hasLots(s *site, season int) bool {
-	return slices.ContainsFunc(s.r.Records, func(b *report.Record) bool { return b.Season == season && s.lots[b.Lot] != "" })
+	return slices.ContainsFunc(s.seasons[season], func(b *report.Record) bool { return s.lots[b.Lot] != "" })
 }
 
 // lotsView tells the lots sown in one season.
@@ -64,8 +64,8 @@ func (p *page) lot(season int, code string) template.HTML {
 // and those of which the gap says little last.
 func (p *page) lotsOf(season int) []germination.Lot {
 	sown := map[string]bool{}
-	for _, b := range p.r.Records {
-		sown[b.Lot] = sown[b.Lot] || b.Season == season
+	for _, b := range p.seasons[season] {
+		sown[b.Lot] = true
 	}
 	lots := slices.DeleteFunc(slices.Clone(p.r.Germination.Lots), func(l germination.Lot) bool { return !sown[l.Code] })
 	slices.SortStableFunc(lots, func(a, b germination.Lot) int { return cmp.Compare(b.Gap().Or(-2), a.Gap().Or(-2)) })

@@ -142,6 +142,12 @@ func cropSlug(c *cropSlugs, crop string) string {
 	return c.of[crop]
 }
 
+// cropSeason is a crop in a season.
+type cropSeason struct {
+	crop   string
+	season int
+}
+
 // cropPage is a records page: a crop in a season, with its batches in order.
 type cropPage struct {
 	Season  int

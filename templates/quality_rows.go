@@ -73,15 +73,17 @@ func (p *page) addCropRates(t *rows, axis draw.Axis, crop groupRate, groups []gr
 	}
 }
 
-// rateBefore is the share of a group in the season before.
-func rateBefore[T any](p *page, table []T, g batch.Group, of func(T) (batch.Group, rate.Rate)) rate.Num {
-	g.Season = p.before(g.Season)
+// ratesBefore are the shares of groups in the season before one, by the group as it is in
+// that one.
+func ratesBefore[T any](p *page, table []T, season int, of func(T) (batch.Group, rate.Rate)) map[batch.Group]rate.Num {
+	before, out := p.before(season), map[batch.Group]rate.Num{}
 	for _, row := range table {
-		if group, r := of(row); group == g {
-			return r.Share
+		if group, r := of(row); group.Season == before {
+			group.Season = season
+			out[group] = r.Share
 		}
 	}
-	return rate.Num{}
+	return out
 }
 
 func ofQuality(q plants.Quality) (batch.Group, rate.Rate) { return q.Group, q.Rate }
@@ -115,11 +117,12 @@ func (p *page) qualityRows(season int) *rows {
 	}
 	ramp := draw.Scores(p.id("gs"), unfit)
 	ratesOf := func(table []plants.Quality) (out []groupRate) {
+		before := ratesBefore(p, table, season, ofQuality)
 		for _, q := range table {
 			if q.Season != season || !q.Share.Known {
 				continue
 			}
-			g := groupRate{Group: q.Group, Rate: q.Rate, before: rateBefore(p, table, q.Group, ofQuality)}
+			g := groupRate{Group: q.Group, Rate: q.Rate, before: before[q.Group]}
 			if scored {
 				g.behind = append(g.behind, p.rampCell(ramp, q.S))
 			}
@@ -199,9 +202,10 @@ func (p *page) marksNote(season int) template.HTML {
 // usableRows is the share of the cells sown that gave a usable plant, crop by crop.
 func (p *page) usableRows(season int) *rows {
 	ratesOf := func(table []plants.Usable) (out []groupRate) {
+		before := ratesBefore(p, table, season, ofUsable)
 		for _, u := range table {
 			if u.Season == season && u.Share.Known {
-				out = append(out, groupRate{u.Group, u.Rate, rateBefore(p, table, u.Group, ofUsable), []any{words.Whole(u.N), enteredOf(u)}})
+				out = append(out, groupRate{u.Group, u.Rate, before[u.Group], []any{words.Whole(u.N), enteredOf(u)}})
 			}
 		}
 		return out
@@ -225,7 +229,7 @@ func enteredOf(u plants.Usable) template.HTML {
 // leftOutWords say which batches of a season enter no usable rate, and why.
 func (p *page) leftOutWords(season int) template.HTML {
 	var open, part, unwritten, cells int
-	for _, b := range batch.Filter(p.r.Records, func(b *report.Record) bool { return b.Season == season && !b.EntersUsable() }) {
+	for _, b := range batch.Filter(p.seasons[season], func(b *report.Record) bool { return !b.EntersUsable() }) {
 		switch {
 		case b.Measured():
 			cells++

@@ -140,15 +140,7 @@ func (p *page) usableSide(season int) template.HTML {
 }
 
 // batchesIn is how many batches of a season there are.
-func (p *page) batchesIn(season int) int {
-	n := 0
-	for _, b := range p.r.Records {
-		if b.Season == season {
-			n++
-		}
-	}
-	return n
-}
+func (p *page) batchesIn(season int) int { return len(p.seasons[season]) }
 
 // cropRate is a rate of a crop in a season.
 type cropRate struct {

@@ -94,9 +94,6 @@ func (t *rows) Empty() bool {
 	return true
 }
 
-// Width is the number of columns.
-func (t *rows) Width() int { return len(t.Cols) }
-
 // ClassOf is the class of the cells of column i.
 func (t *rows) ClassOf(i int) string { return t.Cols[min(i, len(t.Cols)-1)].Class }
 
@@ -124,4 +121,25 @@ func (p *page) dataLink(name string) template.HTML {
 		return ""
 	}
 	return say(`<a href="%s">%s.csv</a>`, p.href("data/"+name+".csv"), name)
+}
+
+// size is about how many bytes of a page the rows take.
+func (t *rows) size() int {
+	n := 0
+	for _, g := range t.Groups {
+		n += 80 + len(g.Sub)
+		for _, r := range g.Rows {
+			n += r.size()
+		}
+	}
+	return n
+}
+
+// size is about how many bytes of a page the row takes.
+func (r rowOf) size() int {
+	n := 40 + len(r.ID)
+	for _, c := range r.Cells {
+		n += 24 + len(c)
+	}
+	return n
 }

@@ -10,26 +10,76 @@ import (
 // around it: a crop, a variety, a batch code. say sets it apart with bdi.
 type name string
 
-// say fills a sentence of ours. Every argument is escaped, names are isolated,
-// and only HTML made here passes as it is. The format is ours, never the book's.
+// say fills a sentence of ours: each %s with the next argument, %% with a percent sign.
+// Every argument is escaped, names are isolated, and only HTML made here passes as it
+// is. The format is ours, never the book's. Pages are made of little else, so it goes
+// over the format once and knows no other verb.
 func say(format string, args ...any) template.HTML {
-	escaped := make([]any, len(args))
-	for i, a := range args {
-		escaped[i] = string(markup(a))
+	if len(args) == 0 && !strings.Contains(format, "%") {
+		return template.HTML(format)
 	}
-	return template.HTML(fmt.Sprintf(format, escaped...))
+	var b strings.Builder
+	b.Grow(len(format) + 24*len(args))
+	for {
+		i := strings.IndexByte(format, '%')
+		if i < 0 || i+1 == len(format) {
+			break
+		}
+		b.WriteString(format[:i])
+		switch verb := format[i+1]; {
+		case verb == '%':
+			b.WriteByte('%')
+		case verb != 's' || len(args) == 0:
+			b.WriteString(badFormat)
+		default:
+			writeMarkup(&b, args[0])
+			args = args[1:]
+		}
+		format = format[i+2:]
+	}
+	b.WriteString(format)
+	if len(args) > 0 {
+		b.WriteString(badFormat)
+	}
+	return template.HTML(b.String())
 }
+
+// badFormat stands where a sentence and its arguments do not fit; no page may hold it.
+const badFormat = "%!(NOARG)"
 
 // markup is any value as HTML.
 func markup(a any) template.HTML {
+	if h, ok := a.(template.HTML); ok {
+		return h
+	}
+	var b strings.Builder
+	writeMarkup(&b, a)
+	return template.HTML(b.String())
+}
+
+// writeMarkup writes any value as HTML.
+func writeMarkup(b *strings.Builder, a any) {
 	switch a := a.(type) {
 	case template.HTML:
-		return a
+		b.WriteString(string(a))
 	case name:
-		return template.HTML("<bdi>" + template.HTMLEscapeString(string(a)) + "</bdi>")
+		b.WriteString("<bdi>")
+		escape(b, string(a))
+		b.WriteString("</bdi>")
+	case string:
+		escape(b, a)
 	default:
-		return template.HTML(template.HTMLEscapeString(fmt.Sprint(a)))
+		escape(b, fmt.Sprint(a))
 	}
+}
+
+// escape writes text as HTML; most of it holds nothing to escape.
+func escape(b *strings.Builder, s string) {
+	if !strings.ContainsAny(s, "<>&'\"\x00") {
+		b.WriteString(s)
+		return
+	}
+	template.HTMLEscape(b, []byte(s))
 }
 
 // batchCode is the code of a batch, which no line's end breaks.
@@ -48,20 +98,21 @@ func list[T any](parts []T) template.HTML {
 		default:
 			b.WriteString(", ")
 		}
-		b.WriteString(string(markup(p)))
+		writeMarkup(&b, p)
 	}
 	return template.HTML(b.String())
 }
 
 // join puts sentences after one another, leaving out empty ones.
 func join(parts ...template.HTML) template.HTML {
-	var kept []string
+	var b strings.Builder
 	for _, p := range parts {
-		if p != "" {
-			kept = append(kept, string(p))
+		if p != "" && b.Len() > 0 {
+			b.WriteByte(' ')
 		}
+		b.WriteString(string(p))
 	}
-	return template.HTML(strings.Join(kept, " "))
+	return template.HTML(b.String())
 }
 
 // sentence makes a sentence of words: a capital first, a full stop last.

@@ -23,10 +23,13 @@ type site struct {
 	paths   map[string]bool          // of the pages there are
 	outs    map[string][]records.Out // by batch
 	crops   []cropPage               // of records
-	anchors map[string]string        // path and anchor of a batch, by code
-	lots    map[string]string        // anchor of a seed lot, by code
-	faulty  []faultyFile             // logs with rows that errors keep out
-	single  bool                     // one page alone: nothing to link to
+	cropAt  map[cropSeason]string    // paths of the crops' records
+	seasons map[int][]*report.Record // batches by season, in order
+	nav     navigation
+	anchors map[string]string // path and anchor of a batch, by code
+	lots    map[string]string // anchor of a seed lot, by code
+	faulty  []faultyFile      // logs with rows that errors keep out
+	single  bool              // one page alone: nothing to link to
 }
 
 // leftOut is a page that the book has no data for.
@@ -44,7 +47,15 @@ func newSite(r *report.Report, charts Charts) *site {
 			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
 		})
 	}
+	s.seasons = map[int][]*report.Record{}
+	for _, b := range r.Records {
+		s.seasons[b.Season] = append(s.seasons[b.Season], b)
+	}
 	s.crops = cropPagesOf(r.Records)
+	s.cropAt = make(map[cropSeason]string, len(s.crops))
+	for _, c := range s.crops {
+		s.cropAt[cropSeason{c.Crop, c.Season}] = c.Path
+	}
 	s.anchors = batchAnchors(s.crops)
 	s.lots = lotAnchors(r.Germination.Lots)
 	for _, c := range chapters {
@@ -60,6 +71,7 @@ func newSite(r *report.Report, charts Charts) *site {
 	for _, sp := range s.plan {
 		s.paths[sp.path] = true
 	}
+	s.nav = navigationOf(s.plan)
 	return s
 }
 

@@ -3,6 +3,7 @@ package templates
 import (
 	"html/template"
 	"strings"
+	"unicode/utf8"
 )
 
 // table is a table as the partial shows it. The first cell of a row names it.
@@ -98,23 +99,23 @@ func (t *table) row(values []any) row {
 	return r
 }
 
-// Parts are the bodies with every column in step: where one cell of a column has
-// something smaller beside its value, each has the room for it.
-func (t *table) Parts() []body {
+// inStep gives every cell of a column of numbers the room that one of them needs for
+// something smaller beside its value.
+func (t *table) inStep() {
 	for i := range t.Columns {
+		if !t.Columns[i].Num {
+			continue
+		}
 		room := ""
 		t.each(i, func(c *cell) { room = max(room, roomFor(string(c.Sub))) })
-		if t.Columns[i].Num {
-			t.each(i, func(c *cell) { c.Room = room })
-		}
+		t.each(i, func(c *cell) { c.Room = room })
 	}
-	return t.Bodies
 }
 
 // roomFor is the class of the room that something smaller takes; the greater
 // sorts after the smaller.
 func roomFor(sub string) string {
-	switch n := len([]rune(sub)); {
+	switch n := utf8.RuneCountInString(sub); {
 	case n == 0:
 		return ""
 	case n <= 6:
@@ -176,4 +177,24 @@ func (t *table) Empty() bool {
 		}
 	}
 	return true
+}
+
+// size is about how many bytes of a page the rows take.
+func (t *table) size() int {
+	n := 0
+	for _, b := range t.Bodies {
+		for _, r := range b.Rows {
+			n += r.size()
+		}
+	}
+	return n
+}
+
+// size is about how many bytes of a page the row takes.
+func (r row) size() int {
+	n := 12 + len(r.ID)
+	for _, c := range r.Cells {
+		n += 40 + len(c.Value) + len(c.Sub)
+	}
+	return n
 }
