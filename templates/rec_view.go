@@ -19,7 +19,7 @@ type cropRecords struct {
 	Table         *rows
 	Grid          template.HTML // the axis of the lives, to stand once
 	Key           template.HTML
-	Batches       []story
+	Stories       template.HTML // each batch, one after the other
 	Before, After *navLink
 }
 
@@ -28,22 +28,6 @@ func (v cropRecords) head() (heading, lead template.HTML) { return v.Heading, v.
 
 // turn is the crop before and after it in the season.
 func (v cropRecords) turn() (before, after *navLink) { return v.Before, v.After }
-
-// story is all that is known of a batch.
-type story struct {
-	ID      string
-	Code    string
-	Variety string
-	Life    template.HTML
-	Figures []template.HTML
-	Facts   []fact
-}
-
-// fact is a line of a story.
-type fact struct {
-	Name string
-	Text template.HTML
-}
 
 // cropView tells the batches of one page of records.
 func cropView(of cropPage) func(*page) any {
@@ -55,10 +39,7 @@ func cropView(of cropPage) func(*page) any {
 		axis, grid := draw.Lives(p.id("gt"), min(longest, longestDrawn))
 		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), words.Year(of.Season)), Lead: p.to("records.html", "Records of every batch"),
 			Finding: p.cropFinding(of), Table: p.recordRows(of), Grid: grid, Key: p.lifeKey()}
-		for _, b := range of.Batches {
-			v.Batches = append(v.Batches, story{ID: anchor(p.anchors[b.Code]), Code: b.Code, Variety: b.Variety,
-				Life: lifeOf(b).Draw(axis), Figures: p.batchFigures(b), Facts: p.story(b)})
-		}
+		v.Stories = p.stories(of.Batches, axis)
 		v.Before, v.After = p.neighbours(of)
 		return v
 	}

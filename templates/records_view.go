@@ -123,25 +123,6 @@ func (p *page) filesTable() *table {
 	return t
 }
 
-// story tells a batch from sowing to its cost; what is not known is not told,
-// unless the reader would look for it.
-func (p *page) story(b *report.Record) []fact {
-	var facts []fact
-	tell := func(label string, parts ...template.HTML) {
-		if text := join(parts...); text != "" {
-			facts = append(facts, fact{label, text})
-		}
-	}
-	tell("Sown", p.sownWords(b), p.chamberWords(b), forField(b))
-	tell("Counts", p.countWords(b), countRemark(b))
-	tell("Looks", lookWords(b))
-	tell("Out", p.outWords(b), endWords(b))
-	tell("Plants", usableHow(b))
-	tell("Cost", p.batchCost(b))
-	tell("Note", noteWords(b.Note))
-	return facts
-}
-
 // countRemark says why a batch's counts tell nothing of what came up.
 func countRemark(b *report.Record) template.HTML {
 	switch {
