@@ -116,12 +116,11 @@ type build struct {
 
 func buildOf(t testing.TB, r *report.Report, charts Charts) build {
 	t.Helper()
-	got, err := Pages(r, charts)
-	if err != nil {
-		t.Fatal(err)
-	}
 	b := build{map[string]string{}, r}
-	for _, page := range got {
+	for page, err := range Pages(r, charts) {
+		if err != nil {
+			t.Fatal(err)
+		}
 		if _, twice := b.pages[page.Path]; twice {
 			t.Errorf("%s is written twice", page.Path)
 		}

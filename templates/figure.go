@@ -18,6 +18,8 @@ type figure struct {
 	Drawing template.HTML // in place of a chart: a drawing that fits every screen
 	Missing string        // why there is no chart
 	Table   *table
+	Crop    string
+	chart   bool  // it has a chart, drawn or not
 	Rows    *rows // in place of chart and table: rows that tell their story
 }
 
@@ -29,6 +31,8 @@ func (p *page) figure(chartName, title string, caption template.HTML, t *table) 
 		id = "figure-" + chartName
 	}
 	f := &figure{ID: p.id(id), Title: title, Caption: caption, Table: t}
+	p.pieces = append(p.pieces, f)
+	f.chart = chartName != ""
 	if d, ok := p.charts[chartName]; ok {
 		f.Missing = d.Missing
 		f.SVG = template.HTML(p.ownIDs(d))

@@ -22,6 +22,7 @@ type shell struct {
 	Contents          []navGroup
 	Banner            *banner
 	Main              template.HTML
+	ByCrop            template.HTML // links to pages of one crop each
 	Gaps              *gapLine
 	Method            string
 	Level             string // of the ranges, in 100
@@ -55,7 +56,7 @@ func (s *site) frame(p *page, view any, text template.HTML) shell {
 	sh := shell{
 		Title: sp.title, Farm: s.farm(), Root: p.root, Home: p.root + "index.html", Class: bodyClass(sp),
 		Heading: template.HTML(template.HTMLEscapeString(sp.title)), Top: s.topLinks(p), Seasons: s.seasonLinks(p), Contents: s.contents(p),
-		Banner: s.banner(p), Main: text, Method: p.root + "method.html",
+		Banner: s.banner(p), Main: text, ByCrop: p.byCrop, Method: p.root + "method.html",
 		Level: words.Fixed(100*s.r.Book.Settings.Confidence, 0), AsOf: words.LongDate(s.r.Batches.Today),
 	}
 	if h, ok := view.(headed); ok {

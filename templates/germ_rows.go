@@ -108,6 +108,7 @@ func (p *page) groupRows(season int) *rows {
 	axis := draw.Shares(p.id("ge"), lowest)
 	t := p.rows("emergence", "germ", p.groupCaption(season), "emergence", col{Width: "c-name3", Head: "Crop, variety, tray"},
 		col{Class: "st", Head: "Came up, %", Axis: axis.Head()}, col{Width: "c-n2", Class: "n", Head: "Cells"}, col{Width: "c-n2", Class: "n", Head: "Batches"})
+	t.Title = "What came up, by variety and tray"
 	for _, few := range []bool{false, true} {
 		for i, crop := range batch.Filter(crops, func(e germination.Emergence) bool { return e.Few() == few }) {
 			sub := template.HTML("")
@@ -115,6 +116,7 @@ func (p *page) groupRows(season int) *rows {
 				sub = fewLine("Sown")
 			}
 			t.under(sub, "")
+			t.of(crop.Crop)
 			p.addCropGroup(t, axis, crop, batch.Filter(groups, func(e germination.Emergence) bool { return e.Crop == crop.Crop }))
 		}
 	}

@@ -83,7 +83,7 @@ func (p *page) seedTable(season int) *table {
 	t := p.table("seeds", say("Cells with several seeds: what came up of one seed, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Seeds a cell", "Of one seed", "Batches"))
 	for _, e := range p.emergenceOf(season) {
 		if e.SeedsPerCell.Known && e.SeedsPerCell.Value > 1 {
-			t.add(append(p.groupCells(e.Group), words.Whole(e.SeedsPerCell.Value), rateCell(e.SeedRate, e.SeedLow, e.SeedHigh), words.Whole(e.Batches))...)
+			t.add(append(p.groupCells(e.Group), words.Whole(e.SeedsPerCell.Value), rateCell(e.SeedRate, e.SeedLow, e.SeedHigh), words.Whole(e.Batches))...).Crop = e.Crop
 		}
 	}
 	t.note("Worked out from the cells with a seedling. A cell that failed as a whole makes each of its seeds look bad.")
@@ -124,14 +124,20 @@ func (p *page) weekParts(season int) []weekPart {
 
 // weekPart is a crop's chart by week of sowing, with its numbers on request.
 func (p *page) weekPart(season int, crop string, weeks []germination.Week) weekPart {
+	f := p.figure(chart.Name("weeks", fmt.Sprint(season), crop), capital(crop)+" by week of sowing", weekWords(weeks), nil)
+	f.Crop = crop
 	t := p.table("weeks-"+slug(crop), say("%s by week of sowing, season %s", name(crop), fmt.Sprint(season)), "weeks",
 		plain("Week"), nums("Emergence", "Cells looked at", "Batches", "Temperature"))
 	for _, w := range weeks {
-		t.add(weekOf(w), shareCell(w.Rate), words.Whole(w.N), words.Whole(w.Batches), p.weekTemp(w))
+		t.add(weekOf(w), shareCell(w.Rate), words.Whole(w.N), words.Whole(w.Batches), p.weekTemp(w)).Crop = crop
 	}
 	t.note("Temperature: the mean from sowing until a week after.")
-	return weekPart{p.figure(chart.Name("weeks", fmt.Sprint(season), crop), capital(crop)+" by week of sowing", weekWords(weeks), nil),
-		more{Summary: say("%s, week by week", name(crop)), Tables: []*table{t}}}
+	return weekPart{f, more{Summary: say("%s, week by week", name(crop)), Tables: []*table{t}}}
+}
+
+// WeeksShown reports whether any crop by week stands on the page itself.
+func (v germinationPage) WeeksShown() bool {
+	return slices.ContainsFunc(v.Weeks, func(w weekPart) bool { return w.Figure.Shown() || w.Table.Shown() })
 }
 
 // weekWords name the worst and the best week of three batches or more.
@@ -172,7 +178,7 @@ func (p *page) timingTable(season int) *table {
 		nums("Half up, days", "Mean, days", "Batches"), plain("Remark"))
 	for _, g := range p.r.Germination.Timing {
 		if g.Season == season {
-			t.add(append(p.groupCells(g.Group), halfCell(g), words.Of(g.Mean, words.DaysNumber), words.Whole(g.Batches), timingRemark(g))...)
+			t.add(append(p.groupCells(g.Group), halfCell(g), words.Of(g.Mean, words.DaysNumber), words.Whole(g.Batches), timingRemark(g))...).Crop = g.Crop
 		}
 	}
 	t.note("Up before the first count: more than half stood by then, so these batches cannot tell. Counted early: more may have come up after the last count.")

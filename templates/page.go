@@ -23,6 +23,9 @@ type page struct {
 	root   string          // "" or "../": from the page to the site's folder
 	ids    map[string]bool // taken on the page
 	err    error           // what went wrong in making it
+	pieces []piece         // its tables and charts
+	extras []extra         // pages that hold what is too much for it
+	byCrop template.HTML   // links to those of them that hold a crop
 }
 
 // newPage starts a page on which no id is taken yet.
@@ -146,6 +149,14 @@ func cropSlug(c *cropSlugs, crop string) string {
 type cropSeason struct {
 	crop   string
 	season int
+}
+
+// cropFile is a crop's name in addresses, the same in every season.
+func (s *site) cropFile(crop string) string {
+	if known, ok := s.cropNames.of[crop]; ok {
+		return known
+	}
+	return cmp.Or(slug(crop), "crop") // of a wish or a lot that was never sown
 }
 
 // cropPage is a records page: a crop in a season, with its batches in order.

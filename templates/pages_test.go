@@ -144,8 +144,10 @@ func TestPagesLeftOut(t *testing.T) {
 func BenchmarkPages(b *testing.B) {
 	r := reportOf(b, example("ottermoss"), report.Options{})
 	for b.Loop() {
-		if _, err := Pages(r, nil); err != nil {
-			b.Fatal(err)
+		for _, err := range Pages(r, nil) {
+			if err != nil {
+				b.Fatal(err)
+			}
 		}
 	}
 }

@@ -51,6 +51,7 @@ func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []g
 				sub = fewLine(done)
 			}
 			t.under(sub, "")
+			t.of(crop.Crop)
 			p.addCropRates(t, axis, crop, batch.Filter(groups, func(g groupRate) bool { return g.Crop == crop.Crop }))
 		}
 	}
@@ -138,6 +139,7 @@ func (p *page) qualityRows(season int) *rows {
 		t.Cols = append(t.Cols, col{Width: "c-ramp", Class: "dr c3", Head: "Plants by score", Quiet: true, Axis: ramp.Head()})
 	}
 	t.Cols = append(t.Cols, number("Plants"), number("Batches"))
+	t.Title = "Fit to set out, by variety and tray"
 	p.cropTable(t, axis, "Looked at", crops, groups)
 	t.note(p.marksNote(season))
 	return t
@@ -214,6 +216,7 @@ func (p *page) usableRows(season int) *rows {
 	axis := draw.Shares(p.id("gu"), lowestShare(groups))
 	t := p.rows("usable", "germ", say("Usable plants of the cells sown, %s; the lowest crop first. Black: the crop as a whole%s. Hollow: fewer than %s.", words.Year(season), p.tickWords(season), words.Batches(rate.FewBatches)),
 		"usable", col{Width: "c-name3", Head: "Crop, variety, tray"}, col{Class: "st", Head: "Usable, %", Axis: axis.Head()}, number("Cells"), number("Batches"))
+	t.Title = "Usable plants, by variety and tray"
 	p.cropTable(t, axis, "Sown", crops, groups)
 	return t
 }

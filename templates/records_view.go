@@ -15,7 +15,7 @@ import (
 
 // cropPagesOf sorts batches into a page for each season and crop; on it they
 // stand by the day sown.
-func cropPagesOf(batches []*report.Record) []cropPage {
+func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
 	var list []cropPage
 	sorted := slices.Clone(batches)
 	slices.SortStableFunc(sorted, func(a, b *report.Record) int {
@@ -33,7 +33,7 @@ func cropPagesOf(batches []*report.Record) []cropPage {
 		last := &list[len(list)-1]
 		last.Batches = append(last.Batches, b)
 	}
-	return list
+	return list, names
 }
 
 // cropsOf lists the crops of batches by name.

@@ -12,7 +12,8 @@ import (
 // apart by a hairline.
 type rows struct {
 	ID      string
-	Class   string // crops, germ, lots ...; the style sheet has the widths
+	Title   template.HTML // of the section, where it stands on a page of its own
+	Class   string        // crops, germ, lots ...; the style sheet has the widths
 	Caption template.HTML
 	Cols    []col
 	Groups  []rowGroup
@@ -35,6 +36,7 @@ type col struct {
 type rowGroup struct {
 	Sub   template.HTML
 	Class string
+	Crop  string // that all its rows belong to; empty: to none in particular
 	Rows  []rowOf
 }
 
@@ -53,6 +55,7 @@ func (p *page) rows(id, class string, caption template.HTML, file string, cols .
 		t.Data = p.href("data/" + t.File)
 	}
 	t.note(p.leftOutNote())
+	p.pieces = append(p.pieces, t)
 	return t
 }
 

@@ -15,21 +15,22 @@ import (
 
 // site is what all pages of one report share.
 type site struct {
-	r       *report.Report
-	charts  Charts
-	money   words.Money
-	plan    []spec                   // the pages there are, in order
-	left    []leftOut                // the pages there are not
-	paths   map[string]bool          // of the pages there are
-	outs    map[string][]records.Out // by batch
-	crops   []cropPage               // of records
-	cropAt  map[cropSeason]string    // paths of the crops' records
-	seasons map[int][]*report.Record // batches by season, in order
-	nav     navigation
-	anchors map[string]string // path and anchor of a batch, by code
-	lots    map[string]string // anchor of a seed lot, by code
-	faulty  []faultyFile      // logs with rows that errors keep out
-	single  bool              // one page alone: nothing to link to
+	r         *report.Report
+	charts    Charts
+	money     words.Money
+	plan      []spec                   // the pages there are, in order
+	left      []leftOut                // the pages there are not
+	paths     map[string]bool          // of the pages there are
+	outs      map[string][]records.Out // by batch
+	crops     []cropPage               // of records
+	cropNames cropSlugs
+	cropAt    map[cropSeason]string    // paths of the crops' records
+	seasons   map[int][]*report.Record // batches by season, in order
+	nav       navigation
+	anchors   map[string]string // path and anchor of a batch, by code
+	lots      map[string]string // anchor of a seed lot, by code
+	faulty    []faultyFile      // logs with rows that errors keep out
+	single    bool              // one page alone: nothing to link to
 }
 
 // leftOut is a page that the book has no data for.
@@ -51,7 +52,7 @@ func newSite(r *report.Report, charts Charts) *site {
 	for _, b := range r.Records {
 		s.seasons[b.Season] = append(s.seasons[b.Season], b)
 	}
-	s.crops = cropPagesOf(r.Records)
+	s.crops, s.cropNames = cropPagesOf(r.Records)
 	s.cropAt = make(map[cropSeason]string, len(s.crops))
 	for _, c := range s.crops {
 		s.cropAt[cropSeason{c.Crop, c.Season}] = c.Path
@@ -78,23 +79,44 @@ func newSite(r *report.Report, charts Charts) *site {
 // farm is the name on the review.
 func (s *site) farm() string { return cmp.Or(s.r.Book.Settings.Farm, "The farm") }
 
-// render writes one page.
-func (s *site) render(sp spec) ([]byte, error) {
+// render writes a page and those that hold what is too much for it, one after the other.
+func (s *site) render(sp spec, yield func(File) bool) (more bool, err error) {
 	p := newPage(s, sp)
-	var text, out bytes.Buffer
 	view := sp.view(p)
 	if p.err != nil {
-		return nil, fmt.Errorf("page %s: %w", sp.path, p.err)
+		return false, fmt.Errorf("page %s: %w", sp.path, p.err)
 	}
+	p.cutLong()
+	for _, x := range append([]extra{{sp, view}}, p.extras...) {
+		of := p
+		if x.spec.path != sp.path {
+			of = newPage(s, x.spec)
+		}
+		body, err := s.write(of, x.view)
+		if err != nil || !yield(File{x.spec.path, body}) {
+			return false, err
+		}
+	}
+	return true, nil
+}
+
+// write sets a view into its page.
+func (s *site) write(p *page, view any) ([]byte, error) {
+	sp := p.spec
+	var text, out bytes.Buffer
 	if err := pages.ExecuteTemplate(&text, sp.name+".html", view); err != nil {
 		return nil, fmt.Errorf("page %s: %w", sp.path, err)
 	}
+	out.Grow(text.Len() + frameBytes)
 	sh := s.frame(p, view, template.HTML(text.String()))
 	if err := pages.ExecuteTemplate(&out, "shell.html", sh); err != nil {
 		return nil, fmt.Errorf("page %s: %w", sp.path, err)
 	}
 	return out.Bytes(), nil
 }
+
+// frameBytes is about what stands around the text of a page.
+const frameBytes = 8 << 10
 
 // banner says on each page that rows were left out.
 type banner struct {

@@ -55,11 +55,13 @@ func (p *page) sowRows() *rows {
 	t := p.rows("sowing", "sow", say("For 100 plants, and for the batch that is usually wanted: cells and trays to be sure %s times in 100. Over: what being sure leaves, as a rule. +20 %% fails: how often 120 cells would give fewer than 100 plants.", sure),
 		"sowing", col{Width: "c-name2", Head: "Crop, variety, tray"}, col{Class: "st", Head: "Usable, %", Axis: axis.Head()},
 		col{Width: "c-n4", Class: "n", Head: "For 100"}, col{Width: "c-n4", Class: "n", Head: "For a batch"}, col{Width: "c-n", Class: "n", Head: "Over"}, col{Width: "c-n2", Class: "n", Head: "+20 % fails"}, col{Width: "c-n", Class: "n", Head: "Batches"})
+	t.Title = "How much to sow"
 	crop := ""
 	for _, r := range p.r.Sowing.Sowing {
 		if r.Crop != crop {
 			crop = r.Crop
 			t.under("", "")
+			t.of(crop)
 		}
 		t.add("", "", say(`<span class="v">%s %s</span> %s`, name(r.Crop), name(r.Variety), trayMark(r.Group)),
 			toldShare(r.Chance.Rate, axis.Row(draw.Range(r.Chance.Rate.Low, r.Chance.Rate.High), draw.Dot(draw.KindOf(r.Kind), r.Chance.Rate.Share, false))),
@@ -229,7 +231,7 @@ func (p *page) reorderTable() *table {
 		for _, h := range o.Lots {
 			lots = append(lots, say("%s: %s", name(h.Lot), words.Of(h.Left, words.Whole[float64])))
 		}
-		t.add(say("%s %s", name(o.Crop), name(o.Variety)), words.Of(o.Left, words.Whole[float64]), words.Of(o.Needed, words.Whole[float64]), words.Of(o.Buy, words.Whole[float64]), prose(list(lots)))
+		t.add(say("%s %s", name(o.Crop), name(o.Variety)), words.Of(o.Left, words.Whole[float64]), words.Of(o.Needed, words.Whole[float64]), words.Of(o.Buy, words.Whole[float64]), prose(list(lots))).Crop = o.Crop
 	}
 	t.note("In hand: bought less sown, over the whole book. A dash: seeds bought are not written.")
 	return t

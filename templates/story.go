@@ -59,4 +59,3 @@ func (p *page) story(b *report.Record) []fact {
 	tell("Note", noteWords(b.Note))
 	return facts
 }
-

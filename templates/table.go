@@ -9,6 +9,7 @@ import (
 // table is a table as the partial shows it. The first cell of a row names it.
 type table struct {
 	ID      string
+	Title   template.HTML // of the section, where it stands on a page of its own
 	Caption template.HTML
 	Columns []column
 	Bodies  []body
@@ -31,6 +32,7 @@ type body struct{ Rows []row }
 // row is a row; ID is its anchor, empty for none.
 type row struct {
 	ID    string
+	Crop  string // that it belongs to; empty: to none in particular
 	Cells []cell
 }
 
@@ -69,6 +71,7 @@ func (p *page) table(id string, caption template.HTML, file string, heads ...[]c
 		t.Columns = append(t.Columns, h...)
 	}
 	t.note(p.leftOutNote())
+	p.pieces = append(p.pieces, t)
 	return t
 }
 

@@ -4,6 +4,7 @@ import (
 	"embed"
 	"html/template"
 	"io/fs"
+	"iter"
 	"path"
 
 	"traybook/report"
@@ -24,20 +25,33 @@ var files embed.FS
 
 var pages = template.Must(template.New("").ParseFS(files, "html/*.html"))
 
-// Pages returns every page and static file of the site, the front page first.
-func Pages(r *report.Report, charts Charts) ([]File, error) {
-	s := newSite(r, charts)
-	var out []File
-	for _, sp := range s.plan {
-		body, err := s.render(sp)
-		if err != nil {
-			return nil, err
+// Pages gives every page and static file of the site, the front page first, one after
+// the other, so that no page is kept longer than it takes to write it. It ends at the
+// first error.
+func Pages(r *report.Report, charts Charts) iter.Seq2[File, error] {
+	return func(yield func(File, error) bool) {
+		s := newSite(r, charts)
+		each := func(f File) bool { return yield(f, nil) }
+		for _, sp := range s.plan {
+			more, err := s.render(sp, each)
+			if err != nil {
+				yield(File{}, err)
+			}
+			if !more {
+				return
+			}
 		}
-		out = append(out, File{sp.path, body})
+		static, err := staticFiles()
+		if err != nil {
+			yield(File{}, err)
+			return
+		}
+		for _, f := range append([]File{{"static/paper.css", s.paper()}}, static...) {
+			if !each(f) {
+				return
+			}
+		}
 	}
-	out = append(out, File{"static/paper.css", s.paper()})
-	static, err := staticFiles()
-	return append(out, static...), err
 }
 
 // staticFiles are the files that go to the site as they are.

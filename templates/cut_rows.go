@@ -1,0 +1,124 @@
+package templates
+
+import (
+	"cmp"
+	"html/template"
+	"slices"
+	"strconv"
+	"strings"
+
+	"traybook/report/words"
+)
+
+// cutByNumber leaves of the largest pieces the first rows, until the page is short enough.
+func (p *page) cutByNumber(at string, pieces []piece) {
+	for range pieces {
+		total := sizeOf(pieces)
+		if total <= mostBytes {
+			return
+		}
+		largest := slices.MaxFunc(pieces, func(a, b piece) int { return cmp.Compare(a.size(), b.size()) })
+		p.cutRows(largest, max(leastBytes, mostBytes-(total-largest.size())))
+	}
+}
+
+// cutRows moves the rows past so many bytes to pages of their own.
+func (p *page) cutRows(of piece, most int) {
+	others, kept := of.rest(most)
+	if len(others) == 0 {
+		return
+	}
+	var parts []part
+	from, base := kept+1, pieceName(of)
+	for i, other := range others {
+		n := rowsIn(other)
+		word := say("%s to %s", words.Whole(from), words.Whole(from+n-1))
+		if n == 1 {
+			word = markup(words.Whole(from))
+		}
+		parts = append(parts, part{p.below(base + "-" + strconv.Itoa(i+2)), word, []piece{other}})
+		from += n
+	}
+	of.note(say("The first %s of %s; the others: %s.%s", words.Whole(kept), words.Plural(from-1, "row", "rows"), linksTo(p.root, parts, -1), allIn(of)))
+	for i := range parts {
+		p.addPart(parts, i)
+	}
+}
+
+// pieceName is what a table is called in an address.
+func pieceName(of piece) string {
+	switch of := of.(type) {
+	case *rows:
+		return strings.TrimPrefix(of.ID, "rows-")
+	case *table:
+		return strings.TrimPrefix(of.ID, "table-")
+	}
+	return "part"
+}
+
+// allIn says where all rows of a table stand as data; nothing where they stand nowhere.
+func allIn(of piece) template.HTML {
+	data, file := "", ""
+	switch of := of.(type) {
+	case *rows:
+		data, file = of.Data, of.File
+	case *table:
+		data, file = of.Data, of.File
+	}
+	if data == "" {
+		return ""
+	}
+	return say(` All are in <a href="%s">%s</a>.`, data, file)
+}
+
+// rowsIn is how many rows a piece has.
+func rowsIn(of piece) (n int) {
+	switch of := of.(type) {
+	case *rows:
+		for _, g := range of.Groups {
+			n += len(g.Rows)
+		}
+	case *table:
+		for _, b := range of.Bodies {
+			n += len(b.Rows)
+		}
+	}
+	return n
+}
+
+// chunks cuts things in order: the first as long as they fill most bytes, then as long as
+// they fill a page. None is empty.
+func chunks[T any](things []T, size func(T) int, most int) [][]T {
+	var out [][]T
+	from, n := 0, 0
+	for i, t := range things {
+		if s := size(t); i > from && n+s > most {
+			out, from, n, most = append(out, things[from:i]), i, s, mostBytes
+		} else {
+			n += s
+		}
+	}
+	if from < len(things) {
+		out = append(out, things[from:])
+	}
+	return out
+}
+
+// deeper is HTML as it stands one folder below the page from, where its links lead up.
+func deeper(h template.HTML, from string) template.HTML {
+	s := string(h)
+	if !strings.Contains(s, `<a href="`) {
+		return h
+	}
+	s = strings.ReplaceAll(s, `<a href="#`, `<a href="`+from+`#`)
+	return template.HTML(strings.ReplaceAll(s, `<a href="`, `<a href="../`))
+}
+
+// deeperAll is deeper for each of some.
+func deeperAll(all []template.HTML, from string) []template.HTML {
+	out := make([]template.HTML, len(all))
+	for i, h := range all {
+		out[i] = deeper(h, from)
+	}
+	return out
+}
