@@ -30,7 +30,7 @@ func (p *page) lotRows(lots []germination.Lot) *rows {
 		if of := lotsBy(lots, below); len(of) > 0 {
 			t.under("", "")
 			for _, l := range of {
-				t.add(p.id(p.lots[l.Code]), "", say(`%s <span class="cr">%s</span> %s`, p.to(p.here("lots")+"#"+p.trailID(l), batchCode(l.Code)), name(l.Crop), name(l.Variety)),
+				t.add(p.id(p.lots[l.Code]), "", say(`%s <span class="cr">%s</span> %s`, p.to(p.lotAddress(p.season, p.trailID(l), l.Code), batchCode(l.Code)), name(l.Crop), name(l.Variety)),
 					lotTold(l, axis), words.Of(l.Label, words.PercentNumber), lotVerdict(l), lotBatches(l))
 			}
 		}

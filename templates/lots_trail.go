@@ -3,6 +3,7 @@ package templates
 import (
 	"html/template"
 
+	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/words"
 )
@@ -11,8 +12,8 @@ import (
 func (p *page) trailID(l germination.Lot) string { return "trail-" + p.lots[l.Code] }
 
 // trailRows is where each lot of a season came from and where it went, by lot; those
-// bought and not sown yet stand last.
-func (p *page) trailRows(lots []germination.Lot) *rows {
+// bought and not sown yet stand last. With only, no others are among those.
+func (p *page) trailRows(lots []germination.Lot, only map[string]bool) *rows {
 	t := p.rows("trail", "trail", "As written in the book’s own lots.csv and sowings.csv. In hand: seeds bought less seeds sown, over all seasons.", "",
 		col{Width: "c-name2", Head: "Lot"}, col{Width: "c-from", Class: "tx", Head: "From"}, col{Width: "c-n3", Class: "n", Head: "Seeds in hand"}, col{Class: "tx", Head: "Sown in"})
 	sown := map[string]bool{}
@@ -24,7 +25,8 @@ func (p *page) trailRows(lots []germination.Lot) *rows {
 			p.addTrail(t, l)
 		}
 	}
-	if unsown := p.unsownLots(p.season); len(unsown) > 0 {
+	unsown := batch.Filter(p.unsownLots(p.season), func(l germination.Lot) bool { return only == nil || only[l.Code] })
+	if len(unsown) > 0 {
 		t.under("Bought and not sown yet", "")
 		for _, l := range unsown {
 			p.addTrail(t, l)
@@ -36,7 +38,7 @@ func (p *page) trailRows(lots []germination.Lot) *rows {
 func (p *page) addTrail(t *rows, l germination.Lot) {
 	code := batchCode(l.Code)
 	if len(l.Sown) > 0 {
-		code = p.to(p.here("lots")+"#"+p.lots[l.Code], code)
+		code = p.to(p.lotAddress(p.season, p.lots[l.Code], l.Code), code)
 	}
 	t.add(p.id(p.trailID(l)), "", say(`%s <span class="cr">%s</span> %s`, code, name(l.Crop), name(l.Variety)), lotOrigin(l), seedInHand(l), p.lotSown(l))
 }

@@ -14,9 +14,12 @@ import (
 // lotsPage is the seed lots of a season: what came up of them, and their trail.
 type lotsPage struct {
 	season  int
+	part    string        // crop, on a page of its lots alone
+	Parts   template.HTML // links to such pages
 	Below   finding
 	Lots    *rows
 	Trail   *rows
+	Data    dataFile
 	Without template.HTML // batches without a lot
 	Treated template.HTML
 	Caution bool // some lot is treated, or may be
@@ -24,6 +27,9 @@ type lotsPage struct {
 
 // head names the season.
 func (v lotsPage) head() (heading, lead template.HTML) {
+	if v.part != "" {
+		return say("Seed lots, %s: %s", words.Year(v.season), name(v.part)), "What came up of each packet, and where its seed went."
+	}
 	return say("Seed lots, %s", words.Year(v.season)), "What came up of each packet, and where its seed went."
 }
 
@@ -36,8 +42,11 @@ func hasLots(s *site, season int) bool {
 func lotsView(p *page) any {
 	lots := p.lotsOf(p.season)
 	treated, caution := p.treatedWords(lots)
-	return lotsPage{season: p.season, Below: p.lotsFinding(lots), Lots: p.lotRows(lots), Trail: p.trailRows(lots),
-		Without: p.withoutLot(), Treated: treated, Caution: caution}
+	v := lotsPage{season: p.season, Below: p.lotsFinding(lots), Without: p.withoutLot(), Treated: treated, Caution: caution, Parts: p.lotLinks(-1), Data: p.dataFile("lots")}
+	if v.Parts == "" {
+		v.Lots, v.Trail = p.lotRows(lots), p.trailRows(lots, nil)
+	}
+	return v
 }
 
 // lotAnchors gives each lot of lots.csv an anchor on its pages, the same on all.
@@ -57,7 +66,7 @@ func (p *page) lot(season int, code string) template.HTML {
 	if !ok {
 		return markup(name(code))
 	}
-	return p.to(seasonFile("lots", season)+"#"+at, name(code))
+	return p.to(p.lotAddress(season, at, code), name(code))
 }
 
 // lotsOf are the lots with a batch in a season, those furthest below their packets first
@@ -165,7 +174,7 @@ func lotsTitle(below, unsure []germination.Lot, judged int) template.HTML {
 
 // belowWords is a flagged lot as a sentence or two.
 func (p *page) belowWords(l germination.Lot) template.HTML {
-	out := say("%s, %s %s: of 100 seeds %s came up %s, %s. Its packet says %s, of which a mix takes up to %s here.", p.to(p.here("lots")+"#"+p.lots[l.Code], batchCode(l.Code)), name(l.Crop), name(l.Variety),
+	out := say("%s, %s %s: of 100 seeds %s came up %s, %s. Its packet says %s, of which a mix takes up to %s here.", p.to(p.lotAddress(p.season, p.lots[l.Code], l.Code), batchCode(l.Code)), name(l.Crop), name(l.Variety),
 		words.PercentNumber(l.SeedRate.Value), words.Interval(l.SeedLow, l.SeedHigh, words.PercentNumber), words.Batches(l.Counted), words.PercentNumber(l.Label.Value), words.PercentNumber(l.Allowance.Value))
 	if belowLegal(l) {
 		out = join(out, say("It lies below the legal minimum of %s too: worth a test by a laboratory, and a call to the supplier.", words.Percent(l.Minimum.Value)))

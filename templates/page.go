@@ -10,8 +10,6 @@ import (
 	"unicode"
 
 	"golang.org/x/text/unicode/norm"
-
-	"traybook/report"
 )
 
 // page is the page being written: the site as seen from it. season is the one that it
@@ -157,31 +155,6 @@ func (s *site) cropFile(crop string) string {
 		return known
 	}
 	return cmp.Or(slug(crop), "crop") // of a wish or a lot that was never sown
-}
-
-// cropPage is a records page: a crop in a season, with its batches in order.
-type cropPage struct {
-	Season  int
-	Crop    string
-	Path    string
-	Batches []*report.Record
-}
-
-// batchAnchors says where the story of each batch stands.
-func batchAnchors(crops []cropPage) map[string]string {
-	at := map[string]string{}
-	for _, page := range crops {
-		var ids slugs
-		for _, b := range page.Batches {
-			at[b.Code] = page.Path + "#" + batchID(&ids, b)
-		}
-	}
-	return at
-}
-
-// batchID is the anchor of a batch on its page of records.
-func batchID(ids *slugs, b *report.Record) string {
-	return "batch-" + ids.unique(b.Code, "x")
 }
 
 // anchor is the part of an address after the number sign.

@@ -30,7 +30,7 @@ func builds(t *testing.T) map[string]build {
 		out[book] = buildOf(t, reportOf(t, example(book), report.Options{}), nil)
 	}
 	for _, b := range out {
-		for _, f := range data.Files(b.report) {
+		for f := range data.Files(b.report) {
 			b.pages["data/"+f.Name+".csv"] = ""
 		}
 	}

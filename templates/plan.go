@@ -25,11 +25,12 @@ type spec struct {
 // chapter is a page, or a family of pages, that a site may have.
 type chapter struct {
 	spec
-	has    func(*site, int) bool // of a season, 0 for the book; nil: always
-	lack   string                // what to write down to get it
-	season bool                  // one page for each season
-	own    bool                  // of the farm's own work: not in a public edition
-	family func(*site) []spec    // nil: the one page, or one a season
+	has    func(*site, int) bool    // of a season, 0 for the book; nil: always
+	lack   string                   // what to write down to get it
+	season bool                     // one page for each season
+	parts  func(*site, spec) []spec // pages that hang below a season's; nil: none
+	own    bool                     // of the farm's own work: not in a public edition
+	family func(*site) []spec       // nil: the one page, or one a season
 }
 
 // specs are the pages of a chapter that the book has data for.
@@ -47,6 +48,9 @@ func (c chapter) specs(s *site) []spec {
 	for _, season := range s.r.Batches.Seasons {
 		if c.has == nil || c.has(s, season) {
 			out = append(out, c.of(season))
+			if c.parts != nil {
+				out = append(out, c.parts(s, c.of(season))...)
+			}
 		}
 	}
 	return out
@@ -108,7 +112,7 @@ func init() {
 			group: ofSeason, label: "Germination", top: "Germination", logs: logsOfEmergence, view: germinationView}},
 		{season: true, has: hasQuality, lack: lackQuality, spec: spec{path: "quality", name: "quality", kind: "qual", title: "Quality and leeway",
 			group: ofSeason, label: "Quality", logs: logsOfQuality, view: qualityView}},
-		{season: true, has: hasLots, lack: lackLots, spec: spec{path: "lots", name: "lots", kind: "lots", title: "Seed lots",
+		{season: true, has: hasLots, parts: lotPartPages, lack: lackLots, spec: spec{path: "lots", name: "lots", kind: "lots", title: "Seed lots",
 			group: ofSeason, label: "Seed lots", logs: logsOfLots, view: lotsView}},
 		{season: true, has: hasCosts, lack: lackCosts, spec: spec{path: "costs", name: "costs", kind: "cost", title: "What a transplant cost", head: "Costs",
 			group: ofSeason, label: "Costs", logs: logsOfCost, view: costsView}},

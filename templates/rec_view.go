@@ -20,6 +20,8 @@ type cropRecords struct {
 	Grid          template.HTML // the axis of the lives, to stand once
 	Key           template.HTML
 	Stories       template.HTML // each batch, one after the other
+	Parts         template.HTML // links to the parts that tell the batches, where there are any
+	Long          bool          // and it is their first page
 	Before, After *navLink
 }
 
@@ -29,20 +31,59 @@ func (v cropRecords) head() (heading, lead template.HTML) { return v.Heading, v.
 // turn is the crop before and after it in the season.
 func (v cropRecords) turn() (before, after *navLink) { return v.Before, v.After }
 
-// cropView tells the batches of one page of records.
+// cropView tells the batches of one page of records or, where they are too many, leads to
+// the parts that do.
 func cropView(of cropPage) func(*page) any {
 	return func(p *page) any {
-		longest := 10.0
-		for _, b := range of.Batches {
-			longest = max(longest, float64(b.End-b.Sown), float64(b.Planned-b.Sown))
-		}
-		axis, grid := draw.Lives(p.id("gt"), min(longest, longestDrawn))
 		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), words.Year(of.Season)), Lead: p.to("records.html", "Records of every batch"),
-			Finding: p.cropFinding(of), Table: p.recordRows(of), Grid: grid, Key: p.lifeKey()}
-		v.Stories = p.stories(of.Batches, axis)
+			Finding: p.cropFinding(of), Table: p.recordRows(of)}
+		if len(of.Parts) == 0 {
+			p.tell(&v, of, of.Batches)
+		}
+		v.Parts, v.Long = p.partLinks(of, -1), len(of.Parts) > 0
 		v.Before, v.After = p.neighbours(of)
 		return v
 	}
+}
+
+// tell adds the lives and stories of batches, on the axis of the whole page.
+func (p *page) tell(v *cropRecords, of cropPage, batches []*report.Record) {
+	longest := 10.0
+	for _, b := range of.Batches {
+		longest = max(longest, float64(b.End-b.Sown), float64(b.Planned-b.Sown))
+	}
+	axis, grid := draw.Lives(p.id("gt"), min(longest, longestDrawn))
+	v.Grid, v.Key, v.Stories = grid, p.lifeKey(), p.stories(batches, axis)
+}
+
+// cropPartView tells the batches of one part.
+func cropPartView(of cropPage, i int) func(*page) any {
+	return func(p *page) any {
+		part := of.Parts[i]
+		some := of
+		some.Batches = part.Batches
+		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), part.Title),
+			Lead:  p.to(of.Path, say("All batches of %s in %s", name(of.Crop), words.Year(of.Season))),
+			Table: p.recordRows(some), Parts: p.partLinks(of, i)}
+		p.tell(&v, of, part.Batches)
+		link := func(i int) *navLink {
+			if i < 0 || i >= len(of.Parts) {
+				return nil
+			}
+			return &navLink{p.href(of.Parts[i].Path), of.Parts[i].Title, ""}
+		}
+		v.Before, v.After = link(i-1), link(i+1)
+		return v
+	}
+}
+
+// partLinks leads to the parts of a crop's records, but for the one with number here.
+func (p *page) partLinks(of cropPage, here int) template.HTML {
+	var parts []part
+	for _, c := range of.Parts {
+		parts = append(parts, part{path: c.Path, word: say("%s (%s)", c.Title, words.Whole(len(c.Batches)))})
+	}
+	return linksTo(p.root, parts, here)
 }
 
 // longestDrawn bounds the days of a drawing against a mistyped date.
@@ -121,7 +162,7 @@ func (p *page) recordRows(of cropPage) *rows {
 	}
 	t := p.rows("batches", "recs", p.recordCaption(of), "batches", cols...)
 	for _, b := range of.Batches {
-		cells := []any{say(`<a href="#%s">%s</a> <span class="v">%s</span> <span class="tr">%s%s %s</span>`, anchor(p.anchors[b.Code]), batchCode(b.Code), name(b.Variety), draw.Key(draw.KindOf(b.Kind)), words.Number(b.Trays), name(b.Tray)),
+		cells := []any{say(`%s <span class="v">%s</span> <span class="tr">%s%s %s</span>`, p.batch(b.Code), name(b.Variety), draw.Key(draw.KindOf(b.Kind)), words.Number(b.Trays), name(b.Tray)),
 			axis.Row(standingOf(b)), upOf(b), plantsOf(b), wantedOf(b)}
 		if money {
 			cells = append(cells, words.Of(b.PerTransplant, p.money.EachNumber))

@@ -27,10 +27,12 @@ type site struct {
 	cropAt    map[cropSeason]string    // paths of the crops' records
 	seasons   map[int][]*report.Record // batches by season, in order
 	nav       navigation
-	anchors   map[string]string // path and anchor of a batch, by code
-	lots      map[string]string // anchor of a seed lot, by code
-	faulty    []faultyFile      // logs with rows that errors keep out
-	single    bool              // one page alone: nothing to link to
+	anchors   map[string]string    // path and anchor of a batch, by code
+	lotPages  map[int][]lotPart    // parts of a season\'s lots, where they are too many for a page
+	lotAt     map[lotSeason]string // their paths
+	lots      map[string]string    // anchor of a seed lot, by code
+	faulty    []faultyFile         // logs with rows that errors keep out
+	single    bool                 // one page alone: nothing to link to
 }
 
 // leftOut is a page that the book has no data for.
@@ -59,6 +61,7 @@ func newSite(r *report.Report, charts Charts) *site {
 	}
 	s.anchors = batchAnchors(s.crops)
 	s.lots = lotAnchors(r.Germination.Lots)
+	s.planLots()
 	for _, c := range chapters {
 		if r.Options.Public && c.own {
 			continue

@@ -4,7 +4,9 @@ import (
 	"html/template"
 	"strings"
 
+	"traybook/records"
 	"traybook/report"
+	"traybook/report/words"
 	"traybook/templates/draw"
 )
 
@@ -14,14 +16,15 @@ type fact struct {
 	Text template.HTML
 }
 
-// storyBytes is about how many bytes of a page the story of a batch takes, its row in the
+// storySize is about how many bytes of a page the story of a batch takes, its row in the
 // table on top with it.
-const storyBytes = 2600
+func storySize(b *report.Record) int {
+	return 2200 + 70*(len(b.Counts.Rows)+len(b.Looks)) + len(b.Note)
+}
 
 // stories tells batches one after the other: code and variety, life, figures, facts.
 func (p *page) stories(batches []*report.Record, axis draw.Axis) template.HTML {
 	var b strings.Builder
-	b.Grow(storyBytes * len(batches))
 	for _, r := range batches {
 		p.writeStory(&b, r, axis)
 	}
@@ -58,4 +61,136 @@ func (p *page) story(b *report.Record) []fact {
 	tell("Cost", p.batchCost(b))
 	tell("Note", noteWords(b.Note))
 	return facts
+}
+
+// countRemark says why a batch's counts tell nothing of what came up.
+func countRemark(b *report.Record) template.HTML {
+	switch {
+	case b.Early:
+		return "Its last count came too early to stand for the batch."
+	case b.FromSeed && !b.Looked.Known:
+		return "No count."
+	}
+	return ""
+}
+
+// sownWords tells what was sown into what, and where it came from.
+func (p *page) sownWords(b *report.Record) template.HTML {
+	out := say("%s, %s of %s", words.LongDate(b.Sown), words.Plural(b.Trays, "tray", "trays"), name(b.Tray))
+	if b.Kind != "" {
+		out = say("%s (%s)", out, name(b.Kind))
+	}
+	if b.CellsSown.Known {
+		out = say("%s, %s", out, words.Plural(b.CellsSown.Value, "cell", "cells"))
+	}
+	if b.SeedsPerCell > 1 {
+		out = say("%s, %s seeds a cell", out, words.Whole(b.SeedsPerCell))
+	}
+	if b.Start != "" && b.Start != records.FromSeed {
+		out = say("%s, from %s", out, b.Start)
+	}
+	return join(say("%s.", out), p.originWords(b))
+}
+
+// originWords says where a batch comes from: its lot, the batch it was moved
+// from, the batch it replaces.
+func (p *page) originWords(b *report.Record) template.HTML {
+	var out []template.HTML
+	switch {
+	case b.Lot != "":
+		out = append(out, say("Seed lot %s.", p.lot(b.Season, b.Lot)))
+	case b.FromSeed:
+		out = append(out, "No seed lot written.")
+	}
+	if b.From != "" {
+		out = append(out, say("Moved on from %s.", p.batch(b.From)))
+	}
+	if b.Replaces != "" {
+		out = append(out, say("Sown again for %s.", p.batch(b.Replaces)))
+	}
+	return join(out...)
+}
+
+// chamberWords tells the stay in a chamber, where anything is written of it.
+func (p *page) chamberWords(b *report.Record) template.HTML {
+	switch {
+	case b.Chamber == "" && !b.ChamberOut.Known():
+		return ""
+	case !b.ChamberOut.Known():
+		return say("In %s; the day it came out is not written.", name(b.Chamber))
+	}
+	stay := words.Days(float64(b.ChamberOut - b.Sown))
+	if b.Chamber == "" {
+		return say("In the chamber for %s.", stay)
+	}
+	return say("In %s for %s.", name(b.Chamber), stay)
+}
+
+// forField tells the day and the plants that were planned.
+func forField(b *report.Record) template.HTML {
+	var parts []string
+	if b.Planned.Known() {
+		parts = append(parts, "for "+words.LongDate(b.Planned))
+	}
+	if b.Wanted.Known {
+		parts = append(parts, words.Plural(b.Wanted.Value, "plant", "plants")+" wanted")
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return say("%s.", capital(strings.Join(parts, ", ")))
+}
+
+// countWords tells the counts that are used.
+func (p *page) countWords(b *report.Record) template.HTML {
+	var lines []template.HTML
+	for _, c := range b.Counts.Rows {
+		lines = append(lines, countLine(b, c))
+	}
+	return lineList(lines)
+}
+
+// countLine is one count: day, tray, what was up or empty, what was lost.
+func countLine(b *report.Record, c records.Count) template.HTML {
+	out := say("day %s", words.Whole(int(c.Date-b.Sown)))
+	if c.Tray.Known {
+		out = say("%s, tray %s", out, words.Whole(c.Tray.Value))
+	}
+	of := template.HTML("")
+	if c.Cells.Known {
+		of = say(" of %s", words.Plural(c.Cells.Value, "cell", "cells"))
+	}
+	switch {
+	case c.Emerged.Known:
+		out = say("%s: %s up%s", out, words.Whole(c.Emerged.Value), of)
+	case c.Empty.Known:
+		out = say("%s: %s empty%s", out, words.Whole(c.Empty.Value), of)
+	}
+	if c.Lost.Known && c.Lost.Value > 0 {
+		out = say("%s; %s lost since", out, words.Whole(c.Lost.Value))
+	}
+	if c.Cause != "" {
+		out = say("%s (%s)", out, name(c.Cause))
+	}
+	return join(out, noteWords(c.Note))
+}
+
+// lineList sets lines after one another; nothing of no lines.
+func lineList(lines []template.HTML) template.HTML {
+	if len(lines) == 0 {
+		return ""
+	}
+	out := lines[0]
+	for _, l := range lines[1:] {
+		out = say("%s; %s", out, l)
+	}
+	return say("%s.", upper(out))
+}
+
+// noteWords is a note of the grower's, in quotes.
+func noteWords(s string) template.HTML {
+	if s == "" {
+		return ""
+	}
+	return say("“%s”", name(s))
 }

@@ -1,10 +1,10 @@
 package main
 
 import (
+	"iter"
 	"maps"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"traybook/cmd/traybook/internal/folder"
 	"traybook/records"
@@ -59,13 +59,9 @@ func (c *buildCommand) build(out *voice, options report.Options, place *folder.H
 	return c.publish(out, l, r, place)
 }
 
-// publish draws the charts, sets the pages and puts them in place.
+// publish draws the charts, says the problems, and sets the pages into their place.
 func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, place *folder.Held) error {
 	drawings, drawn, err := c.draw(out, r)
-	if err != nil {
-		return err
-	}
-	files, pages, err := c.site(r, drawings)
 	if err != nil {
 		return err
 	}
@@ -73,7 +69,8 @@ func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, place *fo
 		return err
 	}
 	out.total(l, c.telling)
-	if err := putSite(place, c.folder(), files); err != nil {
+	pages, err := putSite(place, c.folder(), c.site(r, drawings))
+	if err != nil {
 		return err
 	}
 	return c.summary(out, l, pages, drawn)
@@ -146,28 +143,21 @@ func dateOf(flag, s string) (records.Date, error) {
 	return d, nil
 }
 
-// site sets the pages and the data files.
-func site(r *report.Report, charts templates.Charts) ([]folder.File, int, error) {
-	pages, err := templates.Pages(r, charts)
-	if err != nil {
-		return nil, 0, err
-	}
-	var files []folder.File
-	html := 0
-	for _, p := range pages {
-		files = append(files, folder.File{Path: p.Path, Body: p.Body})
-		if strings.HasSuffix(p.Path, ".html") {
-			html++
+// site gives the pages and then the data files, each made when it is asked for.
+func site(r *report.Report, charts templates.Charts) iter.Seq2[folder.File, error] {
+	return func(yield func(folder.File, error) bool) {
+		for p, err := range templates.Pages(r, charts) {
+			if !yield(folder.File{Path: p.Path, Body: p.Body}, err) {
+				return
+			}
+		}
+		for f := range data.Files(r) {
+			body, err := f.CSV()
+			if !yield(folder.File{Path: "data/" + f.Name + ".csv", Body: body}, err) {
+				return
+			}
 		}
 	}
-	for _, f := range data.Files(r) {
-		body, err := f.CSV()
-		if err != nil {
-			return nil, 0, err
-		}
-		files = append(files, folder.File{Path: "data/" + f.Name + ".csv", Body: body})
-	}
-	return files, html, nil
 }
 
 // summary says on one line what was made and what was left out. Its status is 1 where

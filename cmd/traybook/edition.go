@@ -1,6 +1,7 @@
 package main
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
@@ -39,16 +40,15 @@ func (e edition) shown() records.Shown {
 	return records.Shown{Costs: slices.Contains(e.Show, "costs"), Lots: slices.Contains(e.Show, "lots")}
 }
 
-// site makes the files of the edition and counts its pages.
-func (e edition) site(r *report.Report, drawings templates.Charts) ([]folder.File, int, error) {
+// site gives the files of the edition.
+func (e edition) site(r *report.Report, drawings templates.Charts) iter.Seq2[folder.File, error] {
 	if !e.Single {
 		return site(r, drawings)
 	}
-	page, err := templates.Single(r, drawings)
-	if err != nil {
-		return nil, 0, err
+	return func(yield func(folder.File, error) bool) {
+		page, err := templates.Single(r, drawings)
+		yield(folder.File{Path: page.Path, Body: page.Body}, err)
 	}
-	return []folder.File{{Path: page.Path, Body: page.Body}}, 1, nil
 }
 
 // first is the file to open.

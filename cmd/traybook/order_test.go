@@ -41,9 +41,12 @@ func siteOf(t *testing.T, book fs.FS) []folder.File {
 	if err != nil {
 		t.Fatal(err)
 	}
-	files, _, err := site(r, nil)
-	if err != nil {
-		t.Fatal(err)
+	var files []folder.File
+	for f, err := range site(r, nil) {
+		if err != nil {
+			t.Fatal(err)
+		}
+		files = append(files, f)
 	}
 	return files
 }

@@ -207,11 +207,7 @@ func (w *vigil) show(place *folder.Held, l loaded, r *report.Report) error {
 	if err != nil {
 		return err
 	}
-	files, _, err := w.site(r, drawings)
-	if err != nil {
-		return err
-	}
-	if err := putSite(place, w.folder(), files); err != nil {
+	if _, err := putSite(place, w.folder(), w.site(r, drawings)); err != nil {
 		return err
 	}
 	said := news(w.last, r)

@@ -32,7 +32,7 @@ func dataOf(t *testing.T, path string) map[string]string {
 		t.Fatalf("%s: %v: %v", path, err, l.problems)
 	}
 	all := map[string]string{}
-	for _, f := range data.Files(r) {
+	for f := range data.Files(r) {
 		body, err := f.CSV()
 		if err != nil {
 			t.Fatal(err)

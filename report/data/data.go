@@ -7,18 +7,32 @@
 // germination.go, quality.go, cost.go, trays.go, room.go, years.go, sowing.go.
 package data
 
-import "traybook/report"
+import (
+	"iter"
 
-// Files returns all data files of a report, in a fixed order.
-func Files(r *report.Report) []File {
-	return []File{
-		inputs(r), batches(r),
-		emergence(r), differences(r), lots(r), timing(r), losses(r), weeks(r), climate(r), chambers(r),
-		quality(r), leeway(r), usable(r),
-		cost(r), ledger(r),
-		payback(r), decision(r), buyIf(r), matches(r), nextTray(r), trial(r), load(r), inUse(r),
-		changes(r), heating(r),
-		sow(r), balance(r), wishes(r),
-		week(r), problems(r),
+	"traybook/report"
+)
+
+// files makes each data file, in order.
+var files = []func(*report.Report) File{
+	inputs, batches,
+	emergence, differences, lots, timing, losses, weeks, climate, chambers,
+	quality, leeway, usable,
+	cost, ledger,
+	payback, decision, buyIf, matches, nextTray, trial, load, inUse,
+	changes, heating,
+	sow, balance, wishes,
+	week, problems,
+}
+
+// Files gives all data files of a report, in a fixed order, each made when it is asked
+// for: those of a large book together are larger than the book.
+func Files(r *report.Report) iter.Seq[File] {
+	return func(yield func(File) bool) {
+		for _, of := range files {
+			if !yield(of(r)) {
+				return
+			}
+		}
 	}
 }

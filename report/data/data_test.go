@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -37,7 +38,7 @@ func TestColumnsAreThePublishedOnes(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want, files := published(t), Files(r)
+	want, files := published(t), slices.Collect(Files(r))
 	if len(files) != len(want) {
 		t.Errorf("%d files, %d published", len(files), len(want))
 	}

@@ -28,7 +28,7 @@ func TestTinyBooksData(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, f := range Files(r) {
+	for f := range Files(r) {
 		got, err := f.CSV()
 		if err != nil {
 			t.Fatal(err)
@@ -77,7 +77,7 @@ func TestKeysTellRowsApart(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, f := range Files(r) {
+	for f := range Files(r) {
 		seen := map[string]bool{}
 		for _, row := range f.Rows {
 			key := ""

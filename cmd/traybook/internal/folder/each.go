@@ -2,6 +2,7 @@ package folder
 
 import (
 	"errors"
+	"iter"
 	"sync"
 	"sync/atomic"
 )
@@ -25,6 +26,39 @@ func each(n int, do func(i int) error) error {
 			}
 		})
 	}
+	all.Wait()
+	return errors.Join(errs...)
+}
+
+// eachFile does something for every file, several at a time and in no order, while the
+// next is being made; first is done before, for one file at a time in their order. It
+// stops at the first error, and holds no more files than there are workers.
+func eachFile(files iter.Seq2[File, error], first, do func(File) error) error {
+	work, failed := make(chan File), atomic.Bool{}
+	errs := make([]error, workers+1) // each has an error of its own, so no lock is needed
+	var all sync.WaitGroup
+	for w := range workers {
+		all.Go(func() {
+			for f := range work {
+				if errs[w] == nil {
+					errs[w] = do(f)
+				}
+				if errs[w] != nil {
+					failed.Store(true)
+				}
+			}
+		})
+	}
+	for f, err := range files {
+		if err == nil {
+			err = first(f)
+		}
+		if errs[workers] = err; err != nil || failed.Load() {
+			break
+		}
+		work <- f
+	}
+	close(work)
 	all.Wait()
 	return errors.Join(errs...)
 }

@@ -15,7 +15,7 @@ func fill(d disk, root string, files []File) error {
 	wrote, undo := d.remembering()
 	made, err := mkdirs(d, root)
 	if err == nil {
-		err = (&Held{disk: wrote}).writeTree(root, files)
+		err = (&Held{disk: wrote}).writeTree(root, List(files...))
 	}
 	if err != nil {
 		undo()

@@ -79,7 +79,7 @@ func TestManyAtOnce(t *testing.T) {
 		all.Go(func() {
 			h, err := Hold(t.Context(), w.site, time.Minute, func() {})
 			if err == nil {
-				err = errors.Join(h.Put(after, func() error { return nil }), h.Release())
+				err = errors.Join(h.Put(List(after...), func() error { return nil }), h.Release())
 			}
 			if err != nil {
 				t.Error(err)
@@ -131,7 +131,7 @@ func TestLastRefusalAndAbandon(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := h.Put(after, func() error { return errFault }); !errors.Is(err, errFault) {
+	if err := h.Put(List(after...), func() error { return errFault }); !errors.Is(err, errFault) {
 		t.Errorf("not refused: %v", err)
 	}
 	if !h.Abandon() || stateOf(w.site) != "before" || w.litter(t) != nil {
@@ -146,7 +146,7 @@ func TestAbandonTooLate(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := h.Put(after, func() error { return nil }); err != nil {
+	if err := h.Put(List(after...), func() error { return nil }); err != nil {
 		t.Fatal(err)
 	}
 	if h.Abandon() || h.Release() != nil || stateOf(w.site) != "after" {

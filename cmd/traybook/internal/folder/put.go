@@ -1,14 +1,28 @@
 package folder
 
+import "iter"
+
 // File is one file of a folder, its path with slashes.
 type File struct {
 	Path string
 	Body []byte
 }
 
-// Put makes a folder of the files and swaps it in. Before the swap it asks last,
+// List gives files that are all there, one after the other.
+func List(files ...File) iter.Seq2[File, error] {
+	return func(yield func(File, error) bool) {
+		for _, f := range files {
+			if !yield(f, nil) {
+				return
+			}
+		}
+	}
+}
+
+// Put makes a folder of the files and swaps it in. It writes each as it comes and keeps
+// none; an error among them ends it. Before the swap it asks last,
 // which may refuse. After an error and the end of the hold the place holds what it held.
-func (h *Held) Put(files []File, last func() error) error {
+func (h *Held) Put(files iter.Seq2[File, error], last func() error) error {
 	if err := h.writeTree(h.fresh, files); err != nil {
 		return err
 	}

@@ -3,30 +3,49 @@ package folder
 import (
 	"errors"
 	"io/fs"
+	"iter"
 	"path/filepath"
 	"slices"
 )
 
-// writeTree writes files under the folder root, down to the disk: folders from
-// the top, files, then what each folder lists.
-func (h *Held) writeTree(root string, files []File) error {
-	folders := foldersOf(root, files)
-	for _, name := range folders {
-		err := h.step(func() error { return h.disk.mkdir(name, 0o755) })
-		if err != nil && !errors.Is(err, fs.ErrExist) {
-			return err
-		}
+// writeTree writes files under the folder root, down to the disk: each file as it comes,
+// after the folders above it; last what each folder lists.
+func (h *Held) writeTree(root string, files iter.Seq2[File, error]) error {
+	made := []string{root}
+	if err := h.makeFolder(root); err != nil {
+		return err
 	}
-	err := each(len(files), func(i int) error {
-		name := filepath.Join(root, filepath.FromSlash(files[i].Path))
-		return h.step(func() error { return h.disk.write(name, files[i].Body) })
+	folders := func(f File) error {
+		for _, name := range foldersOf(root, []File{f}) {
+			if slices.Contains(made, name) {
+				continue
+			}
+			if err := h.makeFolder(name); err != nil {
+				return err
+			}
+			made = append(made, name)
+		}
+		return nil
+	}
+	err := eachFile(files, folders, func(f File) error {
+		name := filepath.Join(root, filepath.FromSlash(f.Path))
+		return h.step(func() error { return h.disk.write(name, f.Body) })
 	})
 	if err != nil {
 		return err
 	}
-	return each(len(folders), func(i int) error {
-		return h.step(func() error { return h.disk.sync(folders[i]) })
+	return each(len(made), func(i int) error {
+		return h.step(func() error { return h.disk.sync(made[i]) })
 	})
+}
+
+// makeFolder makes a folder, unless it is there.
+func (h *Held) makeFolder(name string) error {
+	err := h.step(func() error { return h.disk.mkdir(name, 0o755) })
+	if errors.Is(err, fs.ErrExist) {
+		return nil
+	}
+	return err
 }
 
 // foldersOf lists root and every folder below it that the files need, parents

@@ -54,7 +54,7 @@ func build(d disk, site string) error {
 		return err
 	}
 	defer h.Release()
-	return h.Put(after, func() error { return nil })
+	return h.Put(List(after...), func() error { return nil })
 }
 
 // stateOf says which site stands: before, after, none, or else what there is.

@@ -1,0 +1,138 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"traybook/report"
+	"traybook/report/batch"
+)
+
+// cropPage is a records page: a crop in a season, with its batches in order. A page that
+// would be too long tells them on parts of its own, by month sown.
+type cropPage struct {
+	Season  int
+	Crop    string
+	Path    string
+	Batches []*report.Record
+	Parts   []cropPart
+}
+
+// cropPart is the batches of a crop and season that were sown in one month, or some of
+// them.
+type cropPart struct {
+	Path    string
+	Title   string // March 2025
+	Batches []*report.Record
+}
+
+// cropPagesOf sorts batches into a page for each season and crop; on it they
+// stand by the day sown.
+func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
+	var list []cropPage
+	sorted := slices.Clone(batches)
+	slices.SortStableFunc(sorted, func(a, b *report.Record) int {
+		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Sown, b.Sown), cmp.Compare(a.Code, b.Code))
+	})
+	names := cropSlugs{}
+	for _, crop := range cropsOf(batches) {
+		cropSlug(&names, crop)
+	}
+	for _, b := range sorted {
+		if n := len(list); n == 0 || list[n-1].Season != b.Season || list[n-1].Crop != b.Crop {
+			list = append(list, cropPage{Season: b.Season, Crop: b.Crop,
+				Path: seasonFile("records/"+cropSlug(&names, b.Crop), b.Season)})
+		}
+		last := &list[len(list)-1]
+		last.Batches = append(last.Batches, b)
+	}
+	for i := range list {
+		list[i].Parts = monthsOf(list[i])
+	}
+	return list, names
+}
+
+// cropsOf lists the crops of batches by name.
+func cropsOf(batches []*report.Record) []string {
+	crops, _ := batch.GroupBy(batches, func(b *report.Record) string { return b.Crop })
+	slices.Sort(crops)
+	return crops
+}
+
+// monthsOf are the parts of a page by month, a month too long by number; none where all
+// fits on the page.
+func monthsOf(page cropPage) (parts []cropPart) {
+	if all := chunks(page.Batches, storySize, mostBytes); len(all) < 2 {
+		return nil
+	}
+	months, of := batch.GroupBy(page.Batches, func(b *report.Record) string { return b.Sown.String()[:7] })
+	stem := strings.TrimSuffix(page.Path, ".html") + "/"
+	for _, month := range months {
+		title := of[month][0].Sown.Time().Format("January 2006")
+		for i, batches := range chunks(of[month], storySize, mostBytes) {
+			part := cropPart{stem + month + ".html", title, batches}
+			if i > 0 {
+				part.Path, part.Title = fmt.Sprintf("%s%s-%d.html", stem, month, i+1), fmt.Sprintf("%s, part %d", title, i+1)
+			}
+			parts = append(parts, part)
+		}
+	}
+	return parts
+}
+
+// told are the pages that tell a crop's batches: its parts or, without any, the page.
+func (c cropPage) told() []cropPart {
+	if len(c.Parts) > 0 {
+		return c.Parts
+	}
+	return []cropPart{{c.Path, "", c.Batches}}
+}
+
+// batchAnchors says where the story of each batch stands.
+func batchAnchors(crops []cropPage) map[string]string {
+	at := map[string]string{}
+	for _, page := range crops {
+		var ids slugs // the same whether a page has parts or not
+		for _, part := range page.told() {
+			for _, b := range part.Batches {
+				at[b.Code] = part.Path + "#" + batchID(&ids, b)
+			}
+		}
+	}
+	return at
+}
+
+// batchID is the anchor of a batch on its page of records.
+func batchID(ids *slugs, b *report.Record) string {
+	return "batch-" + ids.unique(b.Code, "x")
+}
+
+// recordsPages are the records' first page, one for each season where the first would be
+// too long, and one for each season and crop with its parts.
+func recordsPages(s *site) []spec {
+	specs := []spec{{path: "records.html", name: "records", kind: "book", title: "Records", group: inBook, label: "Records", top: "Records", view: recordsView}}
+	if s.recordsLong() {
+		for _, season := range s.r.Batches.Seasons {
+			specs = append(specs, recordsOfSeason(season))
+		}
+	}
+	for _, page := range s.crops {
+		specs = append(specs, cropSpec(page, page.Path, "", cropView(page)))
+		for i, part := range page.Parts {
+			specs = append(specs, cropSpec(page, part.Path, ": "+part.Title, cropPartView(page, i)))
+		}
+	}
+	return specs
+}
+
+// cropSpec is a page of a crop's records.
+func cropSpec(of cropPage, path, part string, view func(*page) any) spec {
+	sp := spec{path: path, name: "crop", kind: "rec", title: fmt.Sprintf("%s, %d%s", capital(of.Crop), of.Season, part), head: "Records",
+		season: of.Season, parent: "records.html", logs: allLogs, view: view}
+	if part == "" {
+		sp.same = "records/" + of.Crop
+	}
+	return sp
+}
