@@ -134,7 +134,7 @@ func (t costTable) costNotes(all []money.Cost) {
 		}
 	}
 	if len(soFar) > 0 {
-		t.note(say("Money spent, but no batch that has ended has a figure of usable plants: %s.", list(soFar)))
+		t.note(say("Money spent, but no batch that has ended has a figure of usable plants: %s.", listSome(soFar, mostInList)))
 	}
 	if handed {
 		t.note("Batches that were potted on whole hand their cost on and have no line.")

@@ -86,14 +86,14 @@ func rowsIn(of piece) (n int) {
 	return n
 }
 
-// chunks cuts things in order: the first as long as they fill most bytes, then as long as
-// they fill a page. None is empty.
-func chunks[T any](things []T, size func(T) int, most int) [][]T {
+// chunks cuts things in order into parts of so many bytes at most, the first of fewer. None
+// is empty: what is too long by itself is a part by itself.
+func chunks[T any](things []T, size func(T) int, first, most int) [][]T {
 	var out [][]T
-	from, n := 0, 0
+	from, n, room := 0, 0, first
 	for i, t := range things {
-		if s := size(t); i > from && n+s > most {
-			out, from, n, most = append(out, things[from:i]), i, s, mostBytes
+		if s := size(t); i > from && n+s > room {
+			out, from, n, room = append(out, things[from:i]), i, s, most
 		} else {
 			n += s
 		}

@@ -73,7 +73,7 @@ func fewVarieties(few []germination.Difference) template.HTML {
 		names[i] = say("%s %s", name(d.Crop), name(d.Variety))
 	}
 	slices.Sort(names)
-	return list(names)
+	return listSome(names, mostInList)
 }
 
 // varietyName is a crop and its variety.

@@ -33,7 +33,7 @@ func lotSize(l germination.Lot) int { return 1000 + 105*min(len(l.Sown), manyBat
 func (s *site) lotParts(season int) (parts []lotPart) {
 	p := newPage(s, spec{season: season})
 	lots := slices.Concat(p.lotsOf(season), p.unsownLots(season))
-	if len(chunks(lots, lotSize, mostBytes)) < 2 {
+	if len(chunks(lots, lotSize, mostBytes, mostBytes)) < 2 {
 		return nil
 	}
 	crops, of := batch.GroupBy(lots, func(l germination.Lot) string { return l.Crop })
@@ -41,7 +41,7 @@ func (s *site) lotParts(season int) (parts []lotPart) {
 	var names slugs
 	for _, crop := range crops {
 		stem, title := strings.TrimSuffix(seasonFile("lots", season), ".html")+"/"+names.unique(crop, "crop"), capital(crop)
-		for i, some := range chunks(of[crop], lotSize, mostBytes) {
+		for i, some := range chunks(of[crop], lotSize, mostBytes, mostBytes) {
 			part := lotPart{stem + ".html", title, crop, map[string]bool{}}
 			if i > 0 {
 				part.path, part.title = fmt.Sprintf("%s-part-%d.html", stem, i+1), fmt.Sprintf("%s, part %d", title, i+1)

@@ -145,7 +145,7 @@ func lotNames(lots []germination.Lot) template.HTML {
 	for i, l := range lots {
 		names[i] = batchCode(l.Code)
 	}
-	return list(names)
+	return listSome(names, mostInList)
 }
 
 // lotsTitle is the finding of each verdict: some below, none but some in doubt, none,

@@ -19,16 +19,33 @@ type placesOf struct {
 	Rest         string // how many stand nowhere on the page
 }
 
-// How many places stand open on the page, and at most behind the line, for a gap of a
-// season.
+// How many places of a column stand open on the page, and at most with those behind the
+// line, for a gap of a season.
 const (
 	openPlaces = 24
 	mostPlaces = 400
+	allPlaces  = 2000 // on a page of one season
 )
 
+// placeBytes is about what a place takes.
+const placeBytes = 150
+
+// gapBytes is about what a gap takes on the page, with so many places of each column.
+func gapBytes(m report.Missing, most int) int {
+	columns := map[string]int{}
+	n := 400
+	for _, at := range m.Places {
+		if key := at.File + " " + at.Column; columns[key] < most {
+			columns[key]++
+			n += placeBytes
+		}
+	}
+	return n
+}
+
 // placesOf gathers the places of a gap by log and column, rows to add apart from cells to
-// fill, in their order.
-func (p *page) placesOf(m report.Missing) []placesOf {
+// fill, in their order, at most so many of each.
+func (p *page) placesOf(m report.Missing, most int) []placesOf {
 	type key struct {
 		file, column string
 		add          bool
@@ -51,10 +68,10 @@ func (p *page) placesOf(m report.Missing) []placesOf {
 		switch n := shown[k]; {
 		case n <= openPlaces:
 			of.Places = append(of.Places, p.place(place))
-		case n <= mostPlaces:
+		case n <= most:
 			of.More = append(of.More, p.place(place))
 		default:
-			of.Rest = "and " + words.Whole(n-mostPlaces) + " more like it"
+			of.Rest = "and " + words.Whole(n-most) + " more like it"
 		}
 	}
 	return out

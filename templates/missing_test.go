@@ -20,7 +20,7 @@ func TestToMend(t *testing.T) {
 			t.Errorf("gap %d has no anchor", i+1)
 		}
 	}
-	todo, past := pageOf(t, r).toMend()
+	todo, past := pageOf(t, r).toMend(r.Missing, mostPlaces)
 	n := 0
 	for _, list := range [][]toMend{todo, past} {
 		told := map[string]bool{}
@@ -60,7 +60,7 @@ func TestPlaces(t *testing.T) {
 		{report.Place{File: "sowings.csv", Column: "wanted", Of: "wage"}, "sowings.csv column wanted"},
 		{report.Place{File: "costs.csv", Column: "amount"}, "costs.csv new rows"},
 	} {
-		of := p.placesOf(report.Missing{What: "wage", Places: []report.Place{tt.at}})[0]
+		of := p.placesOf(report.Missing{What: "wage", Places: []report.Place{tt.at}}, mostPlaces)[0]
 		got := of.File + " " + of.What
 		for _, place := range of.Places {
 			got += " " + bare(place)
@@ -73,7 +73,7 @@ func TestPlaces(t *testing.T) {
 	for i := range many {
 		many[i] = report.Place{File: "sowings.csv", Column: "set_out", Line: i + 2, Cell: fmt.Sprint("Q", i+2), Of: "x"}
 	}
-	of := p.placesOf(report.Missing{Places: many})
+	of := p.placesOf(report.Missing{Places: many}, mostPlaces)
 	if len(of) != 1 || len(of[0].Places) != openPlaces || len(of[0].Places)+len(of[0].More) != mostPlaces || of[0].Rest != "and 100 more like it" {
 		t.Errorf("of 500 places %d stand open, %d behind the line, %q", len(of[0].Places), len(of[0].More), of[0].Rest)
 	}

@@ -12,6 +12,7 @@ import (
 // missingPage is what is missing as a to-do: what costs most first, where it is to be
 // written and how long that takes; then what is wrong in the logs, and what is not there.
 type missingPage struct {
+	Heading  template.HTML
 	Lead     template.HTML
 	First    finding
 	ToDo     []toMend
@@ -19,9 +20,16 @@ type missingPage struct {
 	Problems problemList
 	Lacking  []lackingLog
 	Left     []leftOut
+	Seasons  template.HTML // links to pages with all places of a season, where this one has not
+	Part     bool          // it is such a page
 }
 
-func (v missingPage) head() (heading, lead template.HTML) { return "What is missing", v.Lead }
+func (v missingPage) head() (heading, lead template.HTML) {
+	if v.Part {
+		return v.Heading, v.Lead
+	}
+	return "What is missing", v.Lead
+}
 
 // toMend is a kind of gap with the seasons that have it.
 type toMend struct {
@@ -62,7 +70,8 @@ var logsAdd = []lackingLog{
 func missingView(p *page) any {
 	v := missingPage{Lead: "A blank is unknown, never 0. Here is each gap, what it takes away, and the cell that would close it.",
 		First: p.missingFinding(), Problems: p.problemList(), Left: p.left}
-	v.ToDo, v.Past = p.toMend()
+	v.ToDo, v.Past = p.toMend(p.r.Missing, p.mostPlaces())
+	v.Seasons = p.gapPages()
 	for _, l := range logsAdd {
 		if !p.r.Book.Has(l.Log) && !p.toldMissing(l.Log) {
 			v.Lacking = append(v.Lacking, l)
@@ -77,9 +86,10 @@ func (p *page) toldMissing(log string) bool {
 }
 
 // toMend gathers the gaps by kind, the costliest first, those that can be mended apart
-// from those that cannot. A kind's place is that of its costliest season.
-func (p *page) toMend() (todo, past []toMend) {
-	for i, m := range p.r.Missing {
+// from those that cannot. A kind's place is that of its costliest season. At most so many
+// places of a gap are named.
+func (p *page) toMend(gaps []report.Missing, most int) (todo, past []toMend) {
+	for i, m := range gaps {
 		list, when := &todo, "Write down"
 		if len(m.Places) == 0 {
 			list, when = &past, "Next time"
@@ -90,7 +100,7 @@ func (p *page) toMend() (todo, past []toMend) {
 			at = len(*list)
 			*list = append(*list, toMend{What: what, Costs: sentence(m.Costs), When: when, Remedy: stopped(m.Remedy)})
 		}
-		(*list)[at].Seasons = append((*list)[at].Seasons, p.seasonGap(i, m))
+		(*list)[at].Seasons = append((*list)[at].Seasons, p.seasonGap(i, m, most))
 	}
 	return todo, past
 }
@@ -102,8 +112,8 @@ func gapName(m report.Missing) string {
 }
 
 // seasonGap is the gap with number i, from 0, of the list of all that is missing.
-func (p *page) seasonGap(i int, m report.Missing) seasonGap {
-	g := seasonGap{ID: p.id(gapID(i)), Season: seasonWord(m.Season), Time: minutesText(m.Minutes), Files: p.placesOf(m), Lost: tooLate(m)}
+func (p *page) seasonGap(i int, m report.Missing, most int) seasonGap {
+	g := seasonGap{ID: p.id(gapID(i)), Season: seasonWord(m.Season), Time: minutesText(m.Minutes), Files: p.placesOf(m, most), Lost: tooLate(m)}
 	if m.Touched > 0 {
 		g.Touched = words.Batches(m.Touched)
 	}

@@ -118,22 +118,22 @@ func (p *page) chamberFigure(season int) []*figure {
 
 // matchFigures are the matched sowings of each pair of trays.
 func (p *page) matchFigures(int) (all []*figure) {
-	for _, a := range p.pairs() {
+	for _, a := range p.firstPairs() {
 		if a.Matches > 0 {
 			all = append(all, p.rowsFigure(bareText(p.matchTitle(a)), p.matchRows(a)))
 		}
 	}
-	return all
+	return p.withRest(all)
 }
 
 // gainFigures are what a use of each dearer tray gains, where it is known.
 func (p *page) gainFigures(int) (all []*figure) {
-	for _, a := range p.pairs() {
+	for _, a := range p.firstPairs() {
 		if a.Gain.Known {
 			all = append(all, p.rowsFigure("What a use of "+a.tray()+" gains", p.gainRows(a)))
 		}
 	}
-	return all
+	return p.withRest(all)
 }
 
 // roomOf is the room in a season, place by place.

@@ -28,7 +28,7 @@ type chapter struct {
 	has    func(*site, int) bool    // of a season, 0 for the book; nil: always
 	lack   string                   // what to write down to get it
 	season bool                     // one page for each season
-	parts  func(*site, spec) []spec // pages that hang below a season's; nil: none
+	parts  func(*site, spec) []spec // pages that hang below one; nil: none
 	own    bool                     // of the farm's own work: not in a public edition
 	family func(*site) []spec       // nil: the one page, or one a season
 }
@@ -42,18 +42,23 @@ func (c chapter) specs(s *site) []spec {
 		if c.has != nil && !c.has(s, 0) {
 			return nil
 		}
-		return []spec{c.spec}
+		return c.withParts(s, c.spec)
 	}
 	var out []spec
 	for _, season := range s.r.Batches.Seasons {
 		if c.has == nil || c.has(s, season) {
-			out = append(out, c.of(season))
-			if c.parts != nil {
-				out = append(out, c.parts(s, c.of(season))...)
-			}
+			out = append(out, c.withParts(s, c.of(season))...)
 		}
 	}
 	return out
+}
+
+// withParts is a page and those that hang below it.
+func (c chapter) withParts(s *site, page spec) []spec {
+	if c.parts == nil {
+		return []spec{page}
+	}
+	return append([]spec{page}, c.parts(s, page)...)
 }
 
 // of is a chapter's page of a season.
@@ -116,7 +121,7 @@ func init() {
 			group: ofSeason, label: "Seed lots", logs: logsOfLots, view: lotsView}},
 		{season: true, has: hasCosts, lack: lackCosts, spec: spec{path: "costs", name: "costs", kind: "cost", title: "What a transplant cost", head: "Costs",
 			group: ofSeason, label: "Costs", logs: logsOfCost, view: costsView}},
-		{has: hasTrays, lack: lackTrays, spec: spec{path: "trays.html", name: "trays", kind: "trays", title: "Trays and room", head: "Trays",
+		{has: hasTrays, parts: pairPages, lack: lackTrays, spec: spec{path: "trays.html", name: "trays", kind: "trays", title: "Trays and room", head: "Trays",
 			group: inSeasons, label: "Trays and room", top: "Trays", logs: logsOfTrays, view: traysView}},
 		{has: hasYears, lack: lackYears, spec: spec{path: "years.html", name: "years", kind: "years", title: "Year over year",
 			group: inSeasons, label: "Year over year", logs: allLogs, view: yearsView}},

@@ -19,6 +19,9 @@ type batchList struct {
 // mostListed is how many batches one line opens; more are cut into several.
 const mostListed = 1000
 
+// mostOfLists is how many bytes of lists stand on a page; they are all there is on it.
+const mostOfLists = 340_000
+
 // listed sorts batches under a title each, in the order of the titles' keys; those with an
 // empty key under none.
 func (p *page) listed(batches []*report.Record, key func(*report.Record) string, title func(key string) template.HTML) []batchList {
@@ -60,7 +63,7 @@ func recordsOfSeason(season int) spec {
 // long for the page goes on to further ones.
 func seasonListView(p *page) any {
 	months, lots := p.byMonth(p.seasons[p.season]), p.byLot(p.seasons[p.season])
-	pages := chunks(slices.Concat(months, lots), func(l batchList) int { return len(l.Title) + len(l.Batches) + 80 }, mostBytes)
+	pages := chunks(slices.Concat(months, lots), func(l batchList) int { return len(l.Title) + len(l.Batches) + 80 }, mostOfLists, mostOfLists)
 	first := recordsPage{Seasons: []seasonRecords{p.seasonRecords(p.season)}}
 	done := 0
 	at := func(i int) string { return strings.TrimSuffix(p.spec.path, ".html") + fmt.Sprintf("-%d.html", i+1) }

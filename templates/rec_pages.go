@@ -64,14 +64,14 @@ func cropsOf(batches []*report.Record) []string {
 // monthsOf are the parts of a page by month, a month too long by number; none where all
 // fits on the page.
 func monthsOf(page cropPage) (parts []cropPart) {
-	if all := chunks(page.Batches, storySize, mostBytes); len(all) < 2 {
+	if all := chunks(page.Batches, storySize, mostBytes, mostBytes); len(all) < 2 {
 		return nil
 	}
 	months, of := batch.GroupBy(page.Batches, func(b *report.Record) string { return b.Sown.String()[:7] })
 	stem := strings.TrimSuffix(page.Path, ".html") + "/"
 	for _, month := range months {
 		title := of[month][0].Sown.Time().Format("January 2006")
-		for i, batches := range chunks(of[month], storySize, mostBytes) {
+		for i, batches := range chunks(of[month], storySize, mostBytes, mostBytes) {
 			part := cropPart{stem + month + ".html", title, batches}
 			if i > 0 {
 				part.Path, part.Title = fmt.Sprintf("%s%s-%d.html", stem, month, i+1), fmt.Sprintf("%s, part %d", title, i+1)

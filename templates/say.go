@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+
+	"traybook/report/words"
 )
 
 // name is untrusted text that may run in another direction than the sentence
@@ -102,6 +104,21 @@ func list[T any](parts []T) template.HTML {
 	}
 	return template.HTML(b.String())
 }
+
+// listSome is list of the first, and how many more there are.
+func listSome[T any](parts []T, most int) template.HTML {
+	if len(parts) <= most {
+		return list(parts)
+	}
+	some := make([]template.HTML, most, most+1)
+	for i, p := range parts[:most] {
+		some[i] = markup(p)
+	}
+	return list(append(some, say("%s more", words.Whole(len(parts)-most))))
+}
+
+// mostInList is how many things a sentence names.
+const mostInList = 150
 
 // join puts sentences after one another, leaving out empty ones.
 func join(parts ...template.HTML) template.HTML {

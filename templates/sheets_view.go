@@ -21,7 +21,8 @@ type sheetsPage struct {
 	Forms             []form
 	LabelsOf          template.HTML // which batches the labels are of
 	Labels            []label
-	Batches           int // on the forms
+	Batches           int           // on the forms
+	Pages             template.HTML // links to the pages that the sheets take, where there are several
 }
 
 // head says as of which day the sheets are, and for what.
@@ -42,7 +43,7 @@ const (
 func sheetsView(p *page) any {
 	v := p.sheets(0)
 	v.Link = p.href("static/sheets.css")
-	return v
+	return p.sheetPages(v)
 }
 
 // sheets makes the forms, and labels for what was sown since a day, else in the last

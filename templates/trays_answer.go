@@ -247,6 +247,9 @@ func seasonsWords(seasons []int) string {
 	return fmt.Sprintf("%d to %d", seasons[0], seasons[len(seasons)-1])
 }
 
+// pairsNamed is how many pairs of trays the front page names.
+const pairsNamed = 12
+
 // traysFinding is the front page's answer: the first pair's number, and a sentence of
 // every other.
 func (p *page) traysFinding() finding {
@@ -259,8 +262,11 @@ func (p *page) traysFinding() finding {
 	f := p.pairFinding(all[0])
 	f.ID = ""
 	f.Say = f.Say[:1]
-	for _, a := range all[1:] {
-		f.Say[0] = join(f.Say[0], say("%s.", p.to("trays.html#"+a.id, a.buyTitle())))
+	for i, a := range all[1:min(len(all), pairsNamed)] {
+		f.Say[0] = join(f.Say[0], say("%s.", p.to(pairPath(i+1)+"#"+a.id, a.buyTitle())))
+	}
+	if more := len(all) - pairsNamed; more > 0 {
+		f.Say[0] = join(f.Say[0], say("And %s.", words.Plural(more, "more pair of trays", "more pairs of trays")))
 	}
 	f.Say = append(f.Say, p.shortFlip(all[0]))
 	f.Note = say("%s on %s. %s", words.Plural(all[0].Matches, "matched sowing", "matched sowings"), words.Plural(all[0].Dates, "date", "dates"), p.moreOn("trays.html", "Trays and what would change it"))

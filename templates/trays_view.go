@@ -21,6 +21,8 @@ type traysPage struct {
 	Trial         *trialPart
 	Room          roomPart
 	Then          *roomPart
+	Others        template.HTML // links to the other pages of pairs, where there are several
+	Part          bool          // it is such a page, with pairs alone
 }
 
 // head says the answer in the heading.
@@ -45,13 +47,8 @@ func hasTrays(s *site, season int) bool { return len(s.r.Book.Trays) > 0 }
 func traysView(p *page) any {
 	v := traysPage{Heading: "Trays and room", Trial: p.trialPart(), Room: p.roomNow(), Then: p.roomThen(), Without: p.notCounted()}
 	all := p.pairs()
-	for _, a := range all {
-		v.Answers = append(v.Answers, p.pairFinding(a))
-		if part := p.trayPair(a); part != nil {
-			v.Pairs = append(v.Pairs, *part)
-		}
-		v.Owned = append(v.Owned, p.ownedSentences(a)...)
-	}
+	p.addPairs(&v, all[:min(len(all), pairsOnPage)])
+	v.Others = p.pairLinks(len(all), 0)
 	if len(all) == 0 {
 		v.Answers = []finding{p.traysFinding()}
 	} else {

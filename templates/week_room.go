@@ -26,6 +26,9 @@ type freeDay struct {
 	Trays []template.HTML
 }
 
+// mostADay is how many tray codes a day names; the data file of the page has all.
+const mostADay = 30
+
 // weekTrays lists only the days on which something comes free.
 func (p *page) weekTrays() weekTrays {
 	lines := p.r.Lines(report.Freeing)
@@ -37,9 +40,14 @@ func (p *page) weekTrays() weekTrays {
 	days, of := batch.GroupBy(lines, func(l report.WeekLine) records.Date { return l.Date })
 	for _, d := range days {
 		day := freeDay{Day: dayName(d)}
-		for _, l := range of[d] {
-			total += l.Value.Value
+		for i, l := range of[d] {
+			if total += l.Value.Value; i >= mostADay {
+				continue
+			}
 			day.Trays = append(day.Trays, say("%s%s %s", p.trayKey(l.Subject), words.Number(l.Value.Value), name(l.Subject)))
+		}
+		if more := len(of[d]) - mostADay; more > 0 {
+			day.Trays = append(day.Trays, say("and %s more", words.Plural(more, "code", "codes")))
 		}
 		v.Days = append(v.Days, day)
 	}
