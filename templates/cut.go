@@ -14,6 +14,7 @@ import (
 // address: first what belongs to one crop, by crop; then the rows past the first, by number.
 const (
 	mostBytes  = 280_000 // of tables and charts on a page
+	mostOfRest = 240_000 // of a table past its first page, whose links grow longer there
 	leastBytes = 60_000  // that a table keeps when it is cut by number
 	chartBytes = 28_000  // about what a chart takes, drawn twice
 )

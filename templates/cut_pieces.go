@@ -53,7 +53,7 @@ func (t *rows) rest(most int) (others []piece, kept int) {
 			all = append(all, inGroup{i, r})
 		}
 	}
-	parts := chunks(all, func(r inGroup) int { return r.size() }, most, mostBytes)
+	parts := chunks(all, func(r inGroup) int { return r.size() }, most, mostOfRest)
 	if len(parts) < 2 {
 		return nil, len(all)
 	}
@@ -127,7 +127,7 @@ func (t *table) rest(most int) (others []piece, kept int) {
 	for _, b := range t.Bodies {
 		all = append(all, b.Rows...)
 	}
-	parts := chunks(all, row.size, most, mostBytes)
+	parts := chunks(all, row.size, most, mostOfRest)
 	if len(parts) < 2 {
 		return nil, len(all)
 	}
