@@ -21,7 +21,6 @@ type shell struct {
 	Seasons           []navLink // the same page of each season
 	Contents          []navGroup
 	Banner            *banner
-	Main              template.HTML
 	ByCrop            template.HTML // links to pages of one crop each
 	Gaps              *gapLine
 	Method            string
@@ -50,13 +49,13 @@ type turned interface {
 	turn() (before, after *navLink)
 }
 
-// frame puts a page's text into its shell.
-func (s *site) frame(p *page, view any, text template.HTML) shell {
+// frame is what stands around the text of a page.
+func (s *site) frame(p *page, view any) shell {
 	sp := p.spec
 	sh := shell{
 		Title: sp.title, Farm: s.farm(), Root: p.root, Home: p.root + "index.html", Class: bodyClass(sp),
 		Heading: template.HTML(template.HTMLEscapeString(sp.title)), Top: s.topLinks(p), Seasons: s.seasonLinks(p), Contents: s.contents(p),
-		Banner: s.banner(p), Main: text, ByCrop: p.byCrop, Method: p.root + "method.html",
+		Banner: s.banner(p), ByCrop: p.byCrop, Method: p.root + "method.html",
 		Level: words.Fixed(100*s.r.Book.Settings.Confidence, 0), AsOf: words.LongDate(s.r.Batches.Today),
 	}
 	if h, ok := view.(headed); ok {
@@ -157,4 +156,39 @@ func currentOf(sp, here spec) string {
 		return "true"
 	}
 	return ""
+}
+
+// Lists of links are written here, not link by link through html/template: every page
+// has them.
+
+// TopList is the links above each page.
+func (sh shell) TopList() template.HTML { return linkList(sh.Top) }
+
+// SeasonList is the links to the same page of each season.
+func (sh shell) SeasonList() template.HTML { return linkList(sh.Seasons) }
+
+// ContentsList is the contents at the foot of each page.
+func (sh shell) ContentsList() template.HTML {
+	var b strings.Builder
+	for _, g := range sh.Contents {
+		put(&b, "<div><h3>")
+		escape(&b, g.Title)
+		put(&b, "</h3><ul>", linkList(g.Links), "</ul></div>")
+	}
+	return template.HTML(b.String())
+}
+
+// linkList is links as the items of a list.
+func linkList(links []navLink) template.HTML {
+	var b strings.Builder
+	for _, l := range links {
+		b.WriteString(`<li><a href="`)
+		escape(&b, l.Href)
+		b.WriteByte('"')
+		attribute(&b, "aria-current", l.Current)
+		b.WriteByte('>')
+		escape(&b, l.Label)
+		b.WriteString("</a></li>")
+	}
+	return template.HTML(b.String())
 }

@@ -134,6 +134,9 @@ func (p *page) groupCaption(season int) template.HTML {
 
 // kindsOf are the kinds of tray sown in a season, by name.
 func (p *page) kindsOf(season int) []string {
+	if known, ok := p.kinds[season]; ok {
+		return known
+	}
 	var out []string
 	for _, b := range p.seasons[season] {
 		if !slices.Contains(out, b.Kind) {
@@ -141,6 +144,7 @@ func (p *page) kindsOf(season int) []string {
 		}
 	}
 	slices.Sort(out)
+	p.kinds[season] = out
 	return out
 }
 

@@ -15,8 +15,8 @@ import (
 type lotPart struct {
 	path  string
 	title string // Lettuce
-	crop  string
 	codes map[string]bool
+	lots  []germination.Lot // those sown, as lotsOf orders them
 }
 
 // lotSeason is a lot in a season.
@@ -42,12 +42,15 @@ func (s *site) lotParts(season int) (parts []lotPart) {
 	for _, crop := range crops {
 		stem, title := strings.TrimSuffix(seasonFile("lots", season), ".html")+"/"+names.unique(crop, "crop"), capital(crop)
 		for i, some := range chunks(of[crop], lotSize, mostBytes, mostBytes) {
-			part := lotPart{stem + ".html", title, crop, map[string]bool{}}
+			part := lotPart{path: stem + ".html", title: title, codes: make(map[string]bool, len(some))}
 			if i > 0 {
 				part.path, part.title = fmt.Sprintf("%s-part-%d.html", stem, i+1), fmt.Sprintf("%s, part %d", title, i+1)
 			}
 			for _, l := range some {
 				part.codes[l.Code] = true
+				if len(l.Sown) > 0 {
+					part.lots = append(part.lots, l)
+				}
 			}
 			parts = append(parts, part)
 		}
@@ -94,8 +97,7 @@ func (s *site) lotAddress(season int, id, code string) string {
 func lotPartView(i int) func(*page) any {
 	return func(p *page) any {
 		part := p.lotPages[p.season][i]
-		lots := batch.Filter(p.lotsOf(p.season), func(l germination.Lot) bool { return part.codes[l.Code] })
-		return lotsPage{season: p.season, part: part.title, Lots: p.lotRows(lots), Trail: p.trailRows(lots, part.codes), Parts: p.lotLinks(i), Data: p.dataFile("lots")}
+		return lotsPage{season: p.season, part: part.title, Lots: p.lotRows(part.lots), Trail: p.trailRows(part.lots, part.codes), Parts: p.lotLinks(i), Data: p.dataFile("lots")}
 	}
 }
 

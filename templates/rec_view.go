@@ -60,11 +60,9 @@ func (p *page) tell(v *cropRecords, of cropPage, batches []*report.Record) {
 func cropPartView(of cropPage, i int) func(*page) any {
 	return func(p *page) any {
 		part := of.Parts[i]
-		some := of
-		some.Batches = part.Batches
 		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), part.Title),
 			Lead:  p.to(of.Path, say("All batches of %s in %s", name(of.Crop), words.Year(of.Season))),
-			Table: p.recordRows(some), Parts: p.partLinks(of, i)}
+			Parts: p.partLinks(of, i)}
 		p.tell(&v, of, part.Batches)
 		link := func(i int) *navLink {
 			if i < 0 || i >= len(of.Parts) {

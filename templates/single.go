@@ -16,6 +16,7 @@ const SingleFile = "review.html"
 // single is what stands around the text of a review in one file.
 type single struct {
 	shell
+	Main   template.HTML
 	Style  template.CSS
 	Policy string // of its one style sheet, by its hash
 }
@@ -42,7 +43,7 @@ func Single(r *report.Report, charts Charts) (File, error) {
 	if err != nil {
 		return File{}, err
 	}
-	one := single{shell: s.frame(p, view, template.HTML(text.String())), Style: template.CSS(append(style, s.paper()...))}
+	one := single{shell: s.frame(p, view), Main: template.HTML(text.String()), Style: template.CSS(append(style, s.paper()...))}
 	one.Seasons, one.Top, one.Contents = nil, nil, nil
 	sum := sha256.Sum256([]byte(one.Style))
 	one.Policy = "sha256-" + base64.StdEncoding.EncodeToString(sum[:])

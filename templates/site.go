@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"cmp"
 	"fmt"
-	"html/template"
 	"slices"
 	"strings"
 
@@ -26,7 +25,9 @@ type site struct {
 	cropNames cropSlugs
 	cropAt    map[cropSeason]string    // paths of the crops' records
 	seasons   map[int][]*report.Record // batches by season, in order
+	out       bytes.Buffer             // the page being written
 	nav       navigation
+	kinds     map[int][]string     // of tray, by season, as they are asked for
 	anchors   map[string]string    // path and anchor of a batch, by code
 	lotPages  map[int][]lotPart    // parts of a season\'s lots, where they are too many for a page
 	lotAt     map[lotSeason]string // their paths
@@ -50,7 +51,7 @@ func newSite(r *report.Report, charts Charts) *site {
 			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
 		})
 	}
-	s.seasons = map[int][]*report.Record{}
+	s.seasons, s.kinds = map[int][]*report.Record{}, map[int][]string{}
 	for _, b := range r.Records {
 		s.seasons[b.Season] = append(s.seasons[b.Season], b)
 	}
@@ -106,20 +107,18 @@ func (s *site) render(sp spec, yield func(File) bool) (more bool, err error) {
 // write sets a view into its page.
 func (s *site) write(p *page, view any) ([]byte, error) {
 	sp := p.spec
-	var text, out bytes.Buffer
-	if err := pages.ExecuteTemplate(&text, sp.name+".html", view); err != nil {
-		return nil, fmt.Errorf("page %s: %w", sp.path, err)
+	sh := s.frame(p, view)
+	s.out.Reset()
+	for _, part := range []struct {
+		template string
+		view     any
+	}{{"shell-top", sh}, {sp.name + ".html", view}, {"shell-end", sh}} {
+		if err := pages.ExecuteTemplate(&s.out, part.template, part.view); err != nil {
+			return nil, fmt.Errorf("page %s: %w", sp.path, err)
+		}
 	}
-	out.Grow(text.Len() + frameBytes)
-	sh := s.frame(p, view, template.HTML(text.String()))
-	if err := pages.ExecuteTemplate(&out, "shell.html", sh); err != nil {
-		return nil, fmt.Errorf("page %s: %w", sp.path, err)
-	}
-	return out.Bytes(), nil
+	return bytes.Clone(s.out.Bytes()), nil
 }
-
-// frameBytes is about what stands around the text of a page.
-const frameBytes = 8 << 10
 
 // banner says on each page that rows were left out.
 type banner struct {

@@ -25,6 +25,11 @@ func storySize(b *report.Record) int {
 // stories tells batches one after the other: code and variety, life, figures, facts.
 func (p *page) stories(batches []*report.Record, axis draw.Axis) template.HTML {
 	var b strings.Builder
+	n := 0
+	for _, r := range batches {
+		n += storySize(r)
+	}
+	b.Grow(n)
 	for _, r := range batches {
 		p.writeStory(&b, r, axis)
 	}
@@ -180,11 +185,13 @@ func lineList(lines []template.HTML) template.HTML {
 	if len(lines) == 0 {
 		return ""
 	}
-	out := lines[0]
+	var b strings.Builder
+	put(&b, upper(lines[0]))
 	for _, l := range lines[1:] {
-		out = say("%s; %s", out, l)
+		put(&b, "; ", l)
 	}
-	return say("%s.", upper(out))
+	b.WriteByte('.')
+	return template.HTML(b.String())
 }
 
 // noteWords is a note of the grower's, in quotes.
