@@ -17,6 +17,7 @@ type lotPart struct {
 	title string // Lettuce
 	codes map[string]bool
 	lots  []germination.Lot // those sown, as lotsOf orders them
+	new   []germination.Lot // those bought and not sown yet
 }
 
 // lotSeason is a lot in a season.
@@ -50,6 +51,8 @@ func (s *site) lotParts(season int) (parts []lotPart) {
 				part.codes[l.Code] = true
 				if len(l.Sown) > 0 {
 					part.lots = append(part.lots, l)
+				} else {
+					part.new = append(part.new, l)
 				}
 			}
 			parts = append(parts, part)
@@ -97,7 +100,7 @@ func (s *site) lotAddress(season int, id, code string) string {
 func lotPartView(i int) func(*page) any {
 	return func(p *page) any {
 		part := p.lotPages[p.season][i]
-		return lotsPage{season: p.season, part: part.title, Lots: p.lotRows(part.lots), Trail: p.trailRows(part.lots, part.codes), Parts: p.lotLinks(i), Data: p.dataFile("lots")}
+		return lotsPage{season: p.season, part: part.title, Lots: p.lotRows(part.lots), Trail: p.trailRows(part.lots, part.new), Parts: p.lotLinks(i), Data: p.dataFile("lots")}
 	}
 }
 

@@ -1,9 +1,10 @@
 package templates
 
 import (
+	"cmp"
 	"html/template"
+	"slices"
 
-	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/words"
 )
@@ -12,20 +13,15 @@ import (
 func (p *page) trailID(l germination.Lot) string { return "trail-" + p.lots[l.Code] }
 
 // trailRows is where each lot of a season came from and where it went, by lot; those
-// bought and not sown yet stand last. With only, no others are among those.
-func (p *page) trailRows(lots []germination.Lot, only map[string]bool) *rows {
+// bought and not sown yet stand last.
+func (p *page) trailRows(lots, unsown []germination.Lot) *rows {
 	t := p.rows("trail", "trail", "As written in the book’s own lots.csv and sowings.csv. In hand: seeds bought less seeds sown, over all seasons.", "",
 		col{Width: "c-name2", Head: "Lot"}, col{Width: "c-from", Class: "tx", Head: "From"}, col{Width: "c-n3", Class: "n", Head: "Seeds in hand"}, col{Class: "tx", Head: "Sown in"})
-	sown := map[string]bool{}
-	for _, l := range lots {
-		sown[l.Code] = true
+	byCode := slices.Clone(lots)
+	slices.SortFunc(byCode, func(a, b germination.Lot) int { return cmp.Compare(a.Code, b.Code) })
+	for _, l := range byCode {
+		p.addTrail(t, l)
 	}
-	for _, l := range p.r.Germination.Lots { // by code
-		if sown[l.Code] {
-			p.addTrail(t, l)
-		}
-	}
-	unsown := batch.Filter(p.unsownLots(p.season), func(l germination.Lot) bool { return only == nil || only[l.Code] })
 	if len(unsown) > 0 {
 		t.under("Bought and not sown yet", "")
 		for _, l := range unsown {

@@ -44,7 +44,7 @@ func lotsView(p *page) any {
 	treated, caution := p.treatedWords(lots)
 	v := lotsPage{season: p.season, Below: p.lotsFinding(lots), Without: p.withoutLot(), Treated: treated, Caution: caution, Parts: p.lotLinks(-1), Data: p.dataFile("lots")}
 	if v.Parts == "" {
-		v.Lots, v.Trail = p.lotRows(lots), p.trailRows(lots, nil)
+		v.Lots, v.Trail = p.lotRows(lots), p.trailRows(lots, p.unsownLots(p.season))
 	}
 	return v
 }

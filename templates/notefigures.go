@@ -35,7 +35,7 @@ func init() {
 		{"months", "what a plant cost, by the month in which it left", rowsOf("What a transplant cost, by month", (*page).costMonths)},
 		{"ledger", "the season’s money, by what it was for", rowsOf("Where the money went", (*page).ledgerRows)},
 		{"lots", "seed lots beside their packets", rowsOf("Seed lots", func(p *page, season int) *rows { return p.lotRows(p.lotsOf(season)) })},
-		{"trail", "where each seed lot came from and went", rowsOf("The trail of each lot", func(p *page, season int) *rows { return p.trailRows(p.lotsOf(season), nil) })},
+		{"trail", "where each seed lot came from and went", rowsOf("The trail of each lot", func(p *page, season int) *rows { return p.trailRows(p.lotsOf(season), p.unsownLots(season)) })},
 		{"matches", "matched sowings in two kinds of tray, over all seasons", (*page).matchFigures},
 		{"trays", "what a use of the dearer tray gains, part by part", (*page).gainFigures},
 		{"room", "room in the house through the season", tableOf("Room", (*page).roomOf)},

@@ -157,27 +157,27 @@ func (p *page) countWords(b *report.Record) template.HTML {
 
 // countLine is one count: day, tray, what was up or empty, what was lost.
 func countLine(b *report.Record, c records.Count) template.HTML {
-	out := say("day %s", words.Whole(int(c.Date-b.Sown)))
+	var s strings.Builder
+	s.WriteString("day " + words.Whole(int(c.Date-b.Sown)))
 	if c.Tray.Known {
-		out = say("%s, tray %s", out, words.Whole(c.Tray.Value))
-	}
-	of := template.HTML("")
-	if c.Cells.Known {
-		of = say(" of %s", words.Plural(c.Cells.Value, "cell", "cells"))
+		s.WriteString(", tray " + words.Whole(c.Tray.Value))
 	}
 	switch {
 	case c.Emerged.Known:
-		out = say("%s: %s up%s", out, words.Whole(c.Emerged.Value), of)
+		s.WriteString(": " + words.Whole(c.Emerged.Value) + " up")
 	case c.Empty.Known:
-		out = say("%s: %s empty%s", out, words.Whole(c.Empty.Value), of)
+		s.WriteString(": " + words.Whole(c.Empty.Value) + " empty")
+	}
+	if c.Cells.Known && (c.Emerged.Known || c.Empty.Known) {
+		s.WriteString(" of " + words.Plural(c.Cells.Value, "cell", "cells"))
 	}
 	if c.Lost.Known && c.Lost.Value > 0 {
-		out = say("%s; %s lost since", out, words.Whole(c.Lost.Value))
+		s.WriteString("; " + words.Whole(c.Lost.Value) + " lost since")
 	}
 	if c.Cause != "" {
-		out = say("%s (%s)", out, name(c.Cause))
+		put(&s, " (", name(c.Cause), ")")
 	}
-	return join(out, noteWords(c.Note))
+	return join(template.HTML(s.String()), noteWords(c.Note))
 }
 
 // lineList sets lines after one another; nothing of no lines.
