@@ -10,6 +10,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/chart"
 )
 
 // mostOfPage is what README promises: no page is larger, bytes.
@@ -83,6 +84,7 @@ var bigBooks = map[string]bigBook{
 	"many groups":   {seasons: 2, batches: 1500, crops: 6, varieties: 20, trays: 12, lots: 480, days: 140},
 	"one crop":      {seasons: 1, batches: 1200, crops: 1, varieties: 300, trays: 4, lots: 300, days: 20, blank: 2},
 	"many codes":    {seasons: 1, batches: 2000, crops: 1, varieties: 1, trays: 1000, lots: 1, days: 130, blank: 4},
+	"many crops":    {seasons: 1, batches: 900, crops: chart.MostWeeks + 5, varieties: 2, trays: 4, lots: 90, days: 130},
 	"all at a time": {seasons: 1, batches: 1100, crops: 3, varieties: 2, trays: 3, lots: 1100, days: 1},
 }
 
@@ -121,6 +123,22 @@ func TestBigBooks(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// Of more crops than have a chart, the others say so in its place.
+func TestCropsWithoutChart(t *testing.T) {
+	r := reportOf(t, bigBooks["many crops"].files(), report.Options{})
+	charts := Charts{}
+	for _, d := range chart.LeftOut(r) {
+		charts[d.Name] = d
+	}
+	left, many := 0, 0
+	for _, body := range buildOf(t, r, charts).pages {
+		left, many = left+strings.Count(body, chart.MissingLeftOut), many+strings.Count(body, chart.MissingMany)
+	}
+	if left < chart.MostWeeks || many != 5 {
+		t.Errorf("%d charts are left out, %d crops say that they have none; want %d or more, and 5", left, many, chart.MostWeeks)
 	}
 }
 

@@ -119,6 +119,11 @@ func (p *page) weekParts(season int) []weekPart {
 			out = append(out, p.weekPart(season, crop, weeks[crop]))
 		}
 	}
+	for _, w := range out {
+		if f := w.Figure; len(out) > chart.MostWeeks && f.SVG == "" && f.Missing == "" {
+			f.Missing = chart.MissingMany
+		}
+	}
 	return out
 }
 

@@ -22,8 +22,9 @@ type cache struct {
 	base string // hash of everything that is the same for all charts
 }
 
-// cacheLimit is the number of drawings kept: some dozen builds of a large book.
-const cacheLimit = 2000
+// cacheLimit is the number of drawings kept, of about 10 kB each: those of twenty seasons
+// of forty crops, twice.
+const cacheLimit = 4000
 
 // newCache returns a cache in a folder; an empty name keeps nothing.
 func newCache(dir string, bundle []byte) cache {

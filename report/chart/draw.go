@@ -42,6 +42,8 @@ type Drawing struct {
 // What stands in place of a chart.
 const (
 	MissingRuntime = "No chart here: traybook was built without its drawing library. The table holds the same numbers."
+	MissingMany    = "No chart here: of this season only the crops of most batches have one. The table holds the same numbers."
+	MissingTooBig  = "No chart here: it would be too large for a page. The table holds the same numbers."
 	MissingLeftOut = "No chart here: this review was built without charts. The table holds the same numbers."
 	MissingFailed  = "No chart here: it could not be drawn. The table holds the same numbers."
 )
@@ -151,9 +153,15 @@ func (p *pen) draw(s Spec) (Drawing, error) {
 	if svg, ok := p.drawer.cache.get(key); ok {
 		return Drawing{Name: s.Name, SVG: svg}, nil
 	}
+	if tooBig(s, "") {
+		return Drawing{Name: s.Name, Missing: MissingTooBig}, nil
+	}
 	svg, err := p.drawAnew(s, option)
-	if err != nil {
+	switch {
+	case err != nil:
 		return Drawing{Name: s.Name, Missing: MissingFailed}, fmt.Errorf("chart %q: %w", s.Name, err)
+	case tooBig(s, svg):
+		return Drawing{Name: s.Name, Missing: MissingTooBig}, nil
 	}
 	p.drawer.cache.put(key, svg)
 	return Drawing{Name: s.Name, SVG: svg}, nil
@@ -195,8 +203,14 @@ func (p *pen) drop() {
 // nameForm is that of a name that can be an id in a page and a file of the cache.
 var nameForm = regexp.MustCompile(`^[a-z][a-z0-9-]*$`)
 
-// maxSide bounds a drawing, in pixels: about a hundred rows of wrapped names.
-const maxSide = 10000
+// A drawing larger than this is none that a page can show: pixels of a side, bytes.
+const (
+	maxSide  = 2500
+	maxBytes = 300_000
+)
+
+// tooBig reports whether a page has no use for a drawing.
+func tooBig(s Spec, svg string) bool { return max(s.Width, s.Height) > maxSide || len(svg) > maxBytes }
 
 // check returns the options as JSON, or what is wrong with the spec.
 func (s Spec) check() (string, error) {
@@ -206,7 +220,7 @@ func (s Spec) check() (string, error) {
 	if !nameForm.MatchString(s.Name) {
 		return "", errors.New("the name must be lower-case letters, digits and hyphens, a letter first")
 	}
-	if s.Width < 1 || s.Height < 1 || s.Width > maxSide || s.Height > maxSide {
+	if s.Width < 1 || s.Height < 1 {
 		return "", fmt.Errorf("a size of %d x %d cannot be drawn", s.Width, s.Height)
 	}
 	b, err := json.Marshal(s.Option)

@@ -1,7 +1,9 @@
 package chart
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"time"
 
 	"traybook/records"
@@ -13,6 +15,10 @@ import (
 // oftenSown is the least number of weeks for a chart of emergence by week.
 const oftenSown = 5
 
+// MostWeeks is how many crops of a season have a chart of emergence by week: those of most
+// batches, where there are more. Each chart takes time and page; the tables have all.
+const MostWeeks = 40
+
 // weeks shows the emergence of crops sown often by week of sowing, with the
 // temperature beside it.
 func weeks(r *report.Report, year int) []Spec {
@@ -23,12 +29,25 @@ func weeks(r *report.Report, year int) []Spec {
 		}
 	}
 	var specs []Spec
-	for _, crop := range sortedKeys(byCrop) {
-		if rows := byCrop[crop]; len(rows) >= oftenSown {
-			specs = append(specs, weekChart(r, year, crop, rows))
-		}
+	for _, crop := range mostSown(byCrop) {
+		specs = append(specs, weekChart(r, year, crop, byCrop[crop]))
 	}
 	return specs
+}
+
+// mostSown are the crops sown often, by name; of more than MostWeeks those of most batches.
+func mostSown(weeks map[string][]germination.Week) []string {
+	sown := map[string]int{}
+	for crop, rows := range weeks {
+		for _, w := range rows {
+			sown[crop] += w.Batches
+		}
+	}
+	crops := slices.DeleteFunc(sortedKeys(weeks), func(crop string) bool { return len(weeks[crop]) < oftenSown })
+	slices.SortStableFunc(crops, func(a, b string) int { return cmp.Compare(sown[b], sown[a]) })
+	crops = crops[:min(len(crops), MostWeeks)]
+	slices.Sort(crops)
+	return crops
 }
 
 // weekChart draws emergence over temperature. Weeks are placed at their Mondays;
