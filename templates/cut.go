@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"traybook/report/words"
 )
 
 // A page stays below 400 kB, of which frame, findings and prose take a part. What its
@@ -106,11 +108,14 @@ func (p *page) cutByCrop() {
 		parts[i] = part{path: p.below(p.cropFile(crop)), word: markup(name(capital(crop)))}
 	}
 	for _, of := range p.pieces {
-		has := of.byCrop()
+		has, all := of.byCrop(), rowsIn(of)
 		for i, crop := range crops {
 			if slices.Contains(has, crop) {
 				parts[i].pieces = append(parts[i].pieces, of.take(crop, p.href(parts[i].path)))
 			}
+		}
+		if here := rowsIn(of); here < all {
+			of.note(say("%s of %s: the first of each crop. The others stand on a page for each crop.%s", words.Whole(here), words.Plural(all, "row", "rows"), allIn(of)))
 		}
 	}
 	p.byCrop = linksTo(p.root, parts, -1)
