@@ -41,7 +41,10 @@ func (p *page) batchFigures(b *report.Record) []template.HTML {
 		out = append(out, say("<b>%s</b> up", words.Percent(e.Value)))
 	}
 	if b.Usable.Known {
-		how := map[bool]string{true: "usable", false: "usable, " + string(b.UsableHow)}[b.Measured()]
+		how := "usable"
+		if !b.Measured() {
+			how += ", " + string(b.UsableHow)
+		}
 		of := ""
 		if b.CellsSown.Known {
 			of = " of " + words.Whole(b.CellsSown.Value)

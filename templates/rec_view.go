@@ -193,13 +193,15 @@ func upOf(b *report.Record) string {
 	return words.Of(b.Emergence(), words.Percent)
 }
 
+// usableSign stands before plants that are not known for sure.
+var usableSign = map[plants.How]string{plants.Estimated: "≈ ", plants.AtLeast: "≥ "}
+
 // plantsOf is a batch's usable plants of its cells, and how they are known.
 func plantsOf(b *report.Record) template.HTML {
 	if !b.Usable.Known {
 		return words.None
 	}
-	sign := map[plants.How]string{plants.Estimated: "≈ ", plants.AtLeast: "≥ "}[b.UsableHow]
-	out := say("%s%s", sign, words.Whole(words.RoundPlants(b.Usable.Value)))
+	out := say("%s%s", usableSign[b.UsableHow], words.Whole(words.RoundPlants(b.Usable.Value)))
 	if b.CellsSown.Known {
 		out = say(`%s<span class="soft"> of %s</span>`, out, words.Whole(b.CellsSown.Value))
 	}

@@ -40,12 +40,26 @@ func (a Axis) beyond(v float64) bool {
 }
 
 // percent writes a place across to a tenth, without a needless zero: 35.4%.
-func percent(p float64) string {
-	return strconv.FormatFloat(math.Round(p*10)/10, 'f', -1, 64) + "%"
-}
+func percent(p float64) string { return pixels(p) + "%" }
 
-// pixels writes a length to a tenth.
-func pixels(y float64) string { return strconv.FormatFloat(math.Round(y*10)/10, 'f', -1, 64) }
+// pixels writes a length to a tenth. Drawings hold thousands of them, so whole tenths are
+// written as the integers that they are.
+func pixels(y float64) string {
+	n := math.Round(y * 10)
+	if math.IsNaN(n) || math.Abs(n) >= 1<<53 {
+		return strconv.FormatFloat(n/10, 'f', -1, 64)
+	}
+	whole, tenth := int64(n)/10, int64(math.Abs(n))%10
+	var b [24]byte
+	out := b[:0]
+	if n < 0 && whole == 0 {
+		out = append(out, '-')
+	}
+	if out = strconv.AppendInt(out, whole, 10); tenth != 0 {
+		out = append(out, '.', byte('0'+tenth))
+	}
+	return string(out)
+}
 
 // Head is the axis as it stands in the head of its column: the words of the ticks,
 // and the grid that every row of the table repeats.

@@ -101,9 +101,9 @@ func (l Life) Draw(a Axis) template.HTML {
 }
 
 // thick is how thick the line of a kind of tray is, pixels.
-func (l Life) thick() float64 {
-	return map[Kind]float64{Air: 3, Solid: 6, Other: 4.5}[l.Kind]
-}
+func (l Life) thick() float64 { return thickness[l.Kind] }
+
+var thickness = map[Kind]float64{Air: 3, Solid: 6, Other: 4.5}
 
 // draw sets the scores one above the other, the lowest lowest, and a bar across where
 // fit begins.
@@ -125,7 +125,9 @@ func Standing(k Kind, from, to float64, chamberUntil, planned rate.Num) Mark {
 	return func(a Axis, b *strings.Builder) {
 		l := Life{Kind: k}
 		left := a.across(from)
-		fmt.Fprintf(b, `<rect class="l%s" x="%s" y="%s" width="%s" height="%s"/>`, k, percent(left), pixels(9.5-l.thick()/2), percent(max(a.across(to)-left, 0.4)), pixels(l.thick()))
+		for _, part := range [...]string{`<rect class="l`, string(k), `" x="`, percent(left), `" y="`, pixels(9.5 - l.thick()/2), `" width="`, percent(max(a.across(to)-left, 0.4)), `" height="`, pixels(l.thick()), `"/>`} {
+			b.WriteString(part)
+		}
 		if chamberUntil.Known && chamberUntil.Value > from {
 			fmt.Fprintf(b, `<rect class="ch" x="%s" y="4" width="%s" height="11"/>`, percent(left), percent(a.across(chamberUntil.Value)-left))
 		}
