@@ -89,8 +89,12 @@ func TestRowsAreSortedByKey(t *testing.T) {
 	}
 	f := table("in_use", 2, []row{{"2025-04-01", "b"}, {"2025-04-01", "B"}, {"2024-04-01", "z"}},
 		column[row]{"date", func(r row) Cell { return str(r.date) }}, column[row]{"place", func(r row) Cell { return str(r.place) }})
-	if got := fmt.Sprint(f.Rows[0][1], f.Rows[1][1], f.Rows[2][1]); got != "z B b" {
-		t.Errorf("order %q", got)
+	var got []string
+	for row := range f.Rows() {
+		got = append(got, row[1].String())
+	}
+	if f.Len != 3 || strings.Join(got, " ") != "z B b" {
+		t.Errorf("%d rows, order %q", f.Len, got)
 	}
 	if compare(num(9), num(10)) >= 0 || compare(Cell{}, num(-1)) >= 0 || compare(num(5), str("5")) >= 0 {
 		t.Error("cells out of order")

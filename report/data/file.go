@@ -3,6 +3,7 @@ package data
 import (
 	"bytes"
 	"encoding/csv"
+	"iter"
 	"slices"
 )
 
@@ -12,7 +13,22 @@ type File struct {
 	Name    string
 	Keys    int
 	Columns []string
-	Rows    [][]Cell
+	Len     int // rows
+
+	row func(i int, cells []Cell) // fills in row number i, from 0
+}
+
+// Rows gives the rows in order. Cells are made row by row, in a slice that the next row
+// takes over: a table of 100,000 rows would be larger than all that it is made of.
+func (f File) Rows() iter.Seq[[]Cell] {
+	return func(yield func([]Cell) bool) {
+		cells := make([]Cell, len(f.Columns))
+		for i := range f.Len {
+			if f.row(i, cells); !yield(cells) {
+				return
+			}
+		}
+	}
 }
 
 // CSV writes the file: UTF-8, RFC 4180, comma, point, CRLF.
@@ -24,7 +40,7 @@ func (f File) CSV() ([]byte, error) {
 		return nil, err
 	}
 	line := make([]string, len(f.Columns))
-	for _, row := range f.Rows {
+	for row := range f.Rows() {
 		for i, c := range row {
 			line[i] = c.csv()
 		}
@@ -42,23 +58,34 @@ type column[T any] struct {
 	cell func(T) Cell
 }
 
-// table sets rows out under columns and sorts them by the key columns.
+// table sets rows out under columns, in the order of the key columns.
 func table[T any](name string, keys int, rows []T, columns ...column[T]) File {
-	f := File{Name: name, Keys: keys}
+	f := File{Name: name, Keys: keys, Len: len(rows)}
 	for _, c := range columns {
 		f.Columns = append(f.Columns, c.name)
 	}
-	for _, r := range rows {
-		line := make([]Cell, len(columns))
-		for i, c := range columns {
-			line[i] = c.cell(r)
+	order := inOrder(rows, columns[:keys])
+	f.row = func(i int, cells []Cell) {
+		for j, c := range columns {
+			cells[j] = c.cell(rows[order[i]])
 		}
-		f.Rows = append(f.Rows, line)
 	}
-	slices.SortStableFunc(f.Rows, func(a, b []Cell) int {
-		return slices.CompareFunc(a[:keys], b[:keys], compare)
-	})
 	return f
+}
+
+// inOrder is the numbers of the rows, sorted by what stands under the key columns; rows
+// with equal keys keep their order.
+func inOrder[T any](rows []T, keys []column[T]) []int {
+	order, cells := make([]int, len(rows)), make([]Cell, len(rows)*len(keys))
+	of := func(i int) []Cell { return cells[i*len(keys) : (i+1)*len(keys)] }
+	for i, r := range rows {
+		order[i] = i
+		for j, c := range keys {
+			of(i)[j] = c.cell(r)
+		}
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return slices.CompareFunc(of(a), of(b), compare) })
+	return order
 }
 
 // join puts columns of several makers into one list.

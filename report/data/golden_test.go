@@ -79,7 +79,7 @@ func TestKeysTellRowsApart(t *testing.T) {
 	}
 	for f := range Files(r) {
 		seen := map[string]bool{}
-		for _, row := range f.Rows {
+		for row := range f.Rows() {
 			key := ""
 			for _, c := range row[:f.Keys] {
 				key += c.String() + "\x00"
@@ -89,7 +89,7 @@ func TestKeysTellRowsApart(t *testing.T) {
 			}
 			seen[key] = true
 		}
-		if len(f.Rows) == 0 {
+		if f.Len == 0 {
 			t.Errorf("%s: the example has no row", f.Name)
 		}
 	}
