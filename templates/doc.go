@@ -7,11 +7,12 @@
 // site.go (what every page shares), page.go (links and anchors), frame.go (the shell
 // around a page), say.go (sentences with untrusted names in them), finding.go, rows.go,
 // table.go, cells.go and figure.go (what the partials show), categories.go (the words
-// for money), gaps.go (what the records could not tell), notes.go, notes_links.go,
+// for money), cut.go, cut_rows.go and cut_pieces.go (pages that are too long), gaps.go
+// (what the records could not tell), notes.go, notes_links.go,
 // notes_render.go and notefigures.go (a season's notes), then a file NAME_view.go for
 // each page beside html/NAME.html. Larger pages have parts of their own: front_*;
 // germ_*, losses and chambers; costs_*; quality_rows and leeway; lots_*; trays_* and
-// decision; rec_* and story_end; week_*, sheets_* and missing_*. single.go (Single) is
+// decision; rec_*, story and story_end; week_*, sheets_* and missing_*. single.go (Single) is
 // a review as one file, sheetfile.go (SheetFile) the forms to print as one.
 //
 // # How to write a page
@@ -34,6 +35,20 @@
 // What the logs that feed the page (logs in the plan) lack is told at its end by
 // the shell. A figure that notes may ask for goes into namedFigures
 // (notefigures.go).
+//
+// # No page is too long
+//
+// A page stays below 400 kB however large the book is, and what is cut says so. What
+// p.rows, p.table and p.figure make is weighed, and where it is too much it moves to pages
+// below the page's own address (cut.go): groups of rows that t.of gives to a crop, rows and
+// charts with a Crop, to a page of the crop; rows that still are too many, to numbered
+// pages. A view has nothing to do for that but to name the crops. Where other pages lead to
+// what moves, the parts are laid out before anything is written: batches (rec_pages.go),
+// lots (lots_parts.go), pairs of trays (trays_pairs.go). A list in a sentence ends after
+// mostInList things.
+//
+// Rows, stories and lists of links are written by hand in rows_html.go, story.go and
+// frame.go: through html/template they take ten times as long.
 //
 // # What notes lack is told first
 //
