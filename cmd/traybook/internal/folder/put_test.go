@@ -57,3 +57,21 @@ func TestReadOnlyIsCleared(t *testing.T) {
 		t.Errorf("%s stands, %v, beside %v", stateOf(w.site), err, w.litter(t))
 	}
 }
+
+// An error among the files ends the work: what stood there stands, and nothing beside it.
+func TestPutOfFilesThatFail(t *testing.T) {
+	w := newWorld(t, true)
+	h, err := Hold(t.Context(), w.site, 0, func() {})
+	if err != nil {
+		t.Fatal(err)
+	}
+	err = h.Put(func(yield func(File, error) bool) {
+		_ = yield(after[0], nil) && yield(File{}, errFault)
+	}, func() error { t.Error("asked last of files that fail"); return nil })
+	if err := h.Release(); err != nil {
+		t.Error(err)
+	}
+	if !errors.Is(err, errFault) || stateOf(w.site) != "before" || w.litter(t) != nil {
+		t.Errorf("%v, %s stands, beside it %v", err, stateOf(w.site), w.litter(t))
+	}
+}
