@@ -14,6 +14,7 @@ import (
 type disk struct {
 	mkdir    func(name string, mode fs.FileMode) error
 	write    func(name string, body []byte) error // a new file, down to the disk
+	link     func(old, name string) error         // another name of a file
 	sync     func(folder string) error            // what a folder lists, down to the disk
 	rename   func(from, to string) error
 	exchange func(a, b string) error // in one step; an error where that cannot be done
@@ -22,7 +23,7 @@ type disk struct {
 }
 
 // system is the disk of the system at hand.
-var system = disk{os.Mkdir, writeFile, syncFolder, os.Rename, exchange, os.Remove, removeTree}
+var system = disk{os.Mkdir, writeFile, os.Link, syncFolder, os.Rename, exchange, os.Remove, removeTree}
 
 func writeFile(name string, body []byte) error {
 	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)

@@ -14,7 +14,8 @@
 //
 // # The swap
 //
-// Everything in new is on the disk, not only in memory, before the swap begins.
+// Everything in new is on the disk, not only in memory, before the swap begins. A file
+// that is the same as in NAME is there already: new has it under a second name.
 // Linux and macOS then exchange the two folders in one step. Where that cannot be
 // done (other systems, some file systems) NAME becomes old and new becomes NAME;
 // a process killed between these two leaves no NAME but a whole old, and the next

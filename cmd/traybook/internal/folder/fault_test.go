@@ -48,7 +48,7 @@ func watched(d disk, do func(operation func() error, half func()) error) disk {
 		write: func(name string, body []byte) error {
 			return do(func() error { return d.write(name, body) }, func() { _ = d.write(name, body[:len(body)/2]) })
 		},
-		sync: one(d.sync), rename: two(d.rename), exchange: two(d.exchange), remove: one(d.remove), clear: one(d.clear),
+		sync: one(d.sync), link: two(d.link), rename: two(d.rename), exchange: two(d.exchange), remove: one(d.remove), clear: one(d.clear),
 	}
 }
 

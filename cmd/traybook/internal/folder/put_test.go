@@ -30,7 +30,7 @@ func TestPutFile(t *testing.T) {
 // What Fill cannot write whole it takes away again, but nothing that was there.
 func TestFillUndoes(t *testing.T) {
 	root := filepath.Join(t.TempDir(), "a", "book")
-	for n := int64(1); n <= 7; n++ { // a, book, two folders, three files
+	for n := int64(1); n <= 8; n++ { // a, book, two folders, four files
 		bad, _ := faulty(system, n, false)
 		if err := fill(bad, root, after); !errors.Is(err, errFault) || stands(filepath.Dir(root)) {
 			t.Errorf("fault %d: %v, left: %v", n, err, stands(filepath.Dir(root)))
@@ -73,5 +73,44 @@ func TestPutOfFilesThatFail(t *testing.T) {
 	}
 	if !errors.Is(err, errFault) || stateOf(w.site) != "before" || w.litter(t) != nil {
 		t.Errorf("%v, %s stands, beside it %v", err, stateOf(w.site), w.litter(t))
+	}
+}
+
+// What has not changed is not written again, and what has stands in the new folder alone,
+// also where a file cannot have two names.
+func TestUnchangedFilesAreShared(t *testing.T) {
+	for _, can := range []bool{true, false} {
+		w := newWorld(t, true)
+		d, same := system, filepath.Join(w.site, "same.css")
+		if !can {
+			d.link = noMove
+		}
+		old, err := os.Stat(same)
+		if err == nil {
+			err = build(d, w.site)
+		}
+		if err != nil || stateOf(w.site) != "after" || w.litter(t) != nil {
+			t.Fatalf("%v, %s stands, beside it %v", err, stateOf(w.site), w.litter(t))
+		}
+		if now, err := os.Stat(same); err != nil || os.SameFile(old, now) != can {
+			t.Errorf("the same file: %v, want %v (%v)", os.SameFile(old, now), can, err)
+		}
+	}
+}
+
+// Only a plain file of just these bytes is taken for one that is there.
+func TestHolds(t *testing.T) {
+	dir := t.TempDir()
+	name := filepath.Join(dir, "a")
+	if err := errors.Join(os.WriteFile(name, []byte("same"), 0o644), os.Symlink(name, filepath.Join(dir, "link"))); err != nil {
+		t.Skip(err)
+	}
+	for file, body := range map[string]string{"a": "same", "a.": "same", "link": "same", ".": "same"} {
+		if want := file == "a"; holds(filepath.Join(dir, file), []byte(body)) != want {
+			t.Errorf("%s: %v", file, !want)
+		}
+	}
+	if holds(name, []byte("sane")) || holds(name, []byte("same.")) {
+		t.Error("another text is taken for the same")
 	}
 }

@@ -1,9 +1,11 @@
 package folder
 
 import (
+	"bytes"
 	"errors"
 	"io/fs"
 	"iter"
+	"os"
 	"path/filepath"
 	"slices"
 )
@@ -27,16 +29,36 @@ func (h *Held) writeTree(root string, files iter.Seq2[File, error]) error {
 		}
 		return nil
 	}
-	err := eachFile(files, folders, func(f File) error {
-		name := filepath.Join(root, filepath.FromSlash(f.Path))
-		return h.step(func() error { return h.disk.write(name, f.Body) })
-	})
+	err := eachFile(files, folders, func(f File) error { return h.writeIn(root, f) })
 	if err != nil {
 		return err
 	}
 	return each(len(made), func(i int) error {
 		return h.step(func() error { return h.disk.sync(made[i]) })
 	})
+}
+
+// writeIn writes a file into the folder root. One that stands in the place already, to the
+// byte, is on the disk: it gets a second name. No file is ever written to again, so the old
+// folder and the new may share it; where the system cannot do that, it is written anew.
+func (h *Held) writeIn(root string, f File) error {
+	name := filepath.Join(root, filepath.FromSlash(f.Path))
+	if old := filepath.Join(h.name, filepath.FromSlash(f.Path)); h.name != "" && holds(old, f.Body) {
+		if h.step(func() error { return h.disk.link(old, name) }) == nil {
+			return nil
+		}
+	}
+	return h.step(func() error { return h.disk.write(name, f.Body) })
+}
+
+// holds reports whether a plain file holds just that.
+func holds(name string, body []byte) bool {
+	info, err := os.Lstat(name) // never through a link
+	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(body)) {
+		return false
+	}
+	old, err := os.ReadFile(name)
+	return err == nil && bytes.Equal(old, body)
 }
 
 // makeFolder makes a folder, unless it is there.

@@ -19,8 +19,8 @@ type world struct {
 }
 
 var (
-	before = []File{{"index.html", []byte("before")}, {"data/a.csv", []byte("a,before")}, {"old/only.txt", []byte("1")}}
-	after  = []File{{"index.html", []byte("after")}, {"data/a.csv", []byte("a,after")}, {"data/deep/b.csv", []byte("b,after")}}
+	before = []File{{"index.html", []byte("before")}, {"data/a.csv", []byte("a,before")}, {"old/only.txt", []byte("1")}, {"same.css", []byte("same")}}
+	after  = []File{{"index.html", []byte("after")}, {"data/a.csv", []byte("a,after")}, {"data/deep/b.csv", []byte("b,after")}, {"same.css", []byte("same")}}
 )
 
 func newWorld(t *testing.T, had bool) world {
