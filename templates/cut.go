@@ -108,7 +108,7 @@ func (p *page) cutByCrop() {
 		parts[i] = part{path: p.below(p.cropFile(crop)), word: markup(name(capital(crop)))}
 	}
 	for _, of := range p.pieces {
-		has, all := of.byCrop(), rowsIn(of)
+		has, all := of.byCrop(), rowsIn(of) // before anything is taken
 		for i, crop := range crops {
 			if slices.Contains(has, crop) {
 				parts[i].pieces = append(parts[i].pieces, of.take(crop, p.href(parts[i].path)))
@@ -140,6 +140,7 @@ func (p *page) addPart(parts []part, i int) {
 		return &navLink{root + parts[i].path, bareText(parts[i].word), ""}
 	}
 	v.before, v.after = link(i-1), link(i+1)
+	// The page stands one folder below, so every link in what moves leads from elsewhere.
 	var moved []piece
 	for _, piece := range of.pieces {
 		moved = append(moved, piece.moved(base))

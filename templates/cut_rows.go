@@ -12,7 +12,7 @@ import (
 
 // cutByNumber leaves of the largest pieces the first rows, until the page is short enough.
 func (p *page) cutByNumber(at string, pieces []piece) {
-	for range pieces {
+	for range pieces { // each is cut once at most: what is left of it is small enough
 		total := sizeOf(pieces)
 		if total <= mostBytes {
 			return
@@ -28,6 +28,7 @@ func (p *page) cutRows(of piece, most int) {
 	if len(others) == 0 {
 		return
 	}
+	// All paths are known before the first page is made, since each leads to the others.
 	var parts []part
 	from, base := kept+1, pieceName(of)
 	for i, other := range others {
