@@ -81,13 +81,16 @@ func NewDrawer(o DrawerOptions) (*Drawer, error) {
 	if o.Bundle != nil && len(bytes.TrimSpace(o.Bundle)) == 0 {
 		return nil, errors.New("the ECharts file is empty")
 	}
-	if bytes.Equal(o.Bundle, Bundle()) {
+	s := builtIn()
+	if bytes.Equal(o.Bundle, s.bundle) {
 		o.Apart = nil
+	} else {
+		s = &source{bundle: o.Bundle}
 	}
 	if o.Apart != nil {
 		o.Workers = min(o.Workers, mostHands)
 	}
-	return &Drawer{o, newCache(o.CacheDir, o.Bundle), &source{bundle: o.Bundle}, &patience{most: mostTime}}, nil
+	return &Drawer{o, newCache(o.CacheDir, o.Bundle), s, &patience{most: mostTime}}, nil
 }
 
 // Draw draws every spec, in the order given. A chart that cannot be drawn comes
