@@ -156,7 +156,7 @@ func (p *page) countWords(b *report.Record) template.HTML {
 }
 
 // countLine is one count: day, tray, what was up or empty, what was lost.
-func countLine(b *report.Record, c records.Count) template.HTML {
+func countLine(b *report.Record, c *records.Count) template.HTML {
 	var s strings.Builder
 	s.WriteString("day " + words.Whole(int(c.Date-b.Sown)))
 	if c.Tray.Known {
@@ -174,10 +174,10 @@ func countLine(b *report.Record, c records.Count) template.HTML {
 	if c.Lost.Known && c.Lost.Value > 0 {
 		s.WriteString("; " + words.Whole(c.Lost.Value) + " lost since")
 	}
-	if c.Cause != "" {
-		put(&s, " (", name(c.Cause), ")")
+	if cause := c.Cause(); cause != "" {
+		put(&s, " (", name(cause), ")")
 	}
-	return join(template.HTML(s.String()), noteWords(c.Note))
+	return join(template.HTML(s.String()), noteWords(c.Note()))
 }
 
 // lineList sets lines after one another; nothing of no lines.
