@@ -142,9 +142,9 @@ type Score struct {
 	At
 	Batch          string
 	Date           Date
-	Looked, Usable Maybe[int]
-	S              [5]Maybe[int] // plants at scores 1 to 5
-	Score          Maybe[int]    // one overall mark
+	Looked, Usable Maybe[int32]
+	S              [5]Maybe[int32] // plants at scores 1 to 5
+	Score          Maybe[int32]    // one overall mark
 	Note           string
 }
 

@@ -18,7 +18,7 @@ func (l *loader) checkLookForms() {
 		scored, plants := false, 0
 		for _, n := range e.is.S {
 			scored = scored || n.Known
-			plants += n.Value
+			plants += int(n.Value)
 		}
 		if col, found := lookFault(e.is, scored, plants); found != "" {
 			e.problem("look-form", col, found, "looked and usable, or s1 to s5, or score are expected", "")
@@ -62,9 +62,9 @@ func (l *loader) checkLooked() {
 		if s == nil {
 			continue
 		}
-		col, plants := "looked", e.is.Looked.Value
+		col, plants := "looked", int(e.is.Looked.Value)
 		for i, n := range e.is.S {
-			if plants += n.Value; n.Known && col == "looked" {
+			if plants += int(n.Value); n.Known && col == "looked" {
 				col = "s" + itoa(i+1)
 			}
 		}

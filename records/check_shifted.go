@@ -150,9 +150,9 @@ func (l *loader) checkSurplus() {
 // checkMarkBeside warns of a mark beside plants at each score: it is then not used.
 func (l *loader) checkMarkBeside() {
 	for e := range alive(l.scores) {
-		scored := slices.ContainsFunc(e.is.S[:], func(n Maybe[int]) bool { return n.Known })
+		scored := slices.ContainsFunc(e.is.S[:], func(n Maybe[int32]) bool { return n.Known })
 		if scored && e.is.Score.Known {
-			e.shifted("score", "a mark of "+itoa(e.is.Score.Value)+" beside s1 to s5", "does it belong into s5?")
+			e.shifted("score", "a mark of "+itoa(int(e.is.Score.Value))+" beside s1 to s5", "does it belong into s5?")
 		}
 	}
 }

@@ -108,9 +108,9 @@ func (l *loader) checkWanted() {
 func (l *loader) checkLooks() {
 	var all []figure
 	for e := range alive(l.scores) {
-		plants := e.is.Looked.Value
+		plants := int(e.is.Looked.Value)
 		for _, n := range e.is.S {
-			plants += n.Value
+			plants += int(n.Value)
 		}
 		if plants > 0 {
 			all = append(all, figure{e.row, float64(plants)})

@@ -72,7 +72,7 @@ func TestTinyExample(t *testing.T) {
 	if lot := b.Lots[0]; lot.GermLabel != Known(0.95) || lot.Organic != Known(true) || lot.Treated != Known(false) {
 		t.Errorf("got %+v", lot)
 	}
-	if s := b.Scores[1]; s.S != [5]Maybe[int]{Known(1), Known(2), Known(7), Known(8), Known(2)} || s.Looked.Known {
+	if s := b.Scores[1]; s.S != [5]Maybe[int32]{Known[int32](1), Known[int32](2), Known[int32](7), Known[int32](8), Known[int32](2)} || s.Looked.Known {
 		t.Errorf("got %+v", s)
 	}
 	if b.Settings.DiscountRate != 0 || b.Settings.Wage != Known(20.0) {

@@ -123,13 +123,13 @@ func (r row) look() Score {
 		At:     r.spot(),
 		Batch:  r.name("batch", "batch"),
 		Date:   r.date("date"),
-		Looked: r.whole("looked", 1),
-		Usable: r.whole("usable", 0),
-		Score:  r.whole("score", 0),
+		Looked: r.short("looked", 1),
+		Usable: r.short("usable", 0),
+		Score:  r.short("score", 0),
 		Note:   r.text("note"),
 	}
 	for i := range s.S {
-		s.S[i] = r.whole("s"+itoa(i+1), 0)
+		s.S[i] = r.short("s"+itoa(i+1), 0)
 	}
 	return s
 }

@@ -72,7 +72,7 @@ func TestStandApart(t *testing.T) {
 // had 14, 15 and 13 of 20 fit; Ragamuffin gave 288 plants of 576 cells.
 func TestQualityPage(t *testing.T) {
 	r := changedHouse(t, func(b *records.Book) {
-		b.Scores = append(b.Scores, records.Score{Batch: "LR25-1", Date: day(t, "2025-04-09"), Looked: records.Known(20), Usable: records.Known(9)})
+		b.Scores = append(b.Scores, records.Score{Batch: "LR25-1", Date: day(t, "2025-04-09"), Looked: records.Known[int32](20), Usable: records.Known[int32](9)})
 	})
 	expect(t, textOf(t, buildOf(t, r, nil), "2025/quality.html"),
 		"Quality and leeway, 2025", "of the plants looked at were fit to set out", "plants scored one by one, in 100", "3 will do", "Fit to set out: below the line, from 3 up.",

@@ -36,7 +36,7 @@ func lookLine(b *report.Record, s records.Score) template.HTML {
 }
 
 // scoreList writes the plants at each score: 2 at 1, 7 at 3.
-func scoreList(s [5]records.Maybe[int]) string {
+func scoreList(s [5]records.Maybe[int32]) string {
 	var parts []string
 	for i, n := range s {
 		if n.Known && n.Value > 0 {

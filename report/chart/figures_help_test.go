@@ -48,7 +48,7 @@ func (b book) scored(date string, plants ...int) {
 	b.Helper()
 	s := records.Score{Batch: b.Sowings[len(b.Sowings)-1].Code, Date: b.Day(date)}
 	for i, n := range plants {
-		s.S[i] = records.Known(n)
+		s.S[i] = records.Known(int32(n))
 	}
 	b.Scores = append(b.Scores, s)
 }

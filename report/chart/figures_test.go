@@ -16,7 +16,7 @@ func TestNothingIsDrawnFromNothing(t *testing.T) {
 	b.Trays[0].Price, b.Trays[1].Price = records.Known(12.0), records.Known(2.0) // a pair without a matched sowing
 	b.up(rate.FewBatches-1, "2025-03-03", "kale", "Ruff", "AIR", 90)
 	b.late(rate.FewBatches-1, "kale", "AIR", map[int]int{0: 90})
-	b.Scores = append(b.Scores, records.Score{Batch: "b000", Date: b.Day("2025-04-20"), Score: records.Known(4)}) // one overall mark
+	b.Scores = append(b.Scores, records.Score{Batch: "b000", Date: b.Day("2025-04-20"), Score: records.Known[int32](4)}) // one overall mark
 	b.lost("2025-04-10", 0, "slugs")
 	b.Lot("unsown", "kale", 0.9)
 	b.Lot("balls", "chard", 0.9)

@@ -17,7 +17,7 @@ func TestLooks(t *testing.T) {
 		b.Look(code, "2025-04-13", 10, 7)
 		b.Look(code, "2025-04-11", 10, 9)
 		b.Look(code, "2025-04-13", 20, 8)
-		b.Scores = append(b.Scores, records.Score{Batch: code, Date: b.Day("2025-04-20"), Score: records.Known(4)})
+		b.Scores = append(b.Scores, records.Score{Batch: code, Date: b.Day("2025-04-20"), Score: records.Known[int32](4)})
 	}
 	f := figures(t, b.Book())
 	booktest.Known(t, "looked at, the latest day", of(t, f, "b1").PlantsLooked, 30, 0)
@@ -39,8 +39,8 @@ func TestScores(t *testing.T) {
 	b.Settings.UsableFrom = 4
 	b.Sow("a", "2025-03-01", "orache", "x", "AIR", 1)
 	b.Scores = append(b.Scores, records.Score{Batch: "a", Date: b.Day("2025-04-11"),
-		S: [5]records.Maybe[int]{records.Known(1), {}, records.Known(3), records.Known(4), records.Known(2)}})
-	b.Look("a", "2025-04-11", 10, 5).Score = records.Known(3) // a look with a mark beside it
+		S: [5]records.Maybe[int32]{records.Known[int32](1), {}, records.Known[int32](3), records.Known[int32](4), records.Known[int32](2)}})
+	b.Look("a", "2025-04-11", 10, 5).Score = records.Known[int32](3) // a look with a mark beside it
 	b.Look("a", "2025-04-01", 10, 10)
 	f := figures(t, b.Book())
 	if f.Quality[0].Marks != 0 {
@@ -61,7 +61,7 @@ func TestQualityOfSeedBatches(t *testing.T) {
 	b.Sow("plug", "2025-03-01", "orache", "x", "AIR", 1).Start = records.FromPlug
 	b.Look("plug", "2025-04-11", 10, 5)
 	b.Sow("unseen", "2025-03-01", "orache", "x", "WALL", 1)
-	b.Scores = append(b.Scores, records.Score{Batch: "unseen", Date: b.Day("2025-04-20"), Score: records.Known(4)})
+	b.Scores = append(b.Scores, records.Score{Batch: "unseen", Date: b.Day("2025-04-20"), Score: records.Known[int32](4)})
 	f := figures(t, b.Book())
 	if len(f.Quality) != 0 {
 		t.Errorf("quality: %+v", f.Quality)

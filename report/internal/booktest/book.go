@@ -79,7 +79,7 @@ func (b *Book) CountTray(batch, date string, tray, emerged int) *records.Count {
 // Look adds a look at the quality of a batch.
 func (b *Book) Look(batch, date string, looked, usable int) *records.Score {
 	b.Helper()
-	return add(&b.Scores, records.Score{Batch: batch, Date: b.Day(date), Looked: records.Known(looked), Usable: records.Known(usable)})
+	return add(&b.Scores, records.Score{Batch: batch, Date: b.Day(date), Looked: records.Known(int32(looked)), Usable: records.Known(int32(usable))})
 }
 
 // Out adds a row of what left a batch; last clears it.
