@@ -2,7 +2,6 @@ package main
 
 import (
 	"path/filepath"
-	"runtime/debug"
 	"slices"
 	"strings"
 
@@ -29,7 +28,6 @@ func load(out *voice, path string) (loaded, error) {
 	if abs, err := filepath.Abs(path); err == nil {
 		at = placeOf(abs)
 	}
-	defer debug.SetGCPercent(debug.SetGCPercent(thrift))
 	book, problems, err := at.read()
 	if err != nil {
 		return loaded{}, err
@@ -42,10 +40,6 @@ func load(out *voice, path string) (loaded, error) {
 	records.SortProblems(problems)
 	return loaded{book, problems}, nil
 }
-
-// thrift is the share of memory, in percent of what is in use, that may lie waste while a
-// book is read: a large one leaves little behind that must be looked at again.
-const thrift = 40
 
 // nameOf is a folder's name; the top of a drive or of a shared one has none.
 func nameOf(folder string) string {
