@@ -180,15 +180,21 @@ func countLine(b *report.Record, c *records.Count) template.HTML {
 	return join(template.HTML(s.String()), noteWords(c.Note()))
 }
 
-// lineList sets lines after one another; nothing of no lines.
+// mostLines is how many rows of a log a batch's story tells: more are no story.
+const mostLines = 200
+
+// lineList sets lines after one another, the first mostLines; nothing of no lines.
 func lineList(lines []template.HTML) template.HTML {
 	if len(lines) == 0 {
 		return ""
 	}
 	var b strings.Builder
 	put(&b, upper(lines[0]))
-	for _, l := range lines[1:] {
+	for _, l := range lines[1:min(len(lines), mostLines)] {
 		put(&b, "; ", l)
+	}
+	if more := len(lines) - mostLines; more > 0 {
+		b.WriteString("; and " + words.Whole(more) + " more; all are in the log")
 	}
 	b.WriteByte('.')
 	return template.HTML(b.String())
