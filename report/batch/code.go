@@ -102,9 +102,15 @@ func (c *TrayCode) OwnedOn(d records.Date) records.Maybe[int] {
 // unknown where OwnedOn is.
 func (c *TrayCode) OwnedIn(first, after records.Date) records.Maybe[int] {
 	most := c.OwnedOn(first)
-	for _, row := range c.Rows {
-		if row.Bought > first && row.Bought < after {
-			most.Value = max(most.Value, c.OwnedOn(row.Bought).Value)
+	if !most.Known {
+		return most
+	}
+	owned := 0
+	for i, row := range c.Rows {
+		owned += row.Count.Value
+		dayDone := i+1 == len(c.Rows) || c.Rows[i+1].Bought > row.Bought
+		if row.Bought > first && row.Bought < after && dayDone {
+			most.Value = max(most.Value, owned)
 		}
 	}
 	return most

@@ -2,7 +2,6 @@ package money
 
 import (
 	"traybook/records"
-	"traybook/report/batch"
 )
 
 // costRows shares every row of costs.csv out among batches. What days with a period
@@ -10,12 +9,15 @@ import (
 func (a *accounts) costRows() {
 	rows := a.pricedRows()
 	setPeriods(rows, a.all.Settings)
-	days := newDayRates(a)
+	days, piled := newDayRates(a, rows), a.piles(rows)
 	for i := range rows {
 		row := &rows[i]
 		a.has[row.Category] = true
 		a.hasSow = a.hasSow || row.sows()
-		borne := a.allocate(row, days)
+		borne, done := piled[row.alike()]
+		if !done || !row.pilable() {
+			borne = a.allocate(row, days)
+		}
 		a.enter(row.season, row.Category, row.amount, borne)
 		if !borne {
 			a.unborne(row.season, row.Category, row.whyUnborne(), row.amount)
@@ -41,13 +43,11 @@ func (a *accounts) direct(row *costRow) bool {
 	if row.Batch != "" {
 		b := a.of(row.Batch)
 		if b != nil {
-			a.bear(b, row, row.amount)
+			a.bear(b, row, 1)
 		}
 		return b != nil
 	}
-	batches := batch.Filter(a.bySeason[row.season], func(b *Borne) bool {
-		return (row.Crop == "" || b.Crop == row.Crop) && (row.Tray == "" || b.Tray == row.Tray)
-	})
+	batches := a.claimants(row)
 	return a.split(row, batches, weightOf(row, batches)) || a.split(row, batches, byTrays)
 }
 
@@ -72,7 +72,7 @@ func (a *accounts) split(row *costRow, batches []*Borne, w weight) bool {
 	}
 	for _, b := range batches {
 		if claim := w(b); claim > 0 {
-			a.bear(b, row, row.amount*(claim/all))
+			a.bear(b, row, claim/all)
 		}
 	}
 	return true

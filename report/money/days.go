@@ -1,6 +1,8 @@
 package money
 
 import (
+	"slices"
+
 	"traybook/records"
 	"traybook/report/batch"
 )
@@ -10,19 +12,21 @@ import (
 // own days hold: a row costs its days, not days times batches.
 type dayRates struct {
 	*accounts
-	settings records.Settings
-	first    records.Date             // day 0 of the slices
-	cold     map[records.Date]float64 // by day, where both outdoor readings are written
-	// By day: trays standing, trays sown, usable plants of batches that ended.
-	stood, sown, usable []float64
+	first records.Date // day 0 of the slices
+	many  bool         // rows times days are more than are added one by one (share.go)
+	// By day: trays standing, trays sown, usable plants of batches that ended; 1.
+	stood, sown, usable, ones []float64
 	// By day: money for one of each; perTray by category.
 	perTray           map[Category][]tally
 	perSown, perPlant []tally
+	shares            map[shareKey]*share
+	opened            []*share // the same, as they were begun
+	*heated
 }
 
-// newDayRates says what stood on each day.
-func newDayRates(a *accounts) *dayRates {
-	h := &dayRates{accounts: a, settings: a.all.Settings, cold: outdoors(a.book.House), perTray: map[Category][]tally{}}
+// newDayRates says what stood on each day. rows are those to be spread, among others.
+func newDayRates(a *accounts, rows []costRow) *dayRates {
+	h := &dayRates{accounts: a, perTray: map[Category][]tally{}, shares: map[shareKey]*share{}, heated: newHeated(a, rows)}
 	last := records.Date(0)
 	for _, b := range h.borne {
 		if h.first == 0 || b.Sown < h.first {
@@ -32,11 +36,24 @@ func newDayRates(a *accounts) *dayRates {
 	}
 	days := max(0, last-h.first+1)
 	h.stood, h.sown, h.usable = make([]float64, days), make([]float64, days), make([]float64, days)
+	h.ones = slices.Repeat([]float64{1}, int(days))
 	h.perSown, h.perPlant = make([]tally, days), make([]tally, days)
 	for _, b := range h.borne {
 		h.enter(b)
 	}
+	h.many = h.rowDays(rows) > a.mostPlain
 	return h
+}
+
+// rowDays is how many days all rows with a period have together, of those in the slices.
+func (h *dayRates) rowDays(rows []costRow) (all int) {
+	for i := range rows {
+		if row := &rows[i]; row.Shared() && periodical(row.Category) {
+			days := h.within(row.start, row.end)
+			all += days.to - days.from
+		}
+	}
+	return all
 }
 
 // enter puts a batch on the days it stood. Adding day by day keeps an empty day
@@ -58,11 +75,11 @@ func (h *dayRates) spread(row *costRow) bool {
 	case row.Category == records.Heat:
 		return h.heat(row)
 	case row.task() == records.SowingTask:
-		return ratesOf(h.perSown, h.sown, days, row.amount)
+		return h.share(shareKey{row.Category, bySown}).spread(days, row.amount)
 	case row.task() == records.OutTask:
-		return ratesOf(h.perPlant, h.usable, days, row.amount) || h.failed(row)
+		return h.share(shareKey{row.Category, byPlants}).spread(days, row.amount) || h.failed(row)
 	}
-	return ratesOf(h.perDay(row.Category), h.stood, days, row.amount)
+	return h.share(shareKey{row.Category, byStood}).spread(days, row.amount)
 }
 
 // failed spreads labour of setting out over the batches that ended in its period
@@ -71,14 +88,6 @@ func (h *dayRates) failed(row *costRow) bool {
 	ended := batch.Filter(h.borne, func(b *Borne) bool { return b.Ended() && b.End >= row.start && b.End <= row.end })
 	inPeriod := func(b *Borne) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
 	return h.split(row, ended, inPeriod) || h.split(row, ended, byTrays)
-}
-
-// perDay is the money a tray and day of a category.
-func (h *dayRates) perDay(c Category) []tally {
-	if h.perTray[c] == nil {
-		h.perTray[c] = make([]tally, len(h.stood))
-	}
-	return h.perTray[c]
 }
 
 // span is a range of days of the slices, to not included.
@@ -93,18 +102,6 @@ func (h *dayRates) within(start, end records.Date) span {
 	return s
 }
 
-// ratesOf adds an amount, split by what each day holds, as money for one of it.
-func ratesOf(per []tally, holds []float64, days span, amount float64) bool {
-	all := sum(holds[days.from:days.to])
-	if !(all > 0) {
-		return false
-	}
-	for d := days.from; d < days.to; d++ {
-		per[d].add(amount / all)
-	}
-	return true
-}
-
 func sum(xs []float64) float64 {
 	total := 0.0
 	for _, x := range xs {
@@ -115,6 +112,9 @@ func sum(xs []float64) float64 {
 
 // settle lets every batch bear what its days hold.
 func (h *dayRates) settle() {
+	for _, s := range h.opened {
+		s.close()
+	}
 	for _, b := range h.borne {
 		for c, per := range h.perTray { // each category goes to a part of its own
 			h.bearDays(b, c, h.overStay(b, per), b.Trays)

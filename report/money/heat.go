@@ -1,10 +1,6 @@
 package money
 
-import (
-	"slices"
-
-	"traybook/records"
-)
+import "traybook/records"
 
 // warmEnough is the mean outdoor temperature, Celsius, from which no heating is
 // counted (rule "Heat").
@@ -22,53 +18,88 @@ func outdoors(readings []records.HouseReading) map[records.Date]float64 {
 	return cold
 }
 
-// heatDays returns the days of a heating bill: those in heating months, or all
-// where none is.
-func heatDays(s records.Settings, start, end records.Date) []records.Date {
-	var days, all []records.Date
-	for d := start; d <= end; d++ {
-		all = append(all, d)
-		if s.Heating(int(d.Month())) {
-			days = append(days, d)
-		}
-	}
-	if len(days) == 0 {
-		return all
-	}
-	return days
+// heated knows the heated days of a book, and how cold it was.
+type heated struct {
+	cold  map[records.Date]float64 // by day, where both outdoor readings are written
+	first records.Date             // of the days that bills of heat cover
+	days  []heatedDays             // before each of those days and after the last
+	month func(int) bool
 }
 
-// heat spreads a heating bill by tray-days of its heated days, each weighted by how
-// cold it was where the log has every such day's outdoor low and high; where that
-// leaves no weight, by tray-days alone. False where nothing stood on those days: an
-// empty house was heated, and no batch of another day has to do with it.
+// heatedDays counts days: all, those without both readings, and each of them in heating
+// months alone.
+type heatedDays struct{ all, blank, heated, heatedBlank int }
+
+// newHeated counts the days of all bills of heat once: 100,000 bills may cover them.
+func newHeated(a *accounts, rows []costRow) *heated {
+	h := &heated{cold: outdoors(a.book.House), month: a.all.Settings.Heating, days: []heatedDays{{}}}
+	last := records.Date(-1)
+	for i := range rows {
+		if row := &rows[i]; row.Shared() && row.Category == records.Heat && row.start <= row.end {
+			if last < 0 || row.start < h.first {
+				h.first = row.start
+			}
+			last = max(last, row.end)
+		}
+	}
+	for d := h.first; d <= last; d++ {
+		h.days = append(h.days, h.days[len(h.days)-1].with(h.of(d)))
+	}
+	return h
+}
+
+// of is a day.
+func (h *heated) of(d records.Date) heatedDays {
+	is := heatedDays{all: 1}
+	if _, known := h.cold[d]; !known {
+		is.blank = 1
+	}
+	if h.month(int(d.Month())) {
+		is.heated, is.heatedBlank = is.all, is.blank
+	}
+	return is
+}
+
+func (n heatedDays) with(o heatedDays) heatedDays {
+	return heatedDays{n.all + o.all, n.blank + o.blank, n.heated + o.heated, n.heatedBlank + o.heatedBlank}
+}
+
+// in counts the days of a bill that ends no sooner than it begins.
+func (h *heated) in(start, end records.Date) heatedDays {
+	from, to := h.days[start-h.first], h.days[end+1-h.first]
+	return heatedDays{to.all - from.all, to.blank - from.blank, to.heated - from.heated, to.heatedBlank - from.heatedBlank}
+}
+
+// factors is what a day counts for where heat goes by heated days, by cold or by both: 0
+// for one that does not matter.
+func (h *heated) factors(key by, first records.Date, days int) []float64 {
+	factors := make([]float64, days)
+	for i := range factors {
+		d := first + records.Date(i)
+		switch {
+		case key != byCold && !h.month(int(d.Month())):
+		case key == byHeated:
+			factors[i] = 1
+		default:
+			factors[i] = h.cold[d]
+		}
+	}
+	return factors
+}
+
+// heat spreads a heating bill by tray-days of its heated days, all where none is, each
+// weighted by how cold it was where the log has every such day's outdoor low and high;
+// where that leaves no weight, by tray-days alone. False where nothing stood on those days:
+// an empty house was heated, and no batch of another day has to do with it.
 func (h *dayRates) heat(row *costRow) bool {
-	days := heatDays(h.settings, row.start, row.end)
-	measured := !slices.ContainsFunc(days, func(d records.Date) bool { _, known := h.cold[d]; return !known })
-	if measured && h.heatBy(row, days, func(d records.Date) float64 { return h.cold[d] }) {
-		return true
-	}
-	return h.heatBy(row, days, func(records.Date) float64 { return 1 })
-}
-
-// heatBy spreads it over the days given by trays standing times cold; false where
-// nothing stood on a day with a weight. Days outside the slices held no tray.
-func (h *dayRates) heatBy(row *costRow, days []records.Date, cold func(records.Date) float64) bool {
-	inside := func(d records.Date) bool { return h.first != 0 && d >= h.first && int(d-h.first) < len(h.stood) }
-	all := 0.0
-	for _, d := range days {
-		if inside(d) {
-			all += h.stood[d-h.first] * cold(d)
-		}
-	}
-	if !(all > 0) {
+	if row.start > row.end {
 		return false
 	}
-	per := h.perDay(records.Heat)
-	for _, d := range days {
-		if inside(d) {
-			per[d-h.first].add(row.amount * cold(d) / all)
-		}
+	days, in := h.within(row.start, row.end), h.in(row.start, row.end)
+	cold, plain, measured := byHeatedCold, byHeated, in.heatedBlank == 0
+	if in.heated == 0 {
+		cold, plain, measured = byCold, byStood, in.blank == 0
 	}
-	return true
+	return measured && h.share(shareKey{records.Heat, cold}).spread(days, row.amount) ||
+		h.share(shareKey{records.Heat, plain}).spread(days, row.amount)
 }

@@ -1,6 +1,8 @@
 package money
 
 import (
+	"math"
+
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/plants"
@@ -26,24 +28,26 @@ func New(b *batch.Batches, p *plants.Figures, book *records.Book) *Figures {
 // accounts is what each batch bears and the ledger says while the money is shared
 // out; New alone holds one.
 type accounts struct {
-	all      *batch.Batches
-	book     *records.Book
-	borne    []*Borne // in the order of the batches
-	sums     []sums   // of each, while money is shared out
-	bySeason map[int][]*Borne
-	lives    map[string]Life
-	lines    map[ledgerKey]*ledgerSum
-	idle     map[unborneKey]*tally
-	has      map[Category]bool
-	hasSow   bool
-	priced   map[string]bool // lots with a price, once asked for
+	all       *batch.Batches
+	book      *records.Book
+	borne     []*Borne // in the order of the batches
+	sums      []sums   // of each, while money is shared out
+	bySeason  map[int][]*Borne
+	lives     map[string]Life
+	lines     map[ledgerKey]*ledgerSum
+	idle      map[unborneKey]*tally
+	has       map[Category]bool
+	hasSow    bool
+	priced    map[string]bool    // lots with a price, once asked for
+	claims    map[claim][]*Borne // batches that direct rows may go to, once asked for
+	mostPlain int                // work up to which rows are shared out one by one
 }
 
 func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accounts {
 	a := &accounts{
 		all: b, book: book, lives: livesOf(b),
 		borne: make([]*Borne, len(p.Plants)), sums: make([]sums, len(p.Plants)),
-		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{},
+		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{}, mostPlain: mostPlain,
 	}
 	of := make([]Borne, len(p.Plants))
 	for i, one := range p.Plants {
@@ -67,10 +71,9 @@ type sums struct {
 	sowing tally
 }
 
-// bear lets a batch bear a part of a row.
-func (a *accounts) bear(b *Borne, row *costRow, amount float64) {
-	var part tally
-	part.add(amount)
+// bear lets a batch bear a part of a row: a share of 1, or less.
+func (a *accounts) bear(b *Borne, row *costRow, share float64) {
+	part := tally{row.amount * share, max(row.largest, math.Abs(row.amount)) * share}
 	of := &a.sums[b.Nth]
 	of.bear(row.Category, part)
 	if row.sows() {

@@ -11,6 +11,7 @@ type remaining struct {
 	settings records.Settings
 	trays    []int // of each row of the code; none for a row of trays broken or sold
 	next     int   // first row not yet looked at for trays broken or sold
+	oldest   int   // first row of which any may be left
 }
 
 func newRemaining(c *batch.TrayCode, s records.Settings) *remaining {
@@ -39,9 +40,11 @@ func (left *remaining) in(season int) []int {
 // take takes the trays of a row with a negative count.
 func (left *remaining) take(gone records.Purchase) {
 	broken := -min(gone.Count.Or(0), 0)
-	for i := range left.trays {
-		taken := min(broken, left.trays[i])
-		left.trays[i] -= taken
-		broken -= taken
+	for broken > 0 && left.oldest < len(left.trays) {
+		taken := min(broken, left.trays[left.oldest])
+		left.trays[left.oldest] -= taken
+		if broken -= taken; broken > 0 {
+			left.oldest++
+		}
 	}
 }

@@ -10,8 +10,9 @@ import (
 // costRow is a row of costs.csv as money: hours times the wage.
 type costRow struct {
 	records.Cost
-	amount float64
-	season int
+	amount  float64
+	largest float64 // of a pile of rows, the largest of their amounts without its sign; else 0
+	season  int
 	// First and last day of a shared row with a period, both counted (rule
 	// "Bills over a period"). start may lie after end: then the row covers nothing.
 	start, end records.Date

@@ -15,9 +15,9 @@ func (a *accounts) lots() {
 		if !priced || bySeeds(b) == 0 {
 			continue
 		}
-		amount := price * bySeeds(b)
-		a.bear(b, seed, amount)
-		a.enter(b.Season, records.Seed, amount, true)
+		seed.amount = price * bySeeds(b)
+		a.bear(b, seed, 1)
+		a.enter(b.Season, records.Seed, seed.amount, true)
 	}
 }
 
