@@ -26,10 +26,17 @@ func alarmLines(alarms []germination.Alarm, today records.Date) []WeekLine {
 	return lines
 }
 
+// mostListed is how many batches a note names; how many there are in all it always says.
+const mostListed = 20
+
 // listed says how many batches, and which.
 func listed(codes []string) string {
 	if len(codes) == 1 {
 		return "1 batch: " + codes[0]
 	}
-	return strings.TrimSuffix(fmt.Sprintf("%d batches: %s", len(codes), strings.Join(codes, ", ")), ": ")
+	named := strings.Join(codes[:min(len(codes), mostListed)], ", ")
+	if more := len(codes) - mostListed; more > 0 {
+		named += fmt.Sprintf(" and %d more", more)
+	}
+	return strings.TrimSuffix(fmt.Sprintf("%d batches: %s", len(codes), named), ": ")
 }
