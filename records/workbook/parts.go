@@ -65,6 +65,9 @@ func (p parts) decode(name string, into any) error {
 	if err != nil || len(b) == 0 {
 		return err
 	}
+	if err := shape(b); err != nil {
+		return err
+	}
 	if err := xml.Unmarshal(b, into); err != nil {
 		return damaged(path.Base(name) + ": " + err.Error())
 	}
@@ -75,6 +78,9 @@ func (p parts) decode(name string, into any) error {
 // read on to its end with the decoder; leave sees it end; text sees what stands
 // between. It stops at the first error that is not io.EOF.
 func walk(b []byte, w walker) error {
+	if err := shape(b); err != nil {
+		return err
+	}
 	d := xml.NewDecoder(bytes.NewReader(b))
 	for {
 		token, err := d.Token()
