@@ -54,3 +54,25 @@ func TestShapeOfAWorkbook(t *testing.T) {
 		t.Errorf("the list of sheets: %v", err)
 	}
 }
+
+// A file inside that stands for two sheets, or for the texts twice, is read once: a small
+// workbook could else ask for it 10,000 times.
+func TestOneFileForManySheets(t *testing.T) {
+	const twice = "the workbook is damaged: two of its parts are the same file"
+	sheets := sheetsIn(2, `<row><c t="s"><v>0</v></c></row>`, "<si><t>x</t></si>")
+	sheets["xl/_rels/workbook.xml.rels"] = strings.Replace(sheets["xl/_rels/workbook.xml.rels"], "b.xml", "a.xml", 1)
+	b, err := Read(archive(t, sheets), all)
+	if err != nil || len(b.Sheets) != 2 || b.Sheets[0].Bad != nil || b.Sheets[1].Bad == nil || b.Sheets[1].Bad.Error() != twice {
+		t.Errorf("%v, %+v", err, b)
+	}
+	texts := sheetsIn(1, "", "<si><t>x</t></si>")
+	texts["xl/_rels/workbook.xml.rels"] = strings.Replace(texts["xl/_rels/workbook.xml.rels"], "<R>", `<R><Relationship Id="u" Type="/sharedStrings" Target="t.xml"/>`, 1)
+	if _, err := Read(archive(t, texts), all); err == nil || err.Error() != twice {
+		t.Errorf("texts: %v", err)
+	}
+	many := sheetsIn(1, "", "")
+	many["xl/workbook.xml"] = "<workbook><sheets>" + strings.Repeat(`<sheet name="a" id="a"/>`, mostParts+1) + "</sheets></workbook>"
+	if _, err := Read(archive(t, many), all); err == nil || !strings.HasPrefix(err.Error(), "the workbook has more than 10,000 sheets") {
+		t.Errorf("sheets: %v", err)
+	}
+}

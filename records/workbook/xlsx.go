@@ -13,6 +13,18 @@ type xlsx struct {
 	shown    []shown // by the number of a cell's style
 	from1904 bool
 	left     *budget
+	taken    map[string]bool // paths of the files that were read
+}
+
+// once notes that a file is about to be read: what all of them unpack to is bounded, and so
+// must be how often.
+func (x *xlsx) once(name string) error {
+	name = partName(name)
+	if x.taken[name] {
+		return damaged("two of its parts are the same file")
+	}
+	x.taken[name] = true
+	return nil
 }
 
 // readXLSX reads an .xlsx file.
@@ -30,22 +42,27 @@ func readXLSX(p parts, want func(string) bool) (*Book, error) {
 	if err := p.decode(main, &w); err != nil {
 		return nil, err
 	}
-	if len(w.Sheets) == 0 {
+	switch {
+	case len(w.Sheets) == 0:
 		return nil, damaged("it has no sheets")
+	case len(w.Sheets) > mostParts:
+		return nil, tooLarge("the workbook has more than 10,000 sheets")
 	}
-	x := &xlsx{parts: p, left: newBudget(), from1904: w.Settings.From1904 == "1" || w.Settings.From1904 == "true"}
+	x := &xlsx{parts: p, left: newBudget(), taken: map[string]bool{}, from1904: w.Settings.From1904 == "1" || w.Settings.From1904 == "true"}
 	links, err := x.shared(main)
 	if err != nil {
 		return nil, err
 	}
-	b := &Book{}
+	b, paths := &Book{}, map[string]string{}
+	for _, l := range slices.Backward(links) { // the first of an id stands
+		paths[l.id] = l.path
+	}
 	for _, s := range w.Sheets {
 		sheet := Sheet{Name: s.Name}
 		if want(s.Name) {
-			i := slices.IndexFunc(links, func(l link) bool { return l.id == s.ID })
 			sheet.Bad = damaged("a sheet is missing")
-			if i >= 0 {
-				sheet.Bad = x.readSheet(&sheet, links[i].path)
+			if path, linked := paths[s.ID]; linked {
+				sheet.Bad = x.readSheet(&sheet, path)
 			}
 		}
 		b.Sheets = append(b.Sheets, sheet)
@@ -96,12 +113,14 @@ func (x *xlsx) shared(main string) ([]link, error) {
 	if err != nil {
 		return nil, err
 	}
+	read := map[string]func(string) error{"sharedStrings": x.readStrings, "styles": x.readStyles}
 	for _, l := range links {
-		switch l.kind {
-		case "sharedStrings":
-			err = x.readStrings(l.path)
-		case "styles":
-			err = x.readStyles(l.path)
+		into := read[l.kind]
+		if into == nil {
+			continue
+		}
+		if err = x.once(l.path); err == nil {
+			err = into(l.path)
 		}
 		if err != nil {
 			return nil, err

@@ -29,6 +29,9 @@ func (x *xlsx) readSheet(s *Sheet, name string) error {
 	if !x.has(partName(name)) {
 		return damaged("a sheet is missing")
 	}
+	if err := x.once(name); err != nil {
+		return err
+	}
 	b, err := x.bytes(name)
 	if err != nil {
 		return err
