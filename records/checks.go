@@ -13,7 +13,7 @@ type Check struct {
 var Checks = []Check{
 	{"folder", Fatal, "the folder of the book can be listed", nil},
 	{"no-sowings", Fatal, "the folder holds sowings.csv", nil},
-	{"file", Fatal, "each log is a file that can be read", nil},
+	{"file", Fatal, "each log is a file that can be read, with no more in it than a farm has", nil},
 	{"encoding", Fatal, "each log is text in UTF-8, or in UTF-16 with a mark", nil},
 	{"header", Fatal, "each log has a header in its first line", nil},
 	{"missing-column", Fatal, "each log has its required columns", nil},

@@ -87,6 +87,7 @@ func readBook(from origin) (*Book, []Problem) {
 			c.run(l)
 		}
 	}
+	l.checkMost()
 	l.reportMore()
 	SortProblems(l.problems)
 	return l.book(), l.problems

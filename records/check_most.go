@@ -1,0 +1,45 @@
+package records
+
+// The most that a book may hold of what every page, table and list goes through. Beyond it
+// there is no farm, and a site would be of gigabytes and of tens of thousands of pages.
+const (
+	mostBatches     = 150_000
+	mostLots        = 50_000
+	mostCodes       = 5_000
+	mostSeasonCrops = 10_000
+)
+
+// checkMost reports, of each log, what there is more of than a review can tell: nothing is
+// built then.
+func (l *loader) checkMost() {
+	l.tooMany(l.sowings.log, "batches", countOf(l.sowings, func(s *Sowing) string { return s.Code }), mostBatches, "is this the right file?")
+	l.tooMany(l.sowings.log, "crops, each anew in every season", countOf(l.sowings, func(s *Sowing) seasonCrop {
+		return seasonCrop{l.settings.Season(s.Sown), s.Crop}
+	}), mostSeasonCrops, "is the column crop the crop, and variety the variety?")
+	l.tooMany(l.lots.log, "lots", countOf(l.lots, func(o *Lot) string { return o.Code }), mostLots, "is this the right file?")
+	l.tooMany(l.trays.log, "tray codes", countOf(l.trays, func(p *Purchase) string { return p.Tray }), mostCodes, "give all trays of one kind and size one code")
+}
+
+// seasonCrop is what has a page.
+type seasonCrop struct {
+	season int
+	crop   string
+}
+
+// countOf is how many different keys the rows that are not left out have.
+func countOf[T any, K comparable](all entries[T], key func(*T) K) int {
+	keys := map[K]bool{}
+	if all.log != nil {
+		for e := range alive(all) {
+			keys[key(e.is)] = true
+		}
+	}
+	return len(keys)
+}
+
+// tooMany reports a log with more than the most.
+func (l *loader) tooMany(in *log, what string, n, most int, remedy string) {
+	if n > most {
+		l.report("file", Pos{File: in.file}, itoa(n)+" "+what, "no more than "+itoa(most)+" are expected", remedy)
+	}
+}
