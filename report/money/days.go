@@ -14,11 +14,13 @@ type dayRates struct {
 	*accounts
 	first records.Date // day 0 of the slices
 	many  bool         // rows times days are more than are added one by one (share.go)
-	// By day: trays standing, trays sown, usable plants of batches that ended; 1.
-	stood, sown, usable, ones []float64
+	// By day: trays standing, trays sown, usable plants of batches that ended, their trays; 1.
+	stood, sown, usable, ended, ones []float64
+	looked                           int // batches, for rows that failed ones bear
 	// By day: money for one of each; perTray by category.
 	perTray           map[Category][]tally
 	perSown, perPlant []tally
+	perEnded          []tally // a tray of batches that ended
 	shares            map[shareKey]*share
 	opened            []*share // the same, as they were begun
 	*heated
@@ -36,8 +38,8 @@ func newDayRates(a *accounts, rows []costRow) *dayRates {
 	}
 	days := max(0, last-h.first+1)
 	h.stood, h.sown, h.usable = make([]float64, days), make([]float64, days), make([]float64, days)
-	h.ones = slices.Repeat([]float64{1}, int(days))
-	h.perSown, h.perPlant = make([]tally, days), make([]tally, days)
+	h.ended, h.ones = make([]float64, days), slices.Repeat([]float64{1}, int(days))
+	h.perSown, h.perPlant, h.perEnded = make([]tally, days), make([]tally, days), make([]tally, days)
 	for _, b := range h.borne {
 		h.enter(b)
 	}
@@ -65,6 +67,7 @@ func (h *dayRates) enter(b *Borne) {
 	}
 	if b.Ended() && b.End >= h.first {
 		h.usable[b.End-h.first] += b.Usable.Or(0)
+		h.ended[b.End-h.first] += b.Trays
 	}
 }
 
@@ -83,8 +86,12 @@ func (h *dayRates) spread(row *costRow) bool {
 }
 
 // failed spreads labour of setting out over the batches that ended in its period
-// without a usable plant: by their tray-days in it, else by trays.
+// without a usable plant: by their tray-days in it, else by trays. Each such row looks at
+// all batches; beyond mostFailed, days tell what ended on them, and their trays count.
 func (h *dayRates) failed(row *costRow) bool {
+	if h.looked += len(h.borne); h.looked > h.mostFailed {
+		return h.share(shareKey{row.Category, byEnded}).spread(h.within(row.start, row.end), row.amount)
+	}
 	ended := batch.Filter(h.borne, func(b *Borne) bool { return b.Ended() && b.End >= row.start && b.End <= row.end })
 	inPeriod := func(b *Borne) float64 { return b.Trays * float64(max(0, b.End-max(b.Sown, row.start))) }
 	return h.split(row, ended, inPeriod) || h.split(row, ended, byTrays)
@@ -124,6 +131,7 @@ func (h *dayRates) settle() {
 		h.sums[b.Nth].sowing.join(sowing, b.Trays)
 		if b.Ended() && b.End >= h.first {
 			h.bearDays(b, records.Labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
+			h.bearDays(b, records.Labour, h.perEnded[b.End-h.first], b.Trays)
 		}
 	}
 }

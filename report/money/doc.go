@@ -53,7 +53,8 @@
 // period; labour of setting out by usable plants of the batches that ended in it (an end
 // written or assumed), and where only batches without a plant did, by their tray-days
 // in it, else by their trays; care, power and water by tray-days in it. A row in whose
-// period nothing stood (was sown, ended) is unborne.
+// period nothing stood (was sown, ended) is unborne. Of more rows of setting out than a
+// farm has, times its batches (mostFailed in share.go), the last go by trays at once.
 //
 // # Heat
 //

@@ -68,3 +68,22 @@ func manyRows(t *testing.T, cold bool) *records.Book {
 	}
 	return book
 }
+
+// Labour of setting out on days on which only batches without a plant ended: by tray-days
+// in the period, 10 : 60, and of more such rows than are looked at one by one by trays,
+// 1 : 3, which is all borne too; one outside the period bears nothing.
+func TestManyRowsOfFailedBatches(t *testing.T) {
+	for most, want := range map[int][2]float64{mostFailed: {10, 60}, 0: {17.5, 52.5}} {
+		a := accountsOf(&records.Book{Costs: []records.Cost{booktest.Row(t, "2025-03-31", records.Labour, 70, task(records.OutTask), from(t, "2025-03-01"), until(t, "2025-03-31"))}},
+			newBatch(t, "a", "2025-03-01", "2025-03-11", "S", 1, 100, 0), newBatch(t, "b", "2025-03-01", "2025-03-21", "S", 3, 100, 0),
+			newBatch(t, "later", "2025-03-01", "2025-04-21", "S", 3, 100, 0))
+		a.mostFailed = most
+		a.costRows()
+		for i, sum := range []float64{want[0], want[1], 0} {
+			booktest.Near(t, a.borne[i].Code, a.sums[i].parts().Of(records.Labour), sum, 1e-9)
+		}
+		if len(a.unborneSums()) > 0 {
+			t.Errorf("%v is unborne", a.unborneSums())
+		}
+	}
+}

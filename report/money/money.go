@@ -28,26 +28,27 @@ func New(b *batch.Batches, p *plants.Figures, book *records.Book) *Figures {
 // accounts is what each batch bears and the ledger says while the money is shared
 // out; New alone holds one.
 type accounts struct {
-	all       *batch.Batches
-	book      *records.Book
-	borne     []*Borne // in the order of the batches
-	sums      []sums   // of each, while money is shared out
-	bySeason  map[int][]*Borne
-	lives     map[string]Life
-	lines     map[ledgerKey]*ledgerSum
-	idle      map[unborneKey]*tally
-	has       map[Category]bool
-	hasSow    bool
-	priced    map[string]bool    // lots with a price, once asked for
-	claims    map[claim][]*Borne // batches that direct rows may go to, once asked for
-	mostPlain int                // work up to which rows are shared out one by one
+	all        *batch.Batches
+	book       *records.Book
+	borne      []*Borne // in the order of the batches
+	sums       []sums   // of each, while money is shared out
+	bySeason   map[int][]*Borne
+	lives      map[string]Life
+	lines      map[ledgerKey]*ledgerSum
+	idle       map[unborneKey]*tally
+	has        map[Category]bool
+	hasSow     bool
+	priced     map[string]bool    // lots with a price, once asked for
+	claims     map[claim][]*Borne // batches that direct rows may go to, once asked for
+	mostPlain  int                // work up to which rows are shared out one by one
+	mostFailed int                // batches looked at for rows that failed ones bear
 }
 
 func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accounts {
 	a := &accounts{
 		all: b, book: book, lives: livesOf(b),
 		borne: make([]*Borne, len(p.Plants)), sums: make([]sums, len(p.Plants)),
-		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{}, mostPlain: mostPlain,
+		lines: map[ledgerKey]*ledgerSum{}, idle: map[unborneKey]*tally{}, has: map[Category]bool{}, mostPlain: mostPlain, mostFailed: mostFailed,
 	}
 	of := make([]Borne, len(p.Plants))
 	for i, one := range p.Plants {

@@ -11,6 +11,10 @@ import (
 // which changes the last digits of sums alone.
 const mostPlain = 5_000_000
 
+// mostFailed is how many batches are looked at, one by one, for labour of setting out of
+// days on which only batches without a plant ended.
+const mostFailed = 100_000_000
+
 // by is what the rows of a share go by, day by day.
 type by int
 
@@ -18,6 +22,7 @@ const (
 	byStood      by = iota // trays standing
 	bySown                 // trays sown
 	byPlants               // usable plants of batches that ended
+	byEnded                // trays of batches that ended
 	byCold                 // trays standing, each weighted by the cold
 	byHeated               // trays standing on heated days
 	byHeatedCold           // the same, weighted
@@ -54,6 +59,8 @@ func (h *dayRates) share(key shareKey) *share {
 		s.weight = h.sown
 	case byPlants:
 		s.weight = h.usable
+	case byEnded:
+		s.weight = h.ended
 	case byStood:
 		s.weight = h.stood
 	default:
@@ -78,6 +85,8 @@ func (h *dayRates) target(key shareKey) []tally {
 		return h.perSown
 	case key.by == byPlants && key.category == records.Labour:
 		return h.perPlant
+	case key.by == byEnded:
+		return h.perEnded
 	case h.perTray[key.category] == nil:
 		h.perTray[key.category] = make([]tally, len(h.stood))
 	}
