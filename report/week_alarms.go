@@ -27,7 +27,7 @@ func alarmLines(alarms []germination.Alarm, today records.Date) []WeekLine {
 }
 
 // mostListed is how many batches a note names; how many there are in all it always says.
-const mostListed = 20
+const mostListed = 30
 
 // listed says how many batches, and which.
 func listed(codes []string) string {

@@ -1,10 +1,6 @@
 package money
 
-import (
-	"iter"
-
-	"traybook/records"
-)
+import "iter"
 
 // mostPlain is the work, rows times days or rows times batches, up to which rows are shared
 // out one by one. Beyond it, far beyond any book kept by hand, they are added up first,
@@ -77,13 +73,13 @@ func (h *dayRates) share(key shareKey) *share {
 	return s
 }
 
-// target is where the money of a kind of rows goes: a tray sown, a plant gone out, or a
-// tray and day of a category.
+// target is where the money of a kind of rows goes: a tray sown, a plant gone out, a tray
+// of a batch that ended, or a tray and day of a category.
 func (h *dayRates) target(key shareKey) []tally {
 	switch {
-	case key.by == bySown && key.category == records.Labour:
+	case key.by == bySown:
 		return h.perSown
-	case key.by == byPlants && key.category == records.Labour:
+	case key.by == byPlants:
 		return h.perPlant
 	case key.by == byEnded:
 		return h.perEnded
