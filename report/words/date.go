@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"strconv"
 
 	"traybook/records"
@@ -9,10 +8,8 @@ import (
 
 // LongDate writes a date for a sentence: 14 March 2026.
 func LongDate(d records.Date) string {
-	if !d.Known() {
-		return "no date"
-	}
-	return fmt.Sprintf("%d%s%s %d", d.Time().Day(), NBSP, d.Month(), d.Year())
+	var room [32]byte
+	return string(AppendLongDate(room[:0], d))
 }
 
 // ISODate writes a date for a table: 2026-03-14.

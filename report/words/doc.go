@@ -6,5 +6,6 @@
 // smallest coin's unit, days halves; a figure that is missing is a dash or words, never 0.
 //
 // The files: number.go (numbers and percent), plural.go (numbers with a word),
-// rate.go (intervals), money.go, date.go (days, and how many days late), degrees.go.
+// rate.go (intervals), money.go, date.go (days, and how many days late), degrees.go;
+// append.go writes the same into a buffer, for pages of many numbers.
 package words

@@ -2,7 +2,6 @@ package words
 
 import (
 	"math"
-	"strconv"
 	"strings"
 
 	"traybook/report/rate"
@@ -21,7 +20,7 @@ const (
 const hair = 1e-12
 
 // Round rounds to some decimals, half away from zero.
-func Round(v float64, decimals int) float64 { return roundTo(v, math.Pow(10, float64(decimals))) }
+func Round(v float64, decimals int) float64 { return roundTo(v, math.Pow10(decimals)) }
 
 // roundTo rounds to whole parts of 1: 2 for halves, 10 for tenths. Nothing has no sign.
 func roundTo(v, parts float64) float64 {
@@ -34,30 +33,14 @@ func roundTo(v, parts float64) float64 {
 // Fixed writes v rounded to some decimals with thousands set apart by a comma and a
 // typographic minus; never "minus nothing". What is no finite number is a dash.
 func Fixed(v float64, decimals int) string {
-	rounded := Round(v, decimals)
-	if math.IsNaN(rounded) || math.IsInf(rounded, 0) {
-		return None
-	}
-	digits, part, _ := strings.Cut(strconv.FormatFloat(math.Abs(rounded), 'f', decimals, 64), ".")
-	for i := len(digits) - 3; i > 0; i -= 3 {
-		digits = digits[:i] + "," + digits[i:]
-	}
-	if part != "" {
-		digits += "." + part
-	}
-	if rounded < 0 {
-		return Minus + digits
-	}
-	return digits
+	var room [32]byte
+	return string(AppendFixed(room[:0], v, decimals))
 }
 
 // Number writes a quantity with as many decimals as it needs, at most two.
 func Number(v float64) string {
-	s := Fixed(v, 2)
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	}
-	return s
+	var room [32]byte
+	return string(AppendNumber(room[:0], v))
 }
 
 // Whole writes a whole number.
