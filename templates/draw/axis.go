@@ -42,23 +42,35 @@ func (a Axis) beyond(v float64) bool {
 // percent writes a place across to a tenth, without a needless zero: 35.4%.
 func percent(p float64) string { return pixels(p) + "%" }
 
-// pixels writes a length to a tenth. Drawings hold thousands of them, so whole tenths are
-// written as the integers that they are.
+// pixels writes a length to a tenth.
 func pixels(y float64) string {
+	var room [24]byte
+	return string(appendPixels(room[:0], y))
+}
+
+// appendPixels is pixels behind what stands in out. Drawings hold thousands of them, so
+// whole tenths are written as the integers that they are.
+func appendPixels(out []byte, y float64) []byte {
 	n := math.Round(y * 10)
 	if math.IsNaN(n) || math.Abs(n) >= 1<<53 {
-		return strconv.FormatFloat(n/10, 'f', -1, 64)
+		return strconv.AppendFloat(out, n/10, 'f', -1, 64)
 	}
 	whole, tenth := int64(n)/10, int64(math.Abs(n))%10
-	var b [24]byte
-	out := b[:0]
 	if n < 0 && whole == 0 {
 		out = append(out, '-')
 	}
 	if out = strconv.AppendInt(out, whole, 10); tenth != 0 {
 		out = append(out, '.', byte('0'+tenth))
 	}
-	return string(out)
+	return out
+}
+
+// appendAll appends texts one after the other.
+func appendAll(out []byte, texts ...string) []byte {
+	for _, s := range texts {
+		out = append(out, s...)
+	}
+	return out
 }
 
 // Head is the axis as it stands in the head of its column: the words of the ticks,
@@ -91,7 +103,10 @@ func (a Axis) grid(y, height int) string {
 // Row draws marks on the axis' grid, the first lowest.
 func (a Axis) Row(marks ...Mark) template.HTML {
 	var b strings.Builder
-	fmt.Fprintf(&b, `<svg class="r" aria-hidden="true"><use href="#%s"/>`, a.ID)
+	b.Grow(70 + len(a.ID) + 100*len(marks))
+	b.WriteString(`<svg class="r" aria-hidden="true"><use href="#`)
+	b.WriteString(a.ID)
+	b.WriteString(`"/>`)
 	for _, m := range marks {
 		m(a, &b)
 	}

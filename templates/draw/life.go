@@ -65,39 +65,67 @@ func Lives(id string, longest float64) (a Axis, grid template.HTML) {
 }
 
 // Draw draws a life on the axis of its page.
-func (l Life) Draw(a Axis) template.HTML {
-	var b strings.Builder
-	fmt.Fprintf(&b, `<svg class="life" aria-hidden="true"><use href="#%s"/>`, a.ID)
-	box := func(class string, from, to, y, height float64) {
-		left := a.across(from)
-		for _, part := range [...]string{`<rect class="`, class, `" x="`, percent(left), `" y="`, pixels(y), `" width="`, percent(a.across(to) - left), `" height="`, pixels(height), `"/>`} {
-			b.WriteString(part) // a page has tens of these for each batch
-		}
-	}
+func (l Life) Draw(a Axis) template.HTML { return template.HTML(l.Append(nil, a)) }
+
+// Append draws a life behind what stands in out. A page has tens of its parts for each of
+// hundreds of batches.
+func (l Life) Append(out []byte, a Axis) []byte {
+	out = appendAll(out, `<svg class="life" aria-hidden="true"><use href="#`, a.ID, `"/>`)
 	for i, c := range l.Counts {
 		until := l.End
 		if i+1 < len(l.Counts) {
 			until = l.Counts[i+1].Day
 		}
 		if h := c.Share * (ground - full); h > 0 && until > c.Day {
-			box("up", c.Day, until, ground-h, h)
+			out = a.appendBox(out, "up", c.Day, until, ground-h, h)
 		}
 	}
-	box("l"+string(l.Kind), 0, l.End, ground, l.thick())
+	out = a.appendBox(out, lineClass(l.Kind), 0, l.End, ground, l.thick())
 	if l.Chamber > 0 {
-		box("ch", 0, l.Chamber, ground, 10)
+		out = a.appendBox(out, "ch", 0, l.Chamber, ground, 10)
 	}
 	for _, k := range l.Looks {
-		k.draw(&b, percent(a.across(k.Day)))
+		out = k.append(out, a.across(k.Day))
 	}
 	if l.Planned >= 0 {
-		fmt.Fprintf(&b, `<rect class="pl" x="%s" y="2" width="2" height="68"/>`, percent(a.across(l.Planned)))
+		out = a.appendUpright(out, "pl", l.Planned, `" y="2" width="2" height="68"/>`)
 	}
 	if l.Ended {
-		fmt.Fprintf(&b, `<rect class="end" x="%s" y="10" width="2" height="60"/>`, percent(a.across(l.End)))
+		out = a.appendUpright(out, "end", l.End, `" y="10" width="2" height="60"/>`)
 	}
-	b.WriteString(`</svg>`)
-	return template.HTML(b.String())
+	return append(out, `</svg>`...)
+}
+
+// appendBox draws a rectangle from one value to another, y and height in pixels.
+func (a Axis) appendBox(out []byte, class string, from, to, y, height float64) []byte {
+	left := a.across(from)
+	return appendRect(out, class, left, y, a.across(to)-left, height)
+}
+
+// appendRect draws a rectangle: x and width in percent, y and height in pixels.
+func appendRect(out []byte, class string, x, y, width, height float64) []byte {
+	out = appendPixels(appendAll(out, `<rect class="`, class, `" x="`), x)
+	out = appendPixels(append(out, `%" y="`...), y)
+	out = appendPixels(append(out, `" width="`...), width)
+	out = appendPixels(append(out, `%" height="`...), height)
+	return append(out, `"/>`...)
+}
+
+// appendUpright draws what stands upright on a value; rest is all behind its place.
+func (a Axis) appendUpright(out []byte, class string, at float64, rest string) []byte {
+	out = appendPixels(appendAll(out, `<rect class="`, class, `" x="`), a.across(at))
+	return appendAll(out, "%", rest)
+}
+
+// lineClass is the class of the line of a kind of tray.
+func lineClass(k Kind) string {
+	switch k {
+	case Air:
+		return "la"
+	case Solid:
+		return "ls"
+	}
+	return "l" + string(k)
 }
 
 // thick is how thick the line of a kind of tray is, pixels.
@@ -105,17 +133,25 @@ func (l Life) thick() float64 { return thickness[l.Kind] }
 
 var thickness = map[Kind]float64{Air: 3, Solid: 6, Other: 4.5}
 
-// draw sets the scores one above the other, the lowest lowest, and a bar across where
-// fit begins.
-func (k Look) draw(b *strings.Builder, x string) {
+// scoreClasses are the classes of the scores, the lowest first.
+var scoreClasses = [...]string{"q1", "q2", "q3", "q4", "q5"}
+
+// append sets the scores one above the other, the lowest lowest, and a bar across where
+// fit begins; x is their place in percent.
+func (k Look) append(out []byte, x float64) []byte {
 	y := ground
 	for i, s := range k.Scores {
 		if h := s * (ground - full); h > 0 {
 			y -= h
-			fmt.Fprintf(b, `<rect class="q%d" x="%s" y="%s" width="9" height="%s"/>`, i+1, x, pixels(y), pixels(h))
+			out = appendPixels(appendAll(out, `<rect class="`, scoreClasses[i], `" x="`), x)
+			out = appendPixels(append(out, `%" y="`...), y)
+			out = appendPixels(append(out, `" width="9" height="`...), h)
+			out = append(out, `"/>`...)
 		}
 	}
-	fmt.Fprintf(b, `<rect class="fit" x="%s" y="%s" width="17" height="1.5"/>`, x, pixels(ground-(1-k.Fit)*(ground-full)-0.8))
+	out = appendPixels(append(out, `<rect class="fit" x="`...), x)
+	out = appendPixels(append(out, `%" y="`...), ground-(1-k.Fit)*(ground-full)-0.8)
+	return append(out, `" width="17" height="1.5"/>`...)
 }
 
 // Standing draws, in a table's row, when a batch stood in the house: a line as thick
@@ -123,17 +159,16 @@ func (k Look) draw(b *strings.Builder, x string) {
 // day.
 func Standing(k Kind, from, to float64, chamberUntil, planned rate.Num) Mark {
 	return func(a Axis, b *strings.Builder) {
-		l := Life{Kind: k}
-		left := a.across(from)
-		for _, part := range [...]string{`<rect class="l`, string(k), `" x="`, percent(left), `" y="`, pixels(9.5 - l.thick()/2), `" width="`, percent(max(a.across(to)-left, 0.4)), `" height="`, pixels(l.thick()), `"/>`} {
-			b.WriteString(part)
-		}
+		left, thick := a.across(from), thickness[k]
+		var room [400]byte // of all three
+		out := appendRect(room[:0], lineClass(k), left, 9.5-thick/2, max(a.across(to)-left, 0.4), thick)
 		if chamberUntil.Known && chamberUntil.Value > from {
-			fmt.Fprintf(b, `<rect class="ch" x="%s" y="4" width="%s" height="11"/>`, percent(left), percent(a.across(chamberUntil.Value)-left))
+			out = appendRect(out, "ch", left, 4, a.across(chamberUntil.Value)-left, 11)
 		}
 		if planned.Known && !a.beyond(planned.Value) {
-			fmt.Fprintf(b, `<rect class="pl" x="%s" y="1" width="2" height="17"/>`, percent(a.across(planned.Value)))
+			out = a.appendUpright(out, "pl", planned.Value, `" y="1" width="2" height="17"/>`)
 		}
+		b.Write(out)
 	}
 }
 
