@@ -30,11 +30,13 @@ type costPart struct {
 }
 
 // partsOf are the categories of which the book has any money, in their order.
-func (p *page) partsOf(parts money.Parts) []costPart {
-	var out []costPart
-	for _, c := range money.Categories {
+func (p *page) partsOf(parts money.Parts) []costPart { return p.appendParts(nil, parts) }
+
+// appendParts is partsOf behind others. Parts are in the order of money.Categories.
+func (p *page) appendParts(out []costPart, parts money.Parts) []costPart {
+	for i, c := range money.Categories {
 		if p.r.Money.Has[c] {
-			out = append(out, costPart{c, categories[c].words, parts.Of(c)})
+			out = append(out, costPart{c, categories[c].words, parts.By[i]})
 		}
 	}
 	return out

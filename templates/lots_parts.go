@@ -90,10 +90,15 @@ func (s *site) planLots() {
 
 // lotAddress is where a lot stands on the pages of a season.
 func (s *site) lotAddress(season int, id, code string) string {
+	return s.lotPage(season, code) + "#" + id
+}
+
+// lotPage is the one of a season's pages on which a lot stands.
+func (s *site) lotPage(season int, code string) string {
 	if at, ok := s.lotAt[lotSeason{code, season}]; ok {
-		return at + "#" + id
+		return at
 	}
-	return seasonFile("lots", season) + "#" + id
+	return seasonFile("lots", season)
 }
 
 // lotPartView tells the lots of one part.

@@ -59,14 +59,14 @@ func lotAnchors(lots []germination.Lot) map[string]string {
 	return at
 }
 
-// lot links to a lot's row on the page of a season in which it was sown; a code that
+// writeLot links to a lot's row on the page of a season in which it was sown; a code that
 // lots.csv lacks stands alone.
-func (p *page) lot(season int, code string) template.HTML {
-	at, ok := p.lots[code]
-	if !ok {
-		return markup(name(code))
+func (p *page) writeLot(w *pen, season int, code string) {
+	if id, ok := p.lots[code]; ok {
+		p.linkTo(w, p.lotPage(season, code), id, (*pen).name, code)
+	} else {
+		w.name(code)
 	}
-	return p.to(p.lotAddress(season, at, code), name(code))
 }
 
 // lotsOf are the lots with a batch in a season, those furthest below their packets first

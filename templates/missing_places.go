@@ -97,7 +97,7 @@ func placeWhat(m report.Missing, at report.Place) string {
 // place is one cell or row, with what it is about.
 func (p *page) place(at report.Place) template.HTML {
 	of := markup(name(at.Of))
-	if p.anchors[at.Of] != "" {
+	if p.r.Record(at.Of) != nil {
 		of = p.batch(at.Of)
 	}
 	where := cellWords(at)

@@ -3,13 +3,14 @@ package templates
 import (
 	"cmp"
 	"html/template"
-	"path"
 	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"golang.org/x/text/unicode/norm"
+
+	"traybook/report"
 )
 
 // page is the page being written: the site as seen from it. season is the one that it
@@ -58,22 +59,55 @@ func (p *page) to(target string, words any) template.HTML {
 	return template.HTML(`<a href="`+template.HTMLEscapeString(target)+`">`) + markup(words) + "</a>"
 }
 
+// linkTo writes words that link to an anchor on a page of the site; where the page was left
+// out, they stand alone.
+func (p *page) linkTo(w *pen, file, id string, words func(*pen, string), of string) {
+	if !p.paths[file] || p.single {
+		words(w, of)
+		return
+	}
+	w.put(`<a href="`)
+	if file != p.spec.path {
+		w.put(p.root)
+		w.text(file)
+	}
+	w.put("#")
+	w.text(id)
+	w.put(`">`)
+	words(w, of)
+	w.put("</a>")
+}
+
+// writeBatch links to the story of a batch.
+func (p *page) writeBatch(w *pen, b *report.Record) {
+	at := p.anchors[b.Nth]
+	p.linkTo(w, at.page, at.id, (*pen).code, b.Code)
+}
+
+// writeCode links to the story of the batch with a code; one that was never sown has none.
+func (p *page) writeCode(w *pen, code string) {
+	if b := p.r.Record(code); b != nil {
+		p.writeBatch(w, b)
+	} else {
+		w.code(code)
+	}
+}
+
 // batch links to the story of a batch.
 func (p *page) batch(code string) template.HTML {
-	at, ok := p.anchors[code]
-	if !ok {
-		return batchCode(code)
-	}
-	return p.to(at, batchCode(code))
+	var w pen
+	p.writeCode(&w, code)
+	return template.HTML(w.out)
 }
 
 // batches links to several batches, in a sentence.
 func (p *page) batches(codes []string) template.HTML {
-	links := make([]template.HTML, len(codes))
+	var w pen
 	for i, c := range codes {
-		links[i] = p.batch(c)
+		w.put(between(i, len(codes)))
+		p.writeCode(&w, c)
 	}
-	return list(links)
+	return template.HTML(w.out)
 }
 
 // seasonPath is where the review of a season stands.
@@ -155,10 +189,4 @@ func (s *site) cropFile(crop string) string {
 		return known
 	}
 	return cmp.Or(slug(crop), "crop") // of a wish or a lot that was never sown
-}
-
-// anchor is the part of an address after the number sign.
-func anchor(address string) string {
-	_, id, _ := strings.Cut(path.Base(address), "#")
-	return id
 }

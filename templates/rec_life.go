@@ -17,10 +17,12 @@ func lifeOf(b *report.Record) draw.Life {
 	if b.Planned.Known() {
 		l.Planned = min(float64(b.Planned-b.Sown), longestDrawn)
 	}
-	for _, up := range b.UpBy() {
+	ups, looks := b.UpBy(), b.LookDays()
+	l.Counts, l.Looks = make([]draw.Up, 0, len(ups)), make([]draw.Look, 0, len(looks))
+	for _, up := range ups {
 		l.Counts = append(l.Counts, draw.Up{Day: float64(up.Date - b.Sown), Share: up.Share})
 	}
-	for _, d := range b.LookDays() {
+	for _, d := range looks {
 		look := draw.Look{Day: float64(d.Date - b.Sown), Fit: d.Fit / d.Looked}
 		if d.Scored {
 			for i, n := range d.Scores {
@@ -34,27 +36,34 @@ func lifeOf(b *report.Record) draw.Life {
 	return l
 }
 
-// batchFigures are a batch's three figures beside its life.
-func (p *page) batchFigures(b *report.Record) []template.HTML {
-	var out []template.HTML
+// writeFigures writes a batch's three figures beside its life.
+func (t *teller) writeFigures(b *report.Record) {
 	if e := b.Emergence(); e.Known && !b.Early {
-		out = append(out, say("<b>%s</b> up", words.Percent(e.Value)))
+		t.put("<span><b>")
+		t.percent(e.Value)
+		t.put("</b> up</span> ")
 	}
 	if b.Usable.Known {
-		how := "usable"
-		if !b.Measured() {
-			how += ", " + string(b.UsableHow)
-		}
-		of := ""
+		t.put("<span><b>")
+		t.rounded(words.RoundPlants(b.Usable.Value))
+		t.put("</b>")
 		if b.CellsSown.Known {
-			of = " of " + words.Whole(b.CellsSown.Value)
+			t.put(" of ")
+			t.whole(b.CellsSown.Value)
 		}
-		out = append(out, say("<b>%s</b>%s %s", words.Whole(words.RoundPlants(b.Usable.Value)), of, how))
+		t.put(" usable")
+		if !b.Measured() {
+			t.put(", ", string(b.UsableHow))
+		}
+		t.put("</span> ")
 	}
 	if b.PerTransplant.Known {
-		out = append(out, say("<b>%s</b> %s each", p.money.EachNumber(b.PerTransplant.Value), p.money.Code()))
+		t.put("<span><b>")
+		t.amount(t.money.AppendEachNumber, b.PerTransplant.Value)
+		t.put("</b> ")
+		t.text(t.money.Code())
+		t.put(" each</span> ")
 	}
-	return out
 }
 
 // lifeKey says how to read a life.

@@ -28,16 +28,18 @@ func (p *page) listed(batches []*report.Record, key func(*report.Record) string,
 	keys, of := batch.GroupBy(batches, key)
 	slices.Sort(keys)
 	var out []batchList
+	var w pen
 	for _, k := range keys {
 		if k == "" {
 			continue
 		}
-		var codes []string
-		for _, b := range of[k] {
-			codes = append(codes, b.Code)
-		}
-		for some := range slices.Chunk(codes, mostListed) {
-			out = append(out, batchList{say("%s: %s", title(k), words.Batches(len(some))), p.batches(some)})
+		for some := range slices.Chunk(of[k], mostListed) {
+			w.out = w.out[:0]
+			for i, b := range some {
+				w.put(between(i, len(some)))
+				p.writeBatch(&w, b)
+			}
+			out = append(out, batchList{say("%s: %s", title(k), words.Batches(len(some))), template.HTML(w.out)})
 		}
 	}
 	return out

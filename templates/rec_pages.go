@@ -90,14 +90,17 @@ func (c cropPage) told() []cropPart {
 	return []cropPart{{c.Path, "", c.Batches}}
 }
 
-// batchAnchors says where the story of each batch stands.
-func batchAnchors(crops []cropPage) map[string]string {
-	at := map[string]string{}
+// batchAnchor is where the story of a batch stands: its page and its anchor there.
+type batchAnchor struct{ page, id string }
+
+// batchAnchors are those of all batches, by their place in lists of batches.
+func batchAnchors(crops []cropPage, batches int) []batchAnchor {
+	at := make([]batchAnchor, batches)
 	for _, page := range crops {
 		var ids slugs // the same whether a page has parts or not
 		for _, part := range page.told() {
 			for _, b := range part.Batches {
-				at[b.Code] = part.Path + "#" + batchID(&ids, b)
+				at[b.Nth] = batchAnchor{part.Path, batchID(&ids, b)}
 			}
 		}
 	}

@@ -19,7 +19,7 @@ type cropRecords struct {
 	Table         *rows
 	Grid          template.HTML // the axis of the lives, to stand once
 	Key           template.HTML
-	Stories       template.HTML // each batch, one after the other
+	stories       func(w *pen)  // each batch, one after the other; nil: none
 	Parts         template.HTML // links to the parts that tell the batches, where there are any
 	Long          bool          // and it is their first page
 	Before, After *navLink
@@ -27,6 +27,14 @@ type cropRecords struct {
 
 // head is the crop and the season.
 func (v cropRecords) head() (heading, lead template.HTML) { return v.Heading, v.Lead }
+
+// writeEnd writes the stories straight into the page.
+func (v cropRecords) writeEnd(w *pen) {
+	if v.stories != nil {
+		v.stories(w)
+	}
+	w.put("\n")
+}
 
 // turn is the crop before and after it in the season.
 func (v cropRecords) turn() (before, after *navLink) { return v.Before, v.After }
@@ -53,7 +61,8 @@ func (p *page) tell(v *cropRecords, of cropPage, batches []*report.Record) {
 		longest = max(longest, float64(b.End-b.Sown), float64(b.Planned-b.Sown))
 	}
 	axis, grid := draw.Lives(p.id("gt"), min(longest, longestDrawn))
-	v.Grid, v.Key, v.Stories = grid, p.lifeKey(), p.stories(batches, axis)
+	v.Grid, v.Key = grid, p.lifeKey()
+	v.stories = func(w *pen) { p.writeStories(w, batches, axis) }
 }
 
 // cropPartView tells the batches of one part.

@@ -77,11 +77,10 @@ func writeMarkup(b *strings.Builder, a any) {
 
 // escape writes text as HTML; most of it holds nothing to escape.
 func escape(b *strings.Builder, s string) {
-	if !strings.ContainsAny(s, "<>&'\"\x00") {
-		b.WriteString(s)
-		return
+	if !safe(s) {
+		s = template.HTMLEscapeString(s)
 	}
-	template.HTMLEscape(b, []byte(s))
+	b.WriteString(s)
 }
 
 // batchCode is the code of a batch, which no line's end breaks.
@@ -93,16 +92,21 @@ func batchCode(code string) template.HTML {
 func list[T any](parts []T) template.HTML {
 	var b strings.Builder
 	for i, p := range parts {
-		switch {
-		case i == 0:
-		case i == len(parts)-1:
-			b.WriteString(" and ")
-		default:
-			b.WriteString(", ")
-		}
+		b.WriteString(between(i, len(parts)))
 		writeMarkup(&b, p)
 	}
 	return template.HTML(b.String())
+}
+
+// between is what stands before the part at i of n in a sentence.
+func between(i, n int) string {
+	switch i {
+	case 0:
+		return ""
+	case n - 1:
+		return " and "
+	}
+	return ", "
 }
 
 // listSome is list of the first, and how many more there are.

@@ -1,7 +1,6 @@
 package templates
 
 import (
-	"bytes"
 	"cmp"
 	"fmt"
 	"slices"
@@ -9,6 +8,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/words"
 )
 
@@ -17,18 +17,18 @@ type site struct {
 	r         *report.Report
 	charts    Charts
 	money     words.Money
-	plan      []spec                   // the pages there are, in order
-	left      []leftOut                // the pages there are not
-	paths     map[string]bool          // of the pages there are
-	outs      map[string][]records.Out // by batch
-	crops     []cropPage               // of records
+	plan      []spec                  // the pages there are, in order
+	left      []leftOut               // the pages there are not
+	paths     map[string]bool         // of the pages there are
+	outs      batch.Rows[records.Out] // by batch, in the order in which they are told
+	crops     []cropPage              // of records
 	cropNames cropSlugs
 	cropAt    map[cropSeason]string    // paths of the crops' records
 	seasons   map[int][]*report.Record // batches by season, in order
-	out       bytes.Buffer             // the page being written
+	out       pen                      // the page being written
 	nav       navigation
 	kinds     map[int][]string     // of tray, by season, as they are asked for
-	anchors   map[string]string    // path and anchor of a batch, by code
+	anchors   []batchAnchor        // of the batches, by Nth
 	lotPages  map[int][]lotPart    // parts of a season\'s lots, where they are too many for a page
 	lotAt     map[lotSeason]string // their paths
 	lots      map[string]string    // anchor of a seed lot, by code
@@ -42,15 +42,7 @@ type leftOut struct{ Title, Lack string }
 // newSite lays out the pages that the report has data for.
 func newSite(r *report.Report, charts Charts) *site {
 	s := &site{r: r, charts: charts, money: words.NewMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
-	s.outs = map[string][]records.Out{}
-	for _, o := range r.Book.Outs {
-		s.outs[o.Batch] = append(s.outs[o.Batch], o)
-	}
-	for _, outs := range s.outs {
-		slices.SortStableFunc(outs, func(a, b records.Out) int {
-			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
-		})
-	}
+	s.outs = outsOf(r)
 	s.seasons, s.kinds = map[int][]*report.Record{}, map[int][]string{}
 	for _, b := range r.Records {
 		s.seasons[b.Season] = append(s.seasons[b.Season], b)
@@ -60,7 +52,7 @@ func newSite(r *report.Report, charts Charts) *site {
 	for _, c := range s.crops {
 		s.cropAt[cropSeason{c.Crop, c.Season}] = c.Path
 	}
-	s.anchors = batchAnchors(s.crops)
+	s.anchors = batchAnchors(s.crops, len(r.Records))
 	s.lots = lotAnchors(r.Germination.Lots)
 	s.planLots()
 	for _, c := range chapters {
@@ -78,6 +70,21 @@ func newSite(r *report.Report, charts Charts) *site {
 	}
 	s.nav = navigationOf(s.plan)
 	return s
+}
+
+// outsOf are the rows of out.csv by batch, each batch's by day.
+func outsOf(r *report.Report) batch.Rows[records.Out] {
+	codes := make([]string, len(r.Records))
+	for i, b := range r.Records {
+		codes[i] = b.Code
+	}
+	outs := batch.RowsOf(codes, r.Book.Outs, func(o *records.Out) string { return o.Batch })
+	for i := range codes {
+		slices.SortStableFunc(outs.Of(i), func(a, b *records.Out) int {
+			return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.To, b.To), cmp.Compare(a.Plants, b.Plants), cmp.Compare(a.Note, b.Note))
+		})
+	}
+	return outs
 }
 
 // farm is the name on the review.
@@ -104,11 +111,16 @@ func (s *site) render(sp spec, yield func(File) bool) (more bool, err error) {
 	return true, nil
 }
 
+// longEnded is a view whose end is too long for html/template, which would copy it twice.
+type longEnded interface {
+	writeEnd(*pen)
+}
+
 // write sets a view into its page.
 func (s *site) write(p *page, view any) ([]byte, error) {
 	sp := p.spec
 	sh := s.frame(p, view)
-	s.out.Reset()
+	s.out.out = s.out.out[:0]
 	for _, part := range []struct {
 		template string
 		view     any
@@ -116,8 +128,11 @@ func (s *site) write(p *page, view any) ([]byte, error) {
 		if err := pages.ExecuteTemplate(&s.out, part.template, part.view); err != nil {
 			return nil, fmt.Errorf("page %s: %w", sp.path, err)
 		}
+		if of, ok := part.view.(longEnded); ok {
+			of.writeEnd(&s.out)
+		}
 	}
-	return bytes.Clone(s.out.Bytes()), nil
+	return slices.Clone(s.out.out), nil
 }
 
 // banner says on each page that rows were left out.

@@ -1,0 +1,193 @@
+package templates
+
+import (
+	"html/template"
+	"strings"
+
+	"traybook/records"
+	"traybook/report"
+	"traybook/report/words"
+)
+
+// What a story tells of the rows of the logs, one row a line. Each kind of row writes its
+// lines into t.lines.
+
+// countWords tells the counts that are used.
+func (t *teller) countWords(b *report.Record) {
+	for _, c := range b.Counts.Rows {
+		t.lines.countLine(b, c)
+		t.lines.cut()
+	}
+	t.html(lineList(t.lines.pieces()))
+}
+
+// countLine is one count: day, tray, what was up or empty, what was lost.
+func (w *inPieces) countLine(b *report.Record, c *records.Count) {
+	w.put("day ")
+	w.whole(int(c.Date - b.Sown))
+	if c.Tray.Known {
+		w.put(", tray ")
+		w.whole(int(c.Tray.Value))
+	}
+	w.counted(c)
+	if c.Lost.Known && c.Lost.Value > 0 {
+		w.put("; ")
+		w.whole(int(c.Lost.Value))
+		w.put(" lost since")
+	}
+	if cause := c.Cause(); cause != "" {
+		w.put(" (")
+		w.name(cause)
+		w.put(")")
+	}
+	w.remark(c.Note())
+}
+
+// counted is what was up or empty of how many cells.
+func (w *inPieces) counted(c *records.Count) {
+	switch {
+	case c.Emerged.Known:
+		w.put(": ")
+		w.whole(int(c.Emerged.Value))
+		w.put(" up")
+	case c.Empty.Known:
+		w.put(": ")
+		w.whole(int(c.Empty.Value))
+		w.put(" empty")
+	default:
+		return
+	}
+	if c.Cells.Known {
+		w.put(" of ")
+		w.plural(float64(c.Cells.Value), "cell", "cells")
+	}
+}
+
+// remark is the note of a row, at the end of its line.
+func (w *inPieces) remark(note string) {
+	if note != "" {
+		w.put(" ")
+		w.note(note)
+	}
+}
+
+// countRemark says why a batch's counts tell nothing of what came up.
+func (t *teller) countRemark(b *report.Record) {
+	switch {
+	case b.Early:
+		t.put("Its last count came too early to stand for the batch.")
+	case b.FromSeed && !b.Looked.Known:
+		t.put("No count.")
+	}
+}
+
+// lookWords tells the looks at a batch's quality.
+func (t *teller) lookWords(b *report.Record) {
+	for _, s := range b.Looks {
+		t.lines.lookLine(b, s)
+		t.lines.cut()
+	}
+	t.html(lineList(t.lines.pieces()))
+}
+
+// lookLine is one look: day, how late, and how many were fit, in whichever way it was
+// written.
+func (w *inPieces) lookLine(b *report.Record, s *records.Score) {
+	w.put("day ")
+	w.whole(int(s.Date - b.Sown))
+	w.put(": ")
+	switch {
+	case s.Looked.Known && s.Usable.Known:
+		w.whole(int(s.Usable.Value))
+		w.put(" of ")
+		w.whole(int(s.Looked.Value))
+		w.put(" fit")
+	case s.Score.Known:
+		w.put("marked ")
+		w.whole(int(s.Score.Value))
+		w.put(" overall")
+	default:
+		w.scores(s)
+	}
+	w.remark(s.Note)
+}
+
+// scores writes the plants at each score: 2 at 1, 7 at 3.
+func (w *inPieces) scores(s *records.Score) {
+	between := ""
+	for i, n := range s.S {
+		if n.Known && n.Value > 0 {
+			w.put(between)
+			w.whole(int(n.Value))
+			w.put(" at ")
+			w.whole(i + 1)
+			between = ", "
+		}
+	}
+}
+
+// outWords tells what left the house, from sowings.csv or from out.csv.
+func (t *teller) outWords(b *report.Record) {
+	if b.SetOut.Known() || b.PlantsOut.Known {
+		t.lines.setOutLine(b)
+		t.lines.cut()
+	}
+	for _, o := range t.outs.Of(b.Nth) {
+		t.outLine(o)
+		t.lines.cut()
+	}
+	t.html(lineList(t.lines.pieces()))
+}
+
+// setOutLine is what sowings.csv tells of setting out.
+func (w *inPieces) setOutLine(b *report.Record) {
+	w.put("set out on ")
+	w.date(b.SetOut)
+	if b.PlantsOut.Known {
+		w.put(": ")
+		w.plural(float64(b.PlantsOut.Value), "plant", "plants")
+	}
+	if b.Surplus.Known {
+		w.put("; ")
+		w.whole(b.Surplus.Value)
+		w.put(" left over")
+	}
+}
+
+// outLine is one row of out.csv.
+func (t *teller) outLine(o *records.Out) {
+	w := &t.lines
+	w.date(o.Date)
+	w.put(": ")
+	w.plural(float64(o.Plants), "plant", "plants")
+	w.put(", ")
+	w.text(string(o.To))
+	if o.Money.Known {
+		w.put(", for ")
+		w.amount(t.money.AppendSum, o.Money.Value)
+	}
+	if o.Last {
+		w.put("; the batch is cleared")
+	}
+	w.remark(o.Note)
+}
+
+// mostLines is how many rows of a log a batch's story tells: more are no story.
+const mostLines = 200
+
+// lineList sets lines after one another, the first mostLines; nothing of no lines.
+func lineList(lines []template.HTML) template.HTML {
+	if len(lines) == 0 {
+		return ""
+	}
+	var b strings.Builder
+	put(&b, upper(lines[0]))
+	for _, l := range lines[1:min(len(lines), mostLines)] {
+		put(&b, "; ", l)
+	}
+	if more := len(lines) - mostLines; more > 0 {
+		b.WriteString("; and " + words.Whole(more) + " more; all are in the log")
+	}
+	b.WriteByte('.')
+	return template.HTML(b.String())
+}
