@@ -7,6 +7,7 @@ import (
 
 	"traybook/records"
 	"traybook/report"
+	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/words"
 )
@@ -76,7 +77,7 @@ func (p *page) lotsOf(season int) []germination.Lot {
 	for _, b := range p.seasons[season] {
 		sown[b.Lot] = true
 	}
-	lots := slices.DeleteFunc(slices.Clone(p.r.Germination.Lots), func(l germination.Lot) bool { return !sown[l.Code] })
+	lots := batch.Filter(p.r.Germination.Lots, func(l germination.Lot) bool { return sown[l.Code] })
 	slices.SortStableFunc(lots, func(a, b germination.Lot) int { return cmp.Compare(b.Gap().Or(-2), a.Gap().Or(-2)) })
 	return lots
 }
@@ -85,18 +86,18 @@ func (p *page) lotsOf(season int) []germination.Lot {
 // the last season.
 func (p *page) unsownLots(season int) []germination.Lot {
 	last := p.r.Batches.Seasons[len(p.r.Batches.Seasons)-1]
-	return slices.DeleteFunc(slices.Clone(p.r.Germination.Lots), func(l germination.Lot) bool {
+	return batch.Filter(p.r.Germination.Lots, func(l germination.Lot) bool {
 		of := last
 		if l.Bought.Known() {
 			of = p.r.Book.Settings.Season(l.Bought)
 		}
-		return len(l.Sown) > 0 || of != season
+		return len(l.Sown) == 0 && of == season
 	})
 }
 
 // lotsBy are the lots of one answer.
 func lotsBy(lots []germination.Lot, below germination.Below) []germination.Lot {
-	return slices.DeleteFunc(slices.Clone(lots), func(l germination.Lot) bool { return l.Below != below })
+	return batch.Filter(lots, func(l germination.Lot) bool { return l.Below == below })
 }
 
 // lotsFinding says how many lots of a season came up below their packets.

@@ -46,7 +46,7 @@ func (p *page) listed(batches []*report.Record, key func(*report.Record) string,
 }
 
 func (p *page) byMonth(batches []*report.Record) []batchList {
-	return p.listed(batches, func(b *report.Record) string { return b.Sown.String()[:7] }, func(k string) template.HTML { return markup(k) })
+	return p.listed(batches, monthOf, func(k string) template.HTML { return markup(k) })
 }
 
 func (p *page) byLot(batches []*report.Record) []batchList {

@@ -40,18 +40,24 @@ func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
 	for _, crop := range cropsOf(batches) {
 		cropSlug(&names, crop)
 	}
-	for _, b := range sorted {
-		if n := len(list); n == 0 || list[n-1].Season != b.Season || list[n-1].Crop != b.Crop {
-			list = append(list, cropPage{Season: b.Season, Crop: b.Crop,
-				Path: seasonFile("records/"+cropSlug(&names, b.Crop), b.Season)})
-		}
-		last := &list[len(list)-1]
-		last.Batches = append(last.Batches, b)
-	}
-	for i := range list {
-		list[i].Parts = monthsOf(list[i])
+	for _, of := range runs(sorted, func(b *report.Record) cropSeason { return cropSeason{b.Crop, b.Season} }) {
+		page := cropPage{Season: of[0].Season, Crop: of[0].Crop, Batches: of}
+		page.Path = seasonFile("records/"+cropSlug(&names, page.Crop), page.Season)
+		page.Parts = monthsOf(page)
+		list = append(list, page)
 	}
 	return list, names
+}
+
+// runs cuts a list where the key changes; the parts share its memory.
+func runs[T any, K comparable](list []T, key func(T) K) (parts [][]T) {
+	from := 0
+	for i := range list {
+		if i+1 == len(list) || key(list[i+1]) != key(list[i]) {
+			parts, from = append(parts, list[from:i+1]), i+1
+		}
+	}
+	return parts
 }
 
 // cropsOf lists the crops of batches by name.
@@ -67,11 +73,10 @@ func monthsOf(page cropPage) (parts []cropPart) {
 	if all := chunks(page.Batches, storySize, mostBytes, mostBytes); len(all) < 2 {
 		return nil
 	}
-	months, of := batch.GroupBy(page.Batches, func(b *report.Record) string { return b.Sown.String()[:7] })
 	stem := strings.TrimSuffix(page.Path, ".html") + "/"
-	for _, month := range months {
-		title := of[month][0].Sown.Time().Format("January 2006")
-		for i, batches := range chunks(of[month], storySize, mostBytes, mostBytes) {
+	for _, of := range runs(page.Batches, monthOf) {
+		month, title := monthOf(of[0]), of[0].Sown.Time().Format("January 2006")
+		for i, batches := range chunks(of, storySize, mostBytes, mostBytes) {
 			part := cropPart{stem + month + ".html", title, batches}
 			if i > 0 {
 				part.Path, part.Title = fmt.Sprintf("%s%s-%d.html", stem, month, i+1), fmt.Sprintf("%s, part %d", title, i+1)
@@ -81,6 +86,9 @@ func monthsOf(page cropPage) (parts []cropPart) {
 	}
 	return parts
 }
+
+// monthOf is the month in which a batch was sown: 2025-03.
+func monthOf(b *report.Record) string { return b.Sown.String()[:len("2025-03")] }
 
 // told are the pages that tell a crop's batches: its parts or, without any, the page.
 func (c cropPage) told() []cropPart {

@@ -168,15 +168,38 @@ func (p *page) recordRows(of cropPage) *rows {
 		cols = append(cols, col{Width: "c-n2", Class: "n", Head: say("Each, %s", p.money.Code())})
 	}
 	t := p.rows("batches", "recs", p.recordCaption(of), "batches", cols...)
+	var w inPieces
 	for _, b := range of.Batches {
-		cells := []any{say(`%s <span class="v">%s</span> <span class="tr">%s%s %s</span>`, p.batch(b.Code), name(b.Variety), draw.Key(draw.KindOf(b.Kind)), words.Number(b.Trays), name(b.Tray)),
-			axis.Row(standingOf(b)), upOf(b), plantsOf(b), wantedOf(b)}
-		if money {
-			cells = append(cells, words.Of(b.PerTransplant, p.money.EachNumber))
-		}
-		t.add("", "", cells...)
+		p.writeRecord(&w, b, axis, money)
+		t.addCells("", "", w.pieces())
 	}
 	return t
+}
+
+// writeRecord writes the cells of a batch's row.
+func (p *page) writeRecord(w *inPieces, b *report.Record, axis draw.Axis, money bool) {
+	p.writeBatch(&w.pen, b)
+	w.put(` <span class="v">`)
+	w.name(b.Variety)
+	w.put(`</span> <span class="tr">`)
+	w.html(draw.Key(draw.KindOf(b.Kind)))
+	w.number(b.Trays)
+	w.put(" ")
+	w.name(b.Tray)
+	w.put("</span>")
+	w.cut()
+	w.html(axis.Row(standingOf(b)))
+	w.cut()
+	w.upOf(b)
+	w.cut()
+	w.plantsOf(b)
+	w.cut()
+	w.wantedOf(b)
+	w.cut()
+	if money {
+		w.known(b.PerTransplant, p.money.AppendEachNumber)
+		w.cut()
+	}
 }
 
 // recordCaption says what a row's line is.
@@ -194,36 +217,51 @@ func standingOf(b *report.Record) draw.Mark {
 	return draw.Standing(draw.KindOf(b.Kind), float64(b.Sown), float64(b.End), day(b.ChamberUntil, float64(b.ChamberUntil)), day(b.Planned, float64(b.Planned)))
 }
 
-// upOf is a batch's emergence.
-func upOf(b *report.Record) string {
-	if b.Early {
-		return "early"
+// known writes a figure in a way, or a dash where there is none.
+func (w *pen) known(n report.Num, write func([]byte, float64) []byte) {
+	if !n.Known {
+		w.put(words.None)
+		return
 	}
-	return words.Of(b.Emergence(), words.Percent)
+	w.out = write(w.out, n.Value)
+}
+
+// upOf is a batch's emergence.
+func (w *pen) upOf(b *report.Record) {
+	if b.Early {
+		w.put("early")
+		return
+	}
+	w.known(b.Emergence(), words.AppendPercent)
 }
 
 // usableSign stands before plants that are not known for sure.
 var usableSign = map[plants.How]string{plants.Estimated: "≈ ", plants.AtLeast: "≥ "}
 
 // plantsOf is a batch's usable plants of its cells, and how they are known.
-func plantsOf(b *report.Record) template.HTML {
+func (w *pen) plantsOf(b *report.Record) {
 	if !b.Usable.Known {
-		return words.None
+		w.put(words.None)
+		return
 	}
-	out := say("%s%s", usableSign[b.UsableHow], words.Whole(words.RoundPlants(b.Usable.Value)))
+	w.put(usableSign[b.UsableHow])
+	w.rounded(words.RoundPlants(b.Usable.Value))
 	if b.CellsSown.Known {
-		out = say(`%s<span class="soft"> of %s</span>`, out, words.Whole(b.CellsSown.Value))
+		w.put(`<span class="soft"> of `)
+		w.whole(b.CellsSown.Value)
+		w.put("</span>")
 	}
-	return out
 }
 
 // wantedOf is what the field wanted, in red where a batch that has ended gave fewer.
-func wantedOf(b *report.Record) template.HTML {
-	if !b.Wanted.Known {
-		return ""
+func (w *pen) wantedOf(b *report.Record) {
+	switch {
+	case !b.Wanted.Known:
+	case b.Ended() && b.Measured() && b.Usable.Value < float64(b.Wanted.Value):
+		w.put(`<span class="bad">`)
+		w.whole(b.Wanted.Value)
+		w.put(`<span class="vh"> not reached</span></span>`)
+	default:
+		w.whole(b.Wanted.Value)
 	}
-	if b.Ended() && b.Measured() && b.Usable.Value < float64(b.Wanted.Value) {
-		return say(`<span class="bad">%s<span class="vh"> not reached</span></span>`, words.Whole(b.Wanted.Value))
-	}
-	return markup(words.Whole(b.Wanted.Value))
 }

@@ -66,15 +66,20 @@ func (t *rows) under(sub template.HTML, class string) {
 
 // add adds a row to the last group. Cells are HTML made by say, names or plain text.
 func (t *rows) add(id, class string, cells ...any) {
+	made := make([]template.HTML, len(cells))
+	for i, c := range cells {
+		made[i] = markup(c)
+	}
+	t.addCells(id, class, made)
+}
+
+// addCells is add of cells that are HTML already.
+func (t *rows) addCells(id, class string, cells []template.HTML) {
 	if len(t.Groups) == 0 {
 		t.under("", "")
 	}
-	r := rowOf{ID: id, Class: class}
-	for _, c := range cells {
-		r.Cells = append(r.Cells, markup(c))
-	}
 	last := &t.Groups[len(t.Groups)-1]
-	last.Rows = append(last.Rows, r)
+	last.Rows = append(last.Rows, rowOf{ID: id, Class: class, Cells: cells})
 }
 
 // note adds a remark under the table; an empty one is none.

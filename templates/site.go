@@ -43,10 +43,8 @@ type leftOut struct{ Title, Lack string }
 func newSite(r *report.Report, charts Charts) *site {
 	s := &site{r: r, charts: charts, money: words.NewMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
 	s.outs = outsOf(r)
-	s.seasons, s.kinds = map[int][]*report.Record{}, map[int][]string{}
-	for _, b := range r.Records {
-		s.seasons[b.Season] = append(s.seasons[b.Season], b)
-	}
+	s.kinds = map[int][]string{}
+	_, s.seasons = batch.GroupBy(r.Records, func(b *report.Record) int { return b.Season })
 	s.crops, s.cropNames = cropPagesOf(r.Records)
 	s.cropAt = make(map[cropSeason]string, len(s.crops))
 	for _, c := range s.crops {
