@@ -99,8 +99,9 @@ func (p *page) costGroups(season int) *rows {
 	t := p.costRows("groups", "germ n3", "By crop, the dearest first, and in it the dearest variety and tray first. A cell: all that the batches bear, over the cells sown, open batches too.", "cost",
 		col{Width: "c-name3", Head: "Crop, variety, tray"}, lines, number("A cell"), number("Plants"), number("Batches"))
 	t.Title = "What a plant cost, by variety and tray"
+	_, of := batch.GroupBy(lines, func(c money.Cost) string { return c.Crop })
 	for _, crop := range figured(money.InSeason(p.r.Money.Crops, season)) {
-		groups := batch.Filter(lines, func(c money.Cost) bool { return c.Crop == crop.Crop })
+		groups := of[crop.Crop]
 		if len(groups) > 0 {
 			t.under("", "")
 			t.of(crop.Crop)

@@ -98,6 +98,7 @@ func (p *page) groupRows(season int) *rows {
 	crops := batch.Filter(p.r.Germination.Crops, func(e germination.Emergence) bool { return e.Season == season && e.Share.Known })
 	slices.SortStableFunc(crops, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	groups := p.emergenceOf(season)
+	_, of := batch.GroupBy(groups, func(e germination.Emergence) string { return e.Crop })
 	lowest := 1.0
 	for _, e := range groups {
 		if !e.Few() {
@@ -117,7 +118,7 @@ func (p *page) groupRows(season int) *rows {
 			}
 			t.under(sub, "")
 			t.of(crop.Crop)
-			p.addCropGroup(t, axis, crop, batch.Filter(groups, func(e germination.Emergence) bool { return e.Crop == crop.Crop }))
+			p.addCropGroup(t, axis, crop, of[crop.Crop])
 		}
 	}
 	return t

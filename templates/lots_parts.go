@@ -49,12 +49,12 @@ func (s *site) lotParts(season int) (parts []lotPart) {
 			}
 			for _, l := range some {
 				part.codes[l.Code] = true
-				if len(l.Sown) > 0 {
-					part.lots = append(part.lots, l)
-				} else {
-					part.new = append(part.new, l)
-				}
 			}
+			sown := len(some) // those come first
+			for sown > 0 && len(some[sown-1].Sown) == 0 {
+				sown--
+			}
+			part.lots, part.new = some[:sown:sown], some[sown:]
 			parts = append(parts, part)
 		}
 	}

@@ -80,8 +80,8 @@ func (p *page) linkTo(w *pen, file, id string, words func(*pen, string), of stri
 
 // writeBatch links to the story of a batch.
 func (p *page) writeBatch(w *pen, b *report.Record) {
-	at := p.anchors[b.Nth]
-	p.linkTo(w, at.page, at.id, (*pen).code, b.Code)
+	file, id := p.anchors.of(b)
+	p.linkTo(w, file, id, (*pen).code, b.Code)
 }
 
 // writeCode links to the story of the batch with a code; one that was never sown has none.

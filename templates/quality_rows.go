@@ -44,6 +44,7 @@ func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []g
 	lowestFirst := func(a, b groupRate) int { return byShare(a.Rate, b.Rate) }
 	slices.SortStableFunc(crops, lowestFirst)
 	slices.SortStableFunc(groups, lowestFirst)
+	_, of := batch.GroupBy(groups, func(g groupRate) string { return g.Crop })
 	for _, below := range []bool{false, true} {
 		for i, crop := range batch.Filter(crops, func(c groupRate) bool { return c.Few() == below }) {
 			sub := template.HTML("")
@@ -52,7 +53,7 @@ func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []g
 			}
 			t.under(sub, "")
 			t.of(crop.Crop)
-			p.addCropRates(t, axis, crop, batch.Filter(groups, func(g groupRate) bool { return g.Crop == crop.Crop }))
+			p.addCropRates(t, axis, crop, of[crop.Crop])
 		}
 	}
 }

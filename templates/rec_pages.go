@@ -98,18 +98,27 @@ func (c cropPage) told() []cropPart {
 	return []cropPart{{c.Path, "", c.Batches}}
 }
 
-// batchAnchor is where the story of a batch stands: its page and its anchor there.
-type batchAnchor struct{ page, id string }
+// anchors say where the story of each batch stands: its page, one of pages, and its
+// anchor there, both by Nth.
+type anchors struct {
+	pages []string
+	page  []int32
+	id    []string
+}
 
-// batchAnchors are those of all batches, by their place in lists of batches.
-func batchAnchors(crops []cropPage, batches int) []batchAnchor {
-	at := make([]batchAnchor, batches)
+// of is where the story of a batch stands.
+func (a anchors) of(b *report.Record) (page, id string) { return a.pages[a.page[b.Nth]], a.id[b.Nth] }
+
+// batchAnchors are the anchors of all batches.
+func batchAnchors(crops []cropPage, batches int) anchors {
+	at := anchors{page: make([]int32, batches), id: make([]string, batches)}
 	for _, page := range crops {
 		var ids slugs // the same whether a page has parts or not
 		for _, part := range page.told() {
 			for _, b := range part.Batches {
-				at[b.Nth] = batchAnchor{part.Path, batchID(&ids, b)}
+				at.page[b.Nth], at.id[b.Nth] = int32(len(at.pages)), batchID(&ids, b)
 			}
+			at.pages = append(at.pages, part.Path)
 		}
 	}
 	return at

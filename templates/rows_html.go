@@ -36,12 +36,16 @@ func (t *rows) writeRow(b *strings.Builder, r rowOf) {
 	b.WriteString(">")
 	for i, c := range r.Cells {
 		if i == 0 {
-			put(b, `<th scope="row">`, c, `</th>`)
+			b.WriteString(`<th scope="row">`)
+			b.WriteString(string(c))
+			b.WriteString(`</th>`)
 			continue
 		}
 		b.WriteString("<td")
 		attribute(b, "class", t.ClassOf(i))
-		put(b, ">", c, "</td>")
+		b.WriteByte('>')
+		b.WriteString(string(c))
+		b.WriteString("</td>")
 	}
 	b.WriteString("</tr>")
 }
@@ -88,7 +92,11 @@ func (c cell) write(b *strings.Builder, first bool) {
 // attribute writes an attribute that has a value.
 func attribute(b *strings.Builder, name, value string) {
 	if value != "" {
-		put(b, " ", name, `="`, template.HTML(template.HTMLEscapeString(value)), `"`)
+		b.WriteByte(' ')
+		b.WriteString(name)
+		b.WriteString(`="`)
+		escape(b, value)
+		b.WriteByte('"')
 	}
 }
 

@@ -28,7 +28,7 @@ type site struct {
 	out       pen                      // the page being written
 	nav       navigation
 	kinds     map[int][]string     // of tray, by season, as they are asked for
-	anchors   []batchAnchor        // of the batches, by Nth
+	anchors   anchors              // of the batches
 	lotPages  map[int][]lotPart    // parts of a season\'s lots, where they are too many for a page
 	lotAt     map[lotSeason]string // their paths
 	lots      map[string]string    // anchor of a seed lot, by code

@@ -47,7 +47,8 @@ func (p *page) writeStories(w *pen, batches []*report.Record, axis draw.Axis) {
 }
 
 func (t *teller) writeStory(b *report.Record, axis draw.Axis) {
-	t.put("\n<article class=\"rec\" id=\"", t.anchors[b.Nth].id, `"><h3>`)
+	_, id := t.anchors.of(b)
+	t.put("\n<article class=\"rec\" id=\"", id, `"><h3>`)
 	t.code(b.Code)
 	t.put(" <span>")
 	t.name(b.Variety)

@@ -43,7 +43,8 @@ func Range(low, high rate.Num) Mark {
 			return
 		}
 		from, to := a.across(low.Value), a.across(high.Value)
-		fmt.Fprintf(b, `<rect class="w" x="%s" y="8.5" width="%s" height="2"/>`, percent(from), percent(math.Max(to-from, 0.2)))
+		var room [roomForMark]byte
+		b.Write(appendRect(room[:0], "w", from, 8.5, math.Max(to-from, 0.2), 2))
 		a.slit(b, low.Value, 5)
 		a.slit(b, high.Value, 5)
 	}
@@ -66,29 +67,39 @@ func (a Axis) slit(b *strings.Builder, v float64, y float64) {
 func Dot(k Kind, v rate.Num, hollow bool) Mark {
 	return func(a Axis, b *strings.Builder) {
 		if v.Known {
-			b.WriteString(shape(k, percent(a.across(v.Value)), 9.5, hollow))
+			var room [roomForMark]byte
+			b.Write(appendShape(room[:0], k, a.across(v.Value), 9.5, hollow))
 		}
 	}
 }
 
-// shape is a circle or, for the other kinds of tray, a square, centred on x.
-func shape(k Kind, x string, y float64, hollow bool) string {
-	class := string(k)
-	if hollow {
-		class += " h"
-	}
+// roomForMark is more than a mark takes, bytes.
+const roomForMark = 128
+
+// appendShape draws a circle or, for the other kinds of tray, a square, centred on x,
+// which is in percent.
+func appendShape(out []byte, k Kind, x, y float64, hollow bool) []byte {
+	shape, at, end := "rect", "", `" width="8" height="8"/>`
 	if k == Crop || k == Air {
-		return fmt.Sprintf(`<circle class="%s" cx="%s" cy="%s" r="4.5"/>`, class, x, pixels(y))
+		shape, at, end = "circle", "c", `" r="4.5"/>`
+	} else {
+		y -= 4
 	}
-	return fmt.Sprintf(`<rect class="%s" x="%s" y="%s" width="8" height="8"/>`, class, x, pixels(y-4))
+	class := `" `
+	if hollow {
+		class = ` h" `
+	}
+	out = appendPixels(appendAll(out, "<", shape, ` class="`, string(k), class, at, `x="`), x)
+	out = appendPixels(appendAll(out, `%" `, at, `y="`), y)
+	return append(out, end...)
 }
 
 // Before is the grey tick of the season before.
-func Before(v rate.Num) Mark { return upright("p", 3, 13, v) }
+func Before(v rate.Num) Mark { return upright("p", `" y="3" width="2" height="13"/>`, v) }
 
 // Packet is the upright line of what a packet of seed promises, or of any figure that
 // a value is held against.
-func Packet(v rate.Num) Mark { return upright("lab", 1, 17, v) }
+func Packet(v rate.Num) Mark { return upright("lab", `" y="1" width="2" height="17"/>`, v) }
 
 // Earlier is Before across a bar: it stands out of the bar, and a slit on either side
 // sets it apart.
@@ -101,10 +112,11 @@ func Earlier(v rate.Num) Mark {
 	}
 }
 
-func upright(class string, y, height int, v rate.Num) Mark {
+func upright(class, rest string, v rate.Num) Mark {
 	return func(a Axis, b *strings.Builder) {
 		if v.Known && !a.beyond(v.Value) {
-			fmt.Fprintf(b, `<rect class="%s" x="%s" y="%d" width="2" height="%d"/>`, class, percent(a.across(v.Value)), y, height)
+			var room [roomForMark]byte
+			b.Write(a.appendUpright(room[:0], class, v.Value, rest))
 		}
 	}
 }
