@@ -188,7 +188,7 @@ func (p *page) writeRecord(w *inPieces, b *report.Record, axis draw.Axis, money 
 	w.name(b.Tray)
 	w.put("</span>")
 	w.cut()
-	w.html(axis.Row(standingOf(b)))
+	w.out = axis.AppendRow(w.out, standingOf(b))
 	w.cut()
 	w.upOf(b)
 	w.cut()

@@ -21,7 +21,7 @@ func say(format string, args ...any) template.HTML {
 		return template.HTML(format)
 	}
 	var b strings.Builder
-	b.Grow(len(format) + 24*len(args))
+	b.Grow(len(format) + sizeOfAll(args))
 	for {
 		i := strings.IndexByte(format, '%')
 		if i < 0 || i+1 == len(format) {
@@ -44,6 +44,24 @@ func say(format string, args ...any) template.HTML {
 		b.WriteString(badFormat)
 	}
 	return template.HTML(b.String())
+}
+
+// sizeOfAll is about how many bytes values take as HTML: exactly, where they are HTML and
+// hence may be long.
+func sizeOfAll(values []any) (n int) {
+	for _, v := range values {
+		switch v := v.(type) {
+		case template.HTML:
+			n += len(v)
+		case name:
+			n += len("<bdi></bdi>") + len(v)
+		case string:
+			n += len(v)
+		default:
+			n += 16
+		}
+	}
+	return n
 }
 
 // badFormat stands where a sentence and its arguments do not fit; no page may hold it.

@@ -102,25 +102,23 @@ func (a Axis) grid(y, height int) string {
 
 // Row draws marks on the axis' grid, the first lowest.
 func (a Axis) Row(marks ...Mark) template.HTML {
-	var b strings.Builder
-	b.Grow(70 + len(a.ID) + 100*len(marks))
-	b.WriteString(`<svg class="r" aria-hidden="true"><use href="#`)
-	b.WriteString(a.ID)
-	b.WriteString(`"/>`)
+	return template.HTML(a.AppendRow(make([]byte, 0, 320), marks...))
+}
+
+// AppendRow is Row behind what stands in out.
+func (a Axis) AppendRow(out []byte, marks ...Mark) []byte {
+	out = appendAll(out, `<svg class="r" aria-hidden="true"><use href="#`, a.ID, `"/>`)
 	for _, m := range marks {
-		m(a, &b)
+		out = m(a, out)
 	}
-	b.WriteString(`</svg>`)
-	return template.HTML(b.String())
+	return append(out, `</svg>`...)
 }
 
 // Plain draws marks without a grid.
 func (a Axis) Plain(marks ...Mark) template.HTML {
-	var b strings.Builder
-	b.WriteString(`<svg class="r" aria-hidden="true">`)
+	out := []byte(`<svg class="r" aria-hidden="true">`)
 	for _, m := range marks {
-		m(a, &b)
+		out = m(a, out)
 	}
-	b.WriteString(`</svg>`)
-	return template.HTML(b.String())
+	return template.HTML(append(out, `</svg>`...))
 }

@@ -158,23 +158,22 @@ func (k Look) append(out []byte, x float64) []byte {
 // as its kind of tray asks for, black while in the chamber, an upright on the planned
 // day.
 func Standing(k Kind, from, to float64, chamberUntil, planned rate.Num) Mark {
-	return func(a Axis, b *strings.Builder) {
+	return func(a Axis, out []byte) []byte {
 		left, thick := a.across(from), thickness[k]
-		var room [400]byte // of all three
-		out := appendRect(room[:0], lineClass(k), left, 9.5-thick/2, max(a.across(to)-left, 0.4), thick)
+		out = appendRect(out, lineClass(k), left, 9.5-thick/2, max(a.across(to)-left, 0.4), thick)
 		if chamberUntil.Known && chamberUntil.Value > from {
 			out = appendRect(out, "ch", left, 4, a.across(chamberUntil.Value)-left, 11)
 		}
 		if planned.Known && !a.beyond(planned.Value) {
 			out = a.appendUpright(out, "pl", planned.Value, `" y="1" width="2" height="17"/>`)
 		}
-		b.Write(out)
+		return out
 	}
 }
 
 // Count marks, on a standing line, a day on which the batch was counted.
 func Count(day float64) Mark {
-	return func(a Axis, b *strings.Builder) {
-		fmt.Fprintf(b, `<circle class="ct" cx="%s" cy="9.5" r="2.6"/>`, percent(a.across(day)))
+	return func(a Axis, out []byte) []byte {
+		return fmt.Appendf(out, `<circle class="ct" cx="%s" cy="9.5" r="2.6"/>`, percent(a.across(day)))
 	}
 }

@@ -9,8 +9,8 @@ import (
 	"traybook/report/rate"
 )
 
-// Mark draws one thing on the axis of its table.
-type Mark func(a Axis, b *strings.Builder)
+// Mark draws one thing on the axis of its table, behind what stands in out.
+type Mark func(a Axis, out []byte) []byte
 
 // Kind is what a mark stands for: a crop as a whole or a kind of tray. It has a
 // colour and a shape.
@@ -38,43 +38,38 @@ func KindOf(kind string) Kind {
 // Range is the line from one end of an interval to the other; none where it is not
 // known.
 func Range(low, high rate.Num) Mark {
-	return func(a Axis, b *strings.Builder) {
+	return func(a Axis, out []byte) []byte {
 		if !low.Known || !high.Known {
-			return
+			return out
 		}
 		from, to := a.across(low.Value), a.across(high.Value)
-		var room [roomForMark]byte
-		b.Write(appendRect(room[:0], "w", from, 8.5, math.Max(to-from, 0.2), 2))
-		a.slit(b, low.Value, 5)
-		a.slit(b, high.Value, 5)
+		out = appendRect(out, "w", from, 8.5, math.Max(to-from, 0.2), 2)
+		return a.slit(a.slit(out, low.Value, 5), high.Value, 5)
 	}
 }
 
 // slit is cut where a value goes beyond the scale.
-func (a Axis) slit(b *strings.Builder, v float64, y float64) {
+func (a Axis) slit(out []byte, v float64, y float64) []byte {
 	if !a.beyond(v) {
-		return
+		return out
 	}
 	at := 97.0
 	if v < a.Min {
 		at = 2
 	}
-	fmt.Fprintf(b, `<rect class="cut" x="%s" y="%s" width="3" height="9"/>`, percent(at), pixels(y))
+	return fmt.Appendf(out, `<rect class="cut" x="%s" y="%s" width="3" height="9"/>`, percent(at), pixels(y))
 }
 
 // Dot is the value itself; hollow where it rests on too few batches or on an
 // estimate.
 func Dot(k Kind, v rate.Num, hollow bool) Mark {
-	return func(a Axis, b *strings.Builder) {
-		if v.Known {
-			var room [roomForMark]byte
-			b.Write(appendShape(room[:0], k, a.across(v.Value), 9.5, hollow))
+	return func(a Axis, out []byte) []byte {
+		if !v.Known {
+			return out
 		}
+		return appendShape(out, k, a.across(v.Value), 9.5, hollow)
 	}
 }
-
-// roomForMark is more than a mark takes, bytes.
-const roomForMark = 128
 
 // appendShape draws a circle or, for the other kinds of tray, a square, centred on x,
 // which is in percent.
@@ -104,30 +99,31 @@ func Packet(v rate.Num) Mark { return upright("lab", `" y="1" width="2" height="
 // Earlier is Before across a bar: it stands out of the bar, and a slit on either side
 // sets it apart.
 func Earlier(v rate.Num) Mark {
-	return func(a Axis, b *strings.Builder) {
-		if v.Known && !a.beyond(v.Value) {
-			x := percent(a.across(v.Value))
-			fmt.Fprintf(b, `<rect class="cut t" x="%s" y="4" width="4" height="11"/><rect class="p" x="%s" y="2" width="2" height="15"/>`, x, x)
+	return func(a Axis, out []byte) []byte {
+		if !v.Known || a.beyond(v.Value) {
+			return out
 		}
+		x := percent(a.across(v.Value))
+		return fmt.Appendf(out, `<rect class="cut t" x="%s" y="4" width="4" height="11"/><rect class="p" x="%s" y="2" width="2" height="15"/>`, x, x)
 	}
 }
 
 func upright(class, rest string, v rate.Num) Mark {
-	return func(a Axis, b *strings.Builder) {
-		if v.Known && !a.beyond(v.Value) {
-			var room [roomForMark]byte
-			b.Write(a.appendUpright(room[:0], class, v.Value, rest))
+	return func(a Axis, out []byte) []byte {
+		if !v.Known || a.beyond(v.Value) {
+			return out
 		}
+		return a.appendUpright(out, class, v.Value, rest)
 	}
 }
 
 // Bar is a bar between two values; class adds to its look: h hollow, neg a loss, lo
 // pale, or the class of a kind of tray.
 func Bar(from, to float64, class string) Mark {
-	return func(a Axis, b *strings.Builder) {
+	return func(a Axis, out []byte) []byte {
 		left, right := a.across(math.Min(from, to)), a.across(math.Max(from, to))
-		fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, strings.TrimSpace("b "+class), percent(left), percent(math.Max(right-left, 0.2)))
-		a.slit(b, math.Max(from, to), 5)
+		out = appendRect(out, strings.TrimSpace("b "+class), left, 4, math.Max(right-left, 0.2), 11)
+		return a.slit(out, math.Max(from, to), 5)
 	}
 }
 
@@ -135,7 +131,7 @@ func Bar(from, to float64, class string) Mark {
 // own on one scale, so that each can be compared down the rows. most is the value
 // that fills a column; hollow where the parts are mostly estimated.
 func Columns(parts []float64, most float64, hollow bool) Mark {
-	return func(_ Axis, b *strings.Builder) {
+	return func(_ Axis, out []byte) []byte {
 		width := 100 / float64(len(parts))
 		class := "b"
 		if hollow {
@@ -147,11 +143,12 @@ func Columns(parts []float64, most float64, hollow bool) Mark {
 			if !(w > 0.05) { // too small to be seen, or nothing fills a column
 				continue
 			}
-			fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, class, percent(float64(i)*width), percent(w))
+			out = appendRect(out, class, float64(i)*width, 4, w, 11)
 			if v > most*(1+1e-9) {
-				fmt.Fprintf(b, `<rect class="cut" x="%s" y="3" width="3" height="13"/>`, percent(float64(i)*width+full*0.82))
+				out = fmt.Appendf(out, `<rect class="cut" x="%s" y="3" width="3" height="13"/>`, percent(float64(i)*width+full*0.82))
 			}
 		}
+		return out
 	}
 }
 
@@ -173,7 +170,7 @@ func ColumnsHead(id string, names []string) template.HTML {
 // Points draws a dot for every value, those that would cover each other one above the
 // other, in a row 35 pixels high.
 func Points(k Kind, values []float64) Mark {
-	return func(a Axis, b *strings.Builder) {
+	return func(a Axis, out []byte) []byte {
 		at := map[int]int{}
 		for _, v := range values {
 			p := a.across(v)
@@ -181,15 +178,18 @@ func Points(k Kind, values []float64) Mark {
 			n := at[cell]
 			at[cell]++
 			y := 17.5 + 6*float64((n+1)/2)*float64(1-2*(n%2))
-			fmt.Fprintf(b, `<circle class="m %s" cx="%s" cy="%s" r="2.6"/>`, k, percent(p), pixels(math.Min(math.Max(y, 3), 32)))
+			out = appendPixels(appendAll(out, `<circle class="m `, string(k), `" cx="`), p)
+			out = appendPixels(append(out, `%" cy="`...), math.Min(math.Max(y, 3), 32))
+			out = append(out, `" r="2.6"/>`...)
 		}
+		return out
 	}
 }
 
 // Mean is the upright line of a mean in a row of points.
 func Mean(v float64) Mark {
-	return func(a Axis, b *strings.Builder) {
-		fmt.Fprintf(b, `<rect class="mean" x="%s" y="8" width="2" height="19"/>`, percent(a.across(v)))
+	return func(a Axis, out []byte) []byte {
+		return a.appendUpright(out, "mean", v, `" y="8" width="2" height="19"/>`)
 	}
 }
 
@@ -203,9 +203,10 @@ func Key(k Kind) template.HTML {
 
 // Line is the upright line of a value that bars are held against; 0: none.
 func Line(v float64) Mark {
-	return func(a Axis, b *strings.Builder) {
-		if v > 0 {
-			fmt.Fprintf(b, `<rect class="p1" x="%s" y="1" width="1.5" height="17"/>`, percent(a.across(v)))
+	return func(a Axis, out []byte) []byte {
+		if !(v > 0) {
+			return out
 		}
+		return a.appendUpright(out, "p1", v, `" y="1" width="1.5" height="17"/>`)
 	}
 }

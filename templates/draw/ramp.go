@@ -3,7 +3,6 @@ package draw
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"traybook/report/rate"
 	"traybook/report/words"
@@ -31,7 +30,7 @@ func Scores(id string, unfit float64) Axis {
 // steps that is cut at fit: the scores below from, counted from 1, stand to the left of
 // the line. Nothing is drawn where no plant was scored.
 func Ramp(plants [5]rate.Num, from int) Mark {
-	return func(a Axis, b *strings.Builder) {
+	return func(a Axis, out []byte) []byte {
 		total, at := 0.0, 0.0
 		for i, n := range plants {
 			total += n.Or(0)
@@ -40,7 +39,7 @@ func Ramp(plants [5]rate.Num, from int) Mark {
 			}
 		}
 		if !(total > 0) {
-			return
+			return out
 		}
 		for i, n := range plants {
 			left, right := a.across(at/total), a.across((at+n.Or(0))/total)
@@ -48,9 +47,9 @@ func Ramp(plants [5]rate.Num, from int) Mark {
 			if right-left < 0.05 {
 				continue // a share too small to be seen
 			}
-			fmt.Fprintf(b, `<rect class="q%d" x="%s" y="4" width="%s" height="11"/>`, i+1, percent(left), percent(right-left))
+			out = appendRect(out, scoreClasses[i], left, 4, right-left, 11)
 		}
-		fmt.Fprintf(b, `<rect class="fit" x="%s" y="1" width="1.5" height="17"/>`, percent(a.across(0)))
+		return a.appendUpright(out, "fit", 0, `" y="1" width="1.5" height="17"/>`)
 	}
 }
 
@@ -58,7 +57,7 @@ func Ramp(plants [5]rate.Num, from int) Mark {
 // that 1 would fill, with a line across each at one share of all. A share that is not
 // known leaves its column empty.
 func Shelves(shares []rate.Num, line float64) Mark {
-	return func(_ Axis, b *strings.Builder) {
+	return func(_ Axis, out []byte) []byte {
 		width := 100 / float64(len(shares))
 		full := width * 0.9
 		for i, s := range shares {
@@ -70,8 +69,9 @@ func Shelves(shares []rate.Num, line float64) Mark {
 			if s.Value < line-1e-9 {
 				class = "b lo"
 			}
-			fmt.Fprintf(b, `<rect class="%s" x="%s" y="4" width="%s" height="11"/>`, class, percent(left), percent(max(full*s.Value, 0.2)))
-			fmt.Fprintf(b, `<rect class="p1" x="%s" y="2" width="1" height="15"/>`, percent(left+full*line))
+			out = appendRect(out, class, left, 4, max(full*s.Value, 0.2), 11)
+			out = fmt.Appendf(out, `<rect class="p1" x="%s" y="2" width="1" height="15"/>`, percent(left+full*line))
 		}
+		return out
 	}
 }
