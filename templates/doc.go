@@ -5,14 +5,15 @@
 //
 // In reading order: templates.go (File, Pages), plan.go (which pages there are),
 // site.go (what every page shares), page.go (links and anchors), frame.go (the shell
-// around a page), say.go (sentences with untrusted names in them), finding.go, rows.go,
+// around a page), say.go (sentences with untrusted names in them), pen.go (the same into one
+// buffer, for what there are a hundred thousand of), finding.go, rows.go,
 // table.go, cells.go and figure.go (what the partials show), categories.go (the words
 // for money), cut.go, cut_rows.go and cut_pieces.go (pages that are too long), gaps.go
 // (what the records could not tell), notes.go, notes_links.go,
 // notes_render.go and notefigures.go (a season's notes), then a file NAME_view.go for
 // each page beside html/NAME.html. Larger pages have parts of their own: front_*;
 // germ_*, losses and chambers; costs_*; quality_rows and leeway; lots_*; trays_* and
-// decision; rec_*, story and story_end; week_*, sheets_* and missing_*. single.go (Single) is
+// decision; rec_*, story, story_logs and story_end; week_*, sheets_* and missing_*. single.go (Single) is
 // a review as one file, sheetfile.go (SheetFile) the forms to print as one.
 //
 // # How to write a page
@@ -48,7 +49,8 @@
 // mostInList things.
 //
 // Rows, stories and lists of links are written by hand in rows_html.go, story.go and
-// frame.go: through html/template they take ten times as long.
+// frame.go: through html/template they take ten times as long. Stories are written by a
+// pen straight into their page (longEnded). What belongs to a batch is kept by its Nth.
 //
 // # What notes lack is told first
 //
@@ -61,5 +63,6 @@
 // # Untrusted text
 //
 // Names, notes and codes of a book are untrusted: they reach a page through
-// html/template, through say or through the Markdown reader, never otherwise.
+// html/template, through say, through a pen's text, name, code, note or amount, or through
+// the Markdown reader, never otherwise.
 package templates
