@@ -93,16 +93,19 @@ func (p *page) writeCode(w *pen, code string) {
 	}
 }
 
+// linkBytes is about how many bytes a link to a batch takes.
+const linkBytes = 112
+
 // batch links to the story of a batch.
 func (p *page) batch(code string) template.HTML {
-	var w pen
+	w := pen{out: make([]byte, 0, linkBytes)}
 	p.writeCode(&w, code)
 	return template.HTML(w.out)
 }
 
 // batches links to several batches, in a sentence.
 func (p *page) batches(codes []string) template.HTML {
-	var w pen
+	w := pen{out: make([]byte, 0, linkBytes*len(codes))}
 	for i, c := range codes {
 		w.put(between(i, len(codes)))
 		p.writeCode(&w, c)

@@ -8,21 +8,21 @@ import (
 	"traybook/templates/draw"
 )
 
-// lifeOf is a batch's life as it is drawn.
-func lifeOf(b *report.Record) draw.Life {
-	l := draw.Life{Kind: draw.KindOf(b.Kind), End: min(float64(b.End-b.Sown), longestDrawn), Ended: b.Ended(), Planned: -1}
+// lifeOf is a batch's life as it is drawn, good until the next is asked for.
+func (t *teller) lifeOf(b *report.Record) *draw.Life {
+	l := &t.life
+	*l = draw.Life{Kind: draw.KindOf(b.Kind), End: min(float64(b.End-b.Sown), longestDrawn), Ended: b.Ended(), Planned: -1,
+		Counts: l.Counts[:0], Looks: l.Looks[:0]}
 	if b.ChamberUntil.Known() {
 		l.Chamber = float64(b.ChamberUntil - b.Sown)
 	}
 	if b.Planned.Known() {
 		l.Planned = min(float64(b.Planned-b.Sown), longestDrawn)
 	}
-	ups, looks := b.UpBy(), b.LookDays()
-	l.Counts, l.Looks = make([]draw.Up, 0, len(ups)), make([]draw.Look, 0, len(looks))
-	for _, up := range ups {
+	for _, up := range b.UpBy() {
 		l.Counts = append(l.Counts, draw.Up{Day: float64(up.Date - b.Sown), Share: up.Share})
 	}
-	for _, d := range looks {
+	for _, d := range b.LookDays() {
 		look := draw.Look{Day: float64(d.Date - b.Sown), Fit: d.Fit / d.Looked}
 		if d.Scored {
 			for i, n := range d.Scores {

@@ -11,6 +11,7 @@ type teller struct {
 	*page
 	*pen
 	lines inPieces // of the rows of a log, as they are told
+	life  draw.Life
 }
 
 // fact is a line of a batch's story: sentences, of which one that has nothing to say
@@ -53,7 +54,7 @@ func (t *teller) writeStory(b *report.Record, axis draw.Axis) {
 	t.put(" <span>")
 	t.name(b.Variety)
 	t.put("</span></h3>\n")
-	t.out = lifeOf(b).Append(t.out, axis)
+	t.out = t.lifeOf(b).Append(t.out, axis)
 	t.put("\n<p class=\"fig\">")
 	t.writeFigures(b)
 	t.put("</p>\n<dl>")
