@@ -109,7 +109,8 @@ func (s *site) render(sp spec, yield func(File) bool) (more bool, err error) {
 	return true, nil
 }
 
-// longEnded is a view whose end is too long for html/template, which would copy it twice.
+// longEnded is a view whose end is too long for html/template, which would copy it twice:
+// behind what its template shows it writes the rest itself.
 type longEnded interface {
 	writeEnd(*pen)
 }

@@ -14,23 +14,26 @@ type teller struct {
 	life  draw.Life
 }
 
-// fact is a line of a batch's story: sentences, of which one that has nothing to say
-// writes nothing. A line without any is left out.
+// telling writes a sentence about a batch, or nothing where there is nothing to say.
+type telling = func(*teller, *report.Record)
+
+// fact is a line of a batch's story; one whose sentences are all empty is left out.
 type fact struct {
 	label     string
-	sentences []func(*teller, *report.Record)
+	sentences []telling
 }
 
 // facts tell a batch from sowing to its cost; what is not known is not told, unless the
 // reader would look for it.
 var facts = []fact{
-	{"Sown", []func(*teller, *report.Record){(*teller).sownWords, (*teller).lotWords, (*teller).fromWords, (*teller).replacedWords, (*teller).chamberWords, (*teller).forField}},
-	{"Counts", []func(*teller, *report.Record){(*teller).countWords, (*teller).countRemark}},
-	{"Looks", []func(*teller, *report.Record){(*teller).lookWords}},
-	{"Out", []func(*teller, *report.Record){(*teller).outWords, (*teller).endWords}},
-	{"Plants", []func(*teller, *report.Record){(*teller).usableHow}},
-	{"Cost", []func(*teller, *report.Record){(*teller).batchCost}},
-	{"Note", []func(*teller, *report.Record){func(t *teller, b *report.Record) { t.note(b.Note) }}},
+	{"Sown", []telling{(*teller).sownWords, (*teller).lotWords, (*teller).fromWords, (*teller).replacedWords,
+		(*teller).chamberWords, (*teller).forField}},
+	{"Counts", []telling{(*teller).countWords, (*teller).countRemark}},
+	{"Looks", []telling{(*teller).lookWords}},
+	{"Out", []telling{(*teller).outWords, (*teller).endWords}},
+	{"Plants", []telling{(*teller).usableHow}},
+	{"Cost", []telling{(*teller).batchCost}},
+	{"Note", []telling{func(t *teller, b *report.Record) { t.note(b.Note) }}},
 }
 
 // storySize is about how many bytes of a page the story of a batch takes, its row in the
@@ -69,11 +72,11 @@ func (t *teller) writeFact(f fact, b *report.Record) {
 	start := len(t.out)
 	t.put("<dt>", f.label, "</dt><dd>")
 	first := len(t.out)
-	for _, sentence := range f.sentences {
+	for _, write := range f.sentences {
 		before := len(t.out)
 		t.space(first)
 		from := len(t.out)
-		if sentence(t, b); len(t.out) == from {
+		if write(t, b); len(t.out) == from {
 			t.out = t.out[:before]
 		}
 	}
