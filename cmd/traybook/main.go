@@ -29,7 +29,7 @@ func main() {
 
 // thrift is how much memory may lie waste, in percent of what is in use, until it is looked
 // for: a book and its figures have few pointers, so that looking more often costs little.
-const thrift = 40
+const thrift = 30
 
 // The exit statuses.
 const (
