@@ -36,7 +36,7 @@ func (s *site) gapLine(p *page) *gapLine {
 	var named []template.HTML
 	for _, m := range gaps {
 		if len(m.Batches) > 0 && len(named) < mostGaps {
-			named = append(named, say("%s%s without %s", words.Batches(len(m.Batches)), gapSeason(m, p.spec.season), name(m.What)))
+			named = append(named, say("%s%s %s", words.Batches(len(m.Batches)), gapSeason(m, p.spec.season), gapWords(m)))
 		}
 	}
 	line := &gapLine{Text: say("%s %s.", words.Plural(len(gaps), "gap", "gaps"), of), Href: p.href("missing.html")}
@@ -44,6 +44,77 @@ func (s *site) gapLine(p *page) *gapLine {
 		line.Text = say("%s %s; the costliest: %s.", words.Plural(len(gaps), "gap", "gaps"), of, list(named))
 	}
 	return line
+}
+
+// gapPhrases go on from "12 batches", by the name of a gap: the names serve as headings
+// and would stumble in a sentence. %s is the tray codes or seed lots that the gap is of. A gap that is
+// not here is told as "without" and its name, so a new one reads badly and not wrongly.
+var gapPhrases = map[string]string{
+	"date set out":              "without a date set out",
+	"usable plants left over":   "without a number of usable plants left over",
+	"row that clears the batch": "without a row that clears them",
+	"plants out":                "without a number of plants out",
+	"cells sown, or plants out": "with more plants than cells",
+	"count":                     "without a count",
+	"cells looked at":           "without a number of cells looked at",
+	"tray numbers":              "with tray numbers on some counts only",
+	"later count":               "without a later count",
+	"late enough last count":    "without a late enough last count",
+	"early enough first count":  "without an early enough first count",
+	"seed lot":                  "without a seed lot",
+	"row of the seed lot":       "of lots without a row",
+	"tray code":                 "in trays without a row",
+	"look at quality":           "without a look at quality",
+	"planned date":              "without a planned date",
+	"planned date or plants wanted of an open batch": "still open without a planned date or plants wanted",
+	"day out of the chamber":                         "without a day out of the chamber",
+	"chamber readings":                               "without chamber readings",
+	"price of a tray":                                "in %s without a price",
+	"life of a tray":                                 "in %s without a length of life",
+	"years a tray lasts":                             "in %s without a number of years in use",
+	"number of trays bought":                         "in %s without a number bought",
+	"trays bought":                                   "in %s with more broken or sold than bought",
+	"minutes a use":                                  "in trays of a pair without minutes a use",
+	"mix a use":                                      "in trays of a pair without mix a use",
+	"price of a seed lot":                            "of %s without a price",
+	"seeds in a lot":                                 "of %s without a number of seeds",
+	"seeds per gram of a lot":                        "of %s without seeds per gram",
+	"germination on the packet":                      "of %s without a figure of the packet",
+}
+
+// mostGapCodes is how many tray codes or lots the line names.
+const mostGapCodes = 2
+
+// gapWords says what the batches of a gap lack: without a count; in tray FLAT without a
+// price; in trays A72, FLAT and 3 more without
+// a length of life.
+func gapWords(m report.Missing) template.HTML {
+	what, codes, _ := strings.Cut(m.What, ": ")
+	phrase, known := gapPhrases[what]
+	switch {
+	case !known:
+		return say("without %s", name(m.What))
+	case !strings.Contains(phrase, "%s"):
+		return say(phrase)
+	}
+	one, many := "tray", "trays"
+	if strings.HasPrefix(phrase, "of ") {
+		one, many = "lot", "lots"
+	}
+	return say(phrase, namedGapCodes(strings.Split(codes, ", "), one, many))
+}
+
+// namedGapCodes names the first codes of a gap after the word for what they are.
+func namedGapCodes(codes []string, one, many string) template.HTML {
+	names := make([]template.HTML, len(codes))
+	for i, code := range codes {
+		names[i] = batchCode(code)
+	}
+	word := many
+	if len(codes) == 1 {
+		word = one
+	}
+	return say("%s %s", word, listSome(names, mostGapCodes))
 }
 
 // gapSeason names the season of a gap where the page speaks of several.

@@ -83,13 +83,16 @@ func lotBatches(l germination.Lot) template.HTML {
 }
 
 // lotVerdict says whether a lot lies below its packet, or why it is not compared: the
-// first reason that holds.
+// first reason that holds. Batches of one day share its weather, so however many there are
+// they cannot tell the seed from the day; where there are few of them too, that is said.
 func lotVerdict(l germination.Lot) template.HTML {
 	switch {
 	case belowLegal(l) && l.Below == germination.BelowYes:
 		return `<span class="bad">below its packet and the legal minimum</span>`
 	case l.Below == germination.BelowYes:
 		return `<span class="bad">below its packet</span>`
+	case l.Below == germination.BelowUnsure && l.Days == 1 && !l.Few():
+		return "sown on one day only: cannot tell"
 	case l.Below == germination.BelowUnsure:
 		return "too few batches to tell"
 	case l.Below != "":

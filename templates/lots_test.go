@@ -21,6 +21,10 @@ func TestLotVerdicts(t *testing.T) {
 		{"below its packet", func(l *germination.Lot) { l.Below, l.Label, l.Minimum = yes, num(0.99), num(0.9) }},
 		{"below its packet and the legal minimum", func(l *germination.Lot) { l.Below, l.Label, l.Minimum = yes, num(0.99), num(0.91) }},
 		{"too few batches to tell", func(l *germination.Lot) { l.Below, l.Label = germination.BelowUnsure, num(0.99) }},
+		{"too few batches to tell", func(l *germination.Lot) { l.Below, l.Label, l.Days = germination.BelowUnsure, num(0.99), 1 }},
+		{"sown on one day only: cannot tell", func(l *germination.Lot) {
+			l.Below, l.Label, l.Days, l.Counted, l.Batches = germination.BelowUnsure, num(0.99), 1, 3, 3
+		}},
 		{"within what a mix allows", func(l *germination.Lot) { l.Below, l.Label = no, num(0.9) }},
 		{"not compared: balls of several seeds", func(l *germination.Lot) { l.Cluster, l.Label = true, num(0.9) }},
 		{"no figure on the packet", func(l *germination.Lot) {}},

@@ -167,8 +167,8 @@ func TestGapLine(t *testing.T) {
 		logs   []string
 		want   string
 	}{
-		{2025, allLogs, "2 gaps in the records of 2025; the costliest: 2 batches without plants out."},
-		{2024, []string{"counts.csv"}, "1 gap in the records of 2024; the costliest: 1 batch without count."},
+		{2025, allLogs, "2 gaps in the records of 2025; the costliest: 2 batches without a number of plants out."},
+		{2024, []string{"counts.csv"}, "1 gap in the records of 2024; the costliest: 1 batch without a count."},
 		{0, []string{"book.csv"}, "1 gap in the records."},
 		{2025, []string{"house.csv"}, ""},
 	} {
@@ -176,5 +176,38 @@ func TestGapLine(t *testing.T) {
 		if line == nil && tt.want != "" || line != nil && bare(line.Text) != tt.want {
 			t.Errorf("%+v, want %q", line, tt.want)
 		}
+	}
+}
+
+// What batches lack, as the line at a page's foot says it: grammar for one code and for
+// many, and no name of a gap that the records of any example give is without its phrase.
+func TestGapWords(t *testing.T) {
+	for what, want := range map[string]string{
+		"count":                     "without a count",
+		"price of a tray: FLAT":     "in tray FLAT without a price",
+		"life of a tray: A, B":      "in trays A and B without a length of life",
+		"trays bought: A, B, C, D":  "in trays A, B and 2 more with more broken or sold than bought",
+		"price of a seed lot: L-1":  "of lot L-1 without a price",
+		"minutes a use: A and B":    "in trays of a pair without minutes a use",
+		"cells sown, or plants out": "with more plants than cells",
+		"something new":             "without something new",
+	} {
+		if got := bare(gapWords(report.Missing{What: what})); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+	told := 0
+	for _, r := range []*report.Report{houseReport(t), reportOf(t, example("ottermoss-broken"), report.Options{}), reportOf(t, example("tiny"), report.Options{}),
+		reportOf(t, example("poor/third-blank"), report.Options{}), reportOf(t, example("poor/sowings-only"), report.Options{})} {
+		for _, m := range r.Missing {
+			what, _, _ := strings.Cut(m.What, ": ")
+			if _, known := gapPhrases[what]; len(m.Batches) > 0 && !known {
+				t.Errorf("%s has no phrase", what)
+			}
+			told += len(m.Batches)
+		}
+	}
+	if told == 0 {
+		t.Error("no gap was told")
 	}
 }
