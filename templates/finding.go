@@ -35,6 +35,24 @@ func rangeText(low, high rate.Num, write func(float64) string) template.HTML {
 	return say("%s to %s", write(low.Value), write(high.Value))
 }
 
+// seasonRange is the interval of a season's share under its large number, or why there is
+// none: too few batches, or enough of them and too few alike.
+func seasonRange(total rate.Rate) template.HTML {
+	if fewAlike(total) {
+		return "no range: too few sown alike"
+	}
+	return rangeText(total.Low, total.High, words.PercentNumber)
+}
+
+// fewAlike reports whether a season has batches enough and no range all the same. How far
+// batches scatter shows only between those of one season, crop, variety, cells and kind of
+// tray; where nearly every batch is the only one of its sort, a hundred of them do not
+// tell it (rule "Scatter").
+func fewAlike(total rate.Rate) bool { return !total.Low.Known && !total.Few() }
+
+// noneAlike is the finding of such a season.
+const noneAlike = "Too few batches were sown alike to set any crop apart"
+
 // caption is a small figure with its words beneath, for the right margin.
 func caption(drawing, words template.HTML) template.HTML {
 	return "<figure>" + drawing + "<figcaption>" + words + "</figcaption></figure>"

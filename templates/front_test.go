@@ -53,6 +53,7 @@ func TestUpTitles(t *testing.T) {
 		{"Leek came up best", nil, []germination.Emergence{crop("leek", 0.95)}, total},
 		{"No crop and no variety stood clearly apart", []germination.Difference{differs("A", -0.1, rate.NoDifference), differs("B", -0.5, rate.TooFew)}, []germination.Emergence{crop("leek", 0.8)}, total},
 		{"Too few batches were counted to set any crop apart", nil, nil, rateOf(80, 100, 2, 0, 0)},
+		{"Too few batches were sown alike to set any crop apart", nil, nil, rateOf(800, 1000, 21, 0, 0)},
 	}
 	for _, tt := range tests {
 		r := houseReport(t)

@@ -22,7 +22,7 @@ func (p *page) upFinding(season int) finding {
 			Note: "Count the cells with a living seedling once, about two weeks after sowing, into counts.csv."}
 	}
 	f := finding{Title: p.upTitle(season, total), Big: words.PercentNumber(total.Share.Value), Unit: "%", What: "of the cells came up"}
-	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
+	f.Range = seasonRange(total)
 	f.Say = []template.HTML{join(say("Of the cells looked at, %s held a living seedling.", words.Percent(total.Share.Value)), p.apartSentence(season), p.namedWords(season))}
 	f.Note = say("%s of %s were counted, %s. %s", words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "cell", "cells"),
 		p.moreOn(p.here("germination"), "Germination, "+words.Year(season)))
@@ -43,6 +43,8 @@ func (p *page) upTitle(season int, total rate.Rate) template.HTML {
 		return say("%s came up better than the rest of %s", varietyList(higher), theirCrop(higher))
 	case len(best) > 0:
 		return say("%s came up best", p.cropList(best, 2))
+	case fewAlike(total):
+		return noneAlike
 	case !total.Low.Known:
 		return "Too few batches were counted to set any crop apart"
 	}

@@ -60,7 +60,7 @@ func (p *page) fitFinding(season int) finding {
 	low, high := standApart(total, p.qualityCrops(season))
 	f.Title = apartTitle(total, low, high, apartFindings{"%s plants were less fit than the season’s", "%s plants were fitter than the season’s", "No crop’s plants stood apart", "Too few batches were looked at to set any crop apart"})
 	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
-	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
+	f.Range = seasonRange(total)
 	f.Say = []template.HTML{join(say("The last look at each batch of %s counts.", words.Year(season)), p.standApartWords(low, "Less fit"), p.standApartWords(high, "Fitter"))}
 	f.Note = say("%s of %s were looked at, %s.", words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "plant", "plants"))
 	f.Side = p.scoreSide(season)
@@ -117,7 +117,7 @@ func (p *page) usableFinding(season int) finding {
 	low, high := standApart(total, p.usableCrops(season))
 	f.Title = apartTitle(total, low, high, apartFindings{"%s gave fewer plants for its cells than the season", "%s gave more plants for its cells than the season", "No crop stood apart by the plants its cells gave", "Too few batches are written up to set any crop apart"})
 	f.Big, f.Unit = words.PercentNumber(total.Share.Value), "%"
-	f.Range = rangeText(total.Low, total.High, words.PercentNumber)
+	f.Range = seasonRange(total)
 	f.Say = []template.HTML{join(say("Usable are the plants of %s that were set out or left over, or were counted and looked at.", words.Year(season)),
 		p.standApartWords(low, "Fewer"), p.standApartWords(high, "More")), p.leftOutWords(season)}
 	f.Note = say("%s, %s.", batchesOf(total.Batches, p.batchesIn(season), "enter it"), words.Plural(total.N, "cell", "cells"))
@@ -176,6 +176,8 @@ func apartTitle(total rate.Rate, low, high []cropRate, of apartFindings) templat
 		return say(of.low, name(capital(low[0].Crop)))
 	case len(high) > 0:
 		return say(of.high, name(capital(high[0].Crop)))
+	case fewAlike(total):
+		return noneAlike
 	case !total.Low.Known:
 		return markup(of.tooFew)
 	}
