@@ -26,7 +26,7 @@ func (p *page) costCrops(season int) *rows {
 		}
 	}
 	most, grid := fillsColumn(parts), p.id("gparts")
-	caption := say("The dearest first. Left: what a plant cost%s. Right: its parts (%s) on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are at least or estimated. Failed: the share of the money that went into cells without a usable plant.",
+	caption := say("The dearest first. Left: what a plant cost%s. Right: its parts (%s) on one scale, on which a full column is %s; a slit goes beyond it. Hollow: most plants are estimated or from batches written only in part. Failed: the share of the money that went into cells without a usable plant.",
 		p.tickWords(season), list(heads), p.money.Each(most))
 	t := p.costRows("crops", "bycrop n3", caption, "", col{Width: "c-name", Head: "Crop"}, lines,
 		col{Width: "c-parts", Class: "dr c3", Head: "Its parts", Quiet: true, Axis: draw.ColumnsHead(grid, heads)}, number("Failed"), number("A cell"), number("Batches"))

@@ -1,11 +1,13 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"traybook/records"
+	"traybook/report"
 	"traybook/report/batch"
 	"traybook/report/money"
 )
@@ -173,5 +175,35 @@ func TestCostAxis(t *testing.T) {
 	p := pageOf(t, houseReport(t))
 	if a, b := p.costAxis("a", near), p.costAxis("b", far); a.Max < 0.145 || b.Max >= 1 || b.Max < 0.14 {
 		t.Errorf("axes to %v and %v", a.Max, b.Max)
+	}
+}
+
+// What is in no figure of a season's cost stands beside the number, on the front page and
+// on the page of costs: a cost without labour is surely too low, without heat perhaps.
+func TestWhatIsNotInACost(t *testing.T) {
+	without := func(of ...records.Category) *report.Report {
+		return changedHouse(t, func(b *records.Book) {
+			b.Costs = slices.DeleteFunc(b.Costs, func(c records.Cost) bool { return slices.Contains(of, c.Category) })
+		})
+	}
+	unpriced := changedHouse(t, func(b *records.Book) { b.Settings.Wage = records.Maybe[float64]{} })
+	for _, tt := range []struct {
+		r    *report.Report
+		want string
+	}{
+		{houseReport(t), ""},
+		{without(records.Heat), "No heat is in the cost of 2025: if there was any, a plant cost more than this."},
+		{without(records.Labour), "No labour is in the cost of 2025: a plant cost more than this."},
+		{without(records.Mix, records.Labour, records.Heat), "No mix, no labour and no heat is in the cost of 2025: a plant cost more than this."},
+		{unpriced, "No labour is in the cost of 2025: a plant cost more than this, as hours are written and no wage (book.csv) prices them."},
+	} {
+		p := pageOf(t, tt.r)
+		if got := bare(p.notInCost(2025)); got != tt.want {
+			t.Errorf("got %q, want %q", got, tt.want)
+		}
+	}
+	broken := buildOf(t, reportOf(t, example("ottermoss-broken"), report.Options{}), nil)
+	for _, page := range []string{"index.html", "2024/costs.html"} {
+		expect(t, textOf(t, broken, page), "No mix, no labour and no heat is in the cost of 2024: a plant cost more than this.")
 	}
 }

@@ -5,6 +5,8 @@ import (
 	"html/template"
 	"slices"
 
+	"traybook/records"
+	"traybook/report/batch"
 	"traybook/report/money"
 	"traybook/report/words"
 	"traybook/templates/draw"
@@ -25,7 +27,7 @@ func (p *page) costFinding(season int) finding {
 	}
 	f := finding{Title: p.costTitle(c), Big: p.money.EachNumber(c.PerTransplant.Value), What: say("%s a transplant cost", p.money.Code())}
 	f.Range = p.costBefore(season)
-	f.Say = []template.HTML{join(p.costParts(c), p.runningCost(season))}
+	f.Say = []template.HTML{join(p.costParts(c), p.notInCost(season), p.runningCost(season))}
 	f.Note = say("%s, %s fit to set out%s. %s", words.Batches(c.Rests), words.Plural(words.RoundPlants(c.Usable.Value), "plant", "plants"),
 		estimatedWords(c), p.moreOn(p.here("costs"), "Costs, "+words.Year(season)))
 	f.Side = p.costSide(c)
@@ -87,12 +89,57 @@ func (p *page) runningCost(season int) template.HTML {
 	return "The season is still under way, and early sowings are the dear ones."
 }
 
-// estimatedWords says how far the plants of a cost are guessed.
+// usualCosts are the categories that raising transplants nearly always takes. Where a
+// season has no money of one, its plants seem cheap for want of a bill.
+var usualCosts = []money.Category{records.Seed, records.Mix, records.Labour, records.Heat}
+
+// notInCost says which of the usual costs are in no figure of the season, so that a number
+// which lacks them is never read as what a plant cost. There is always work, so without
+// labour the cost is surely too low; a house may stand unheated, mix may be one's own.
+func (p *page) notInCost(season int) template.HTML {
+	lack := batch.Filter(usualCosts, func(c money.Category) bool { return !p.spentOn(season, c) })
+	if len(lack) == 0 {
+		return ""
+	}
+	names := make([]string, len(lack))
+	for i, c := range lack {
+		names[i] = "no " + categories[c].words
+	}
+	end := "if there was any, a plant cost more than this"
+	switch {
+	case slices.Contains(lack, records.Labour) && p.unpriced(season):
+		end = "a plant cost more than this, as hours are written and no wage (book.csv) prices them"
+	case slices.Contains(lack, records.Labour):
+		end = "a plant cost more than this"
+	}
+	return say("%s is in the cost of %s: %s.", capital(string(list(names))), words.Year(season), end)
+}
+
+// spentOn reports whether the season's ledger has money of a category.
+func (p *page) spentOn(season int, c money.Category) bool {
+	return slices.ContainsFunc(p.r.Money.Ledger, func(l money.LedgerLine) bool {
+		return l.Season == season && l.Category == c && shows(l.Ledger)
+	})
+}
+
+// unpriced reports whether the season has hours of labour that nothing turns into money.
+func (p *page) unpriced(season int) bool {
+	s := p.r.Book.Settings
+	return !s.Wage.Known && slices.ContainsFunc(p.r.Book.Costs, func(c records.Cost) bool {
+		return c.Hours.Or(0) > 0 && s.Season(c.Date) == season
+	})
+}
+
+// estimatedWords says how many of the plants of a cost are no full count: of those some
+// are what is written so far of a batch (rule "Usable plants": at least), the others what
+// like batches gave (estimated). The figures hold the two as one share, so the words name
+// both. It goes on from a number of plants and ends no sentence; empty below half a
+// percent, which would be written as 0 %.
 func estimatedWords(c money.Cost) template.HTML {
 	if !estimated(c) {
 		return ""
 	}
-	return say(", %s of them at least or estimated", words.Percent(c.EstimatedShare.Value))
+	return say(", %s of them estimated or from batches written only in part", words.Percent(c.EstimatedShare.Value))
 }
 
 // costBefore is the cost in the last finished season before.
