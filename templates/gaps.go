@@ -86,8 +86,7 @@ var gapPhrases = map[string]string{
 const mostGapCodes = 2
 
 // gapWords says what the batches of a gap lack: without a count; in tray FLAT without a
-// price; in trays A72, FLAT and 3 more without
-// a length of life.
+// price; in trays A72, FLAT and 3 more without a length of life.
 func gapWords(m report.Missing) template.HTML {
 	what, codes, _ := strings.Cut(m.What, ": ")
 	phrase, known := gapPhrases[what]

@@ -6,9 +6,14 @@ import (
 	"strings"
 
 	"traybook/records"
+	"traybook/report/estimate"
 	"traybook/report/germination"
+	"traybook/report/plants"
+	"traybook/report/rate"
+	"traybook/report/sowing"
 	"traybook/report/trays"
 	"traybook/report/words"
+	"traybook/report/years"
 )
 
 // methodPage says how the figures are made.
@@ -20,6 +25,7 @@ type methodPage struct {
 	Turnaround string
 	Money      string
 	Method     simulated
+	Least      bounds
 	Inputs     *table
 	Figures    *table
 	Pages      string // names that links of a note may use
@@ -31,6 +37,24 @@ type simulated struct {
 	False, FalseWild, Bystands string // crops with a false verdict on a variety
 	TwinMiddle, TwinLow        string // trays no better that are said to pay
 	TwinLowOneCrop             string
+	SownLeast, SownMost        string // sowings, sure 90 times in 100, that gave the plants wanted
+	SownWild                   string
+	FalseChange                string // fewer farms that did not change are told a change
+}
+
+// bounds are how many batches, matches and days a figure takes, as the code has them.
+type bounds struct {
+	Few     string // batches below which a group is not judged
+	Lent    string // batches that the book lends each crop's scatter
+	Matches string // matched sowings to compare two trays
+	Dates   string // on so many days
+	Fit     string // of 100 plants that must be fit for all to count as fit
+}
+
+// leastNeeded writes them.
+func leastNeeded() bounds {
+	return bounds{Few: words.Whole(rate.FewBatches), Lent: words.Whole(estimate.Prior), Matches: words.Whole(trays.EnoughMatches), Dates: words.Whole(trays.EnoughDates),
+		Fit: words.Fixed(100*plants.StillFit, 0)}
 }
 
 // head is the page's heading.
@@ -45,6 +69,7 @@ func howOftenWrong() simulated {
 		Held: whole(germination.SimulatedCoverage), HeldWild: whole(germination.SimulatedWildCoverage),
 		False: whole(germination.SimulatedFalseVerdicts), FalseWild: whole(germination.SimulatedWildVerdicts), Bystands: whole(germination.SimulatedBystanders),
 		TwinMiddle: whole(100 * trays.TwinPaysMiddle), TwinLow: whole(100 * trays.TwinPaysLow), TwinLowOneCrop: whole(100 * trays.TwinPaysLowOneCrop),
+		SownLeast: whole(100 * sowing.SimulatedLeast), SownMost: whole(100 * sowing.SimulatedMost), SownWild: whole(100 * sowing.SimulatedWild), FalseChange: whole(100 * years.SimulatedFalse),
 	}
 }
 
@@ -53,7 +78,7 @@ func methodView(p *page) any {
 	s := p.r.Book.Settings
 	return methodPage{
 		Confidence: words.Fixed(100*s.Confidence, 0), SureOf: words.Fixed(100*s.SureOfTarget, 0), Discount: words.Number(100*s.DiscountRate) + words.NBSP + "%",
-		UsableFrom: s.UsableFrom, Turnaround: words.Days(float64(s.TrayTurnaround)), Money: p.money.Code(), Method: howOftenWrong(),
+		UsableFrom: s.UsableFrom, Turnaround: words.Days(float64(s.TrayTurnaround)), Money: p.money.Code(), Method: howOftenWrong(), Least: leastNeeded(),
 		Inputs: p.inputsTable(p.r.Inputs), Figures: p.namesTable(), Pages: strings.Join(pageNames(), ", "),
 	}
 }
