@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"traybook/records"
-	"traybook/report"
 	"traybook/report/batch"
 	"traybook/report/room"
 	"traybook/report/sowing"
@@ -18,7 +17,7 @@ type sowingPage struct {
 	Answer  finding
 	Lead    template.HTML
 	Table   *rows
-	Left    *table
+	Left    *rows
 	Wishes  *table
 	Wished  template.HTML
 	Weeks   *table
@@ -38,7 +37,7 @@ func hasSowing(s *site, _ int) bool {
 // sowingView is the sheet to pin beside the seed box.
 func sowingView(p *page) any {
 	sure := words.Fixed(100*p.r.Book.Settings.SureOfTarget, 0)
-	v := sowingPage{Answer: p.sowFinding(p.season), Table: p.sowRows(), Left: p.mondayTable(), Wishes: p.wishTable(), Weeks: p.wishWeeks(), Reorder: p.reorderTable(), Balance: p.balanceTable()}
+	v := sowingPage{Answer: p.sowFinding(p.season), Table: p.sowRows(), Left: p.mondayRows("free", "week"), Wishes: p.wishTable(), Weeks: p.wishWeeks(), Reorder: p.reorderTable(), Balance: p.balanceTable()}
 	v.Lead = say("Cells to sow to have enough plants %s times in 100, from what all seasons so far gave.", sure)
 	v.Wished = p.wishWords()
 	return v
@@ -91,32 +90,6 @@ func forBatch(r sowing.Row) template.HTML {
 		return say("%s: %s", words.Whole(r.Target.Value), words.None)
 	}
 	return say(`<span class="soft">%s: </span><b>%s</b>`, words.Whole(r.Target.Value), words.Whole(r.CellsToSow.Value))
-}
-
-// mondayTable is the trays free on each of the next Mondays, if nothing more is sown.
-func (p *page) mondayTable() *table {
-	lines := p.r.Lines(report.TraysLeft)
-	var mondays []string
-	codes, of := batch.GroupBy(lines, func(w report.WeekLine) string { return w.Subject })
-	if len(codes) > 0 {
-		for _, w := range of[codes[0]] {
-			mondays = append(mondays, words.DayMonth(w.Date))
-		}
-	}
-	t := p.table("free", "Trays free on the Mondays to come, if nothing more is sown", "week", plain("Tray"), nums(mondays...))
-	slices.Sort(codes)
-	for _, code := range codes {
-		cells := []any{name(code)}
-		for _, w := range of[code] {
-			c := cell{Value: markup(words.Of(w.Value, words.Number))}
-			if w.Value.Value < 0 {
-				c.Class = "bad"
-			}
-			cells = append(cells, c)
-		}
-		t.add(cells...)
-	}
-	return t
 }
 
 // wishTable is what the fields want of the next season, row by row of wishes.csv.

@@ -32,7 +32,7 @@ const mostADay = 30
 // weekTrays lists only the days on which something comes free.
 func (p *page) weekTrays() weekTrays {
 	lines := p.r.Lines(report.Freeing)
-	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left"), Data: p.dataFile("week")}
+	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left", ""), Data: p.dataFile("week")}
 	if len(lines) == 0 {
 		return v
 	}
@@ -70,12 +70,15 @@ func (p *page) trayKey(code string) template.HTML {
 }
 
 // mondayRows is a small table of the trays free on each of the coming Mondays, by code;
-// empty where nobody knows how many trays are owned.
-func (p *page) mondayRows(id string) *rows {
+// empty where nobody knows how many trays are owned. The week's page and the one of how
+// much to sow show it alike; data is its data file, empty where the page names that once
+// for all it shows. A number below 0 is no mistake of the table: more trays of the code
+// stand sown than the book says are owned.
+func (p *page) mondayRows(id, data string) *rows {
 	lines := p.r.Lines(report.TraysLeft)
 	codes, of := batch.GroupBy(lines, func(l report.WeekLine) string { return l.Subject })
 	slices.Sort(codes)
-	t := p.rows(id, "left", "Trays free on the coming Mondays, if nothing more is sown.", "", col{Width: "w1", Head: "Tray"})
+	t := p.rows(id, "left", "Trays free on the coming Mondays, if nothing more is sown.", data, col{Width: "w1", Head: "Tray"})
 	t.Notes = nil // the page says once which rows were left out
 	for i, code := range codes {
 		cells := []any{say("%s%s", p.trayKey(code), name(code))}
@@ -83,17 +86,18 @@ func (p *page) mondayRows(id string) *rows {
 			if i == 0 {
 				t.Cols = append(t.Cols, col{Class: "n", Head: say("%s", l.Date.Time().Format("2 Jan"))})
 			}
-			cells = append(cells, leftText(l.Value.Value))
+			cells = append(cells, leftText(l.Value))
 		}
 		t.add("", "", cells...)
 	}
 	return t
 }
 
-// leftText is how many trays are free; in red below 0, where more are used than owned.
-func leftText(left float64) template.HTML {
-	if left < 0 {
-		return say(`<span class="bad">%s</span>`, words.Number(left))
+// leftText is how many trays are free, a dash where that is not known; in red below 0,
+// where more are used than owned.
+func leftText(left report.Num) template.HTML {
+	if left.Value < 0 {
+		return say(`<span class="bad">%s</span>`, words.Number(left.Value))
 	}
-	return markup(words.Number(left))
+	return markup(words.Of(left, words.Number))
 }

@@ -10,6 +10,7 @@ import (
 	"traybook/report/batch"
 	"traybook/report/germination"
 	"traybook/report/plants"
+	"traybook/report/words"
 )
 
 // What is left and due stands large, then a line a batch by tray code, then the trays that
@@ -92,7 +93,7 @@ func TestTodoWords(t *testing.T) {
 		{report.WeekLine{What: report.ToCount, Value: num(20), Again: true}, "count again: 20 days old"},
 		{report.WeekLine{What: report.Late, Value: num(2)}, "set out: 2 days late"},
 		{report.WeekLine{What: report.Late, Value: num(2), Leeway: fit}, "set out: 2 days late 90 % (70 to 97) fit, 4 batches"},
-		{report.WeekLine{What: report.Fell, Value: num(26), Batch: at(100, ""), Date: day(t, "2025-05-02")}, "26 of 100 lacking, gone 2 May"},
+		{report.WeekLine{What: report.Fell, Value: num(26), Batch: at(100, ""), Date: day(t, "2025-05-02")}, "26 of 100 lacking, gone 2 May in S72"},
 	} {
 		if got := bare(todoWords[tt.line.What](tt.line)); got != tt.want {
 			t.Errorf("got %q, want %q", got, tt.want)
@@ -195,13 +196,16 @@ func TestYearAgo(t *testing.T) {
 
 // Trays that are not there stand in red, below 0.
 func TestTraysLeft(t *testing.T) {
-	if got := leftText(-1.5); string(got) != `<span class="bad">−1.5</span>` {
+	if got := leftText(num(-1.5)); string(got) != `<span class="bad">−1.5</span>` {
 		t.Error(got)
+	}
+	if got := leftText(report.Num{}); got != words.None {
+		t.Errorf("unknown is told as %s", got)
 	}
 	r := changedHouse(t, func(b *records.Book) {
 		b.Trays = slices.DeleteFunc(b.Trays, func(p records.Purchase) bool { return p.Count.Known && p.Count.Value == 16 })
 	})
-	left := pageOf(t, r).mondayRows("left")
+	left := pageOf(t, r).mondayRows("left", "")
 	if len(left.Cols) != 9 || !strings.Contains(string(left.Groups[0].Rows[1].Cells[1]), "bad") {
 		t.Errorf("%+v", left.Groups)
 	}

@@ -70,9 +70,10 @@ func restsWords(r report.Rests) template.HTML {
 	return say("%s %s", words.Batches(len(r.Batches)), restOf[r.Of])
 }
 
-// fellDue says by how much a batch fell short, and when it left.
+// fellDue says by how much a batch fell short, when it left, and in which tray it stood:
+// these rows stand under no tray code, and on a phone a code by itself says nothing.
 func fellDue(l report.WeekLine) template.HTML {
-	return say("%s of %s lacking, gone %s", words.Whole(words.RoundPlants(l.Value.Value)), words.Whole(l.Batch.Wanted.Value), words.DayMonth(l.Date))
+	return say("%s of %s lacking, gone %s <i>in %s</i>", words.Whole(words.RoundPlants(l.Value.Value)), words.Whole(l.Batch.Wanted.Value), words.DayMonth(l.Date), name(l.Batch.Tray))
 }
 
 // workNotes say under the list how its figures come about, each only where one stands in

@@ -74,7 +74,7 @@ func (p *page) weekWork() weekWork {
 	if len(fell) > 0 {
 		v.Rows.under("Gone with too few plants, and not sown again", "")
 		for _, j := range fell {
-			l.add(v.Rows, j, say("%s <i>%s</i>", p.todo(j), name(j.batch.Tray)))
+			l.add(v.Rows, j, p.todo(j))
 		}
 	}
 	workNotes(v.Rows, due)
