@@ -46,6 +46,16 @@ func (b *Book) Has(file string) bool {
 	return false
 }
 
+// Workbook reports whether the book's logs are sheets of a workbook.
+func (b *Book) Workbook() bool {
+	for _, f := range b.Files {
+		if f.sheet {
+			return true
+		}
+	}
+	return false
+}
+
 // Start is what a cell was started from.
 type Start string
 

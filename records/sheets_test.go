@@ -103,6 +103,9 @@ func TestSheetsAreTheSameBook(t *testing.T) {
 		want, said := Load(os.DirFS(folder))
 		for name, put := range map[string]typing{"text": asText, "typed": asTyped} {
 			got, problems := LoadWorkbook("FARM.xlsx", sheetsFrom(t, files, put), os.DirFS(folder))
+			if !got.Workbook() || want.Workbook() {
+				t.Errorf("%s, %s: a workbook %t, a folder %t", folder, name, got.Workbook(), want.Workbook())
+			}
 			for log, w := range written(want) {
 				if g := written(got)[log]; g != w {
 					t.Errorf("%s, %s: %s differs: got\n%s\nwant\n%s", folder, name, log, g, w)

@@ -157,7 +157,11 @@ func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, ente
 		if words := strings.TrimSpace(string(block.Lines().Value(source))); words != "" && i == 0 {
 			f.Caption = markup(name(words))
 		}
-		if err := pages.ExecuteTemplate(w, "figure", f); err != nil {
+		var figure bytes.Buffer
+		if err := pages.ExecuteTemplate(&figure, "figure", f); err != nil {
+			return ast.WalkStop, err
+		}
+		if _, err := w.Write(n.page.site.inSheets(figure.Bytes())); err != nil {
 			return ast.WalkStop, err
 		}
 	}

@@ -24,11 +24,12 @@ func SheetFile(r *report.Report, since records.Date) (Sheets, error) {
 	if err != nil {
 		return Sheets{}, err
 	}
-	v := newPage(newSite(r, nil), spec{path: "sheets.html"}).sheets(since)
+	s := newSite(r, nil)
+	v := newPage(s, spec{path: "sheets.html"}).sheets(since)
 	sum := sha256.Sum256(style)
 	v.Policy = "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'; base-uri 'none'; form-action 'none'"
 	v.Style = template.HTML("<style>") + template.HTML(style) + "</style>"
 	var out bytes.Buffer
 	err = pages.ExecuteTemplate(&out, "sheetfile.html", v)
-	return Sheets{out.Bytes(), v.Batches, len(v.Labels)}, err
+	return Sheets{s.inSheets(out.Bytes()), v.Batches, len(v.Labels)}, err
 }

@@ -32,8 +32,9 @@ func Pages(r *report.Report, charts Charts) iter.Seq2[File, error] {
 	return func(yield func(File, error) bool) {
 		s := newSite(r, charts)
 		each := func(f File) bool { return yield(f, nil) }
+		page := func(f File) bool { return each(File{f.Path, s.inSheets(f.Body)}) }
 		for _, sp := range s.plan {
-			more, err := s.render(sp, each)
+			more, err := s.render(sp, page)
 			if err != nil {
 				yield(File{}, err)
 			}

@@ -5,6 +5,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -12,6 +13,7 @@ import (
 	"traybook/records/workbook"
 	"traybook/report"
 	"traybook/report/data"
+	"traybook/templates"
 )
 
 // mute is a voice that nobody hears.
@@ -100,6 +102,45 @@ func TestExampleAsWorkbookInOffice(t *testing.T) {
 	t.Run("written", func(t *testing.T) { sameData(t, dataOf(t, name), want) })
 	for _, kind := range []string{"xlsx", "ods"} {
 		t.Run(kind, func(t *testing.T) { sameData(t, dataOf(t, saved(t, name, kind)), want) })
+	}
+}
+
+// logNamed is a log's file in a page, a data file of such a name among them.
+var logNamed = regexp.MustCompile(`.{0,40}\b(?:sowings|out|counts|scores|trays|lots|costs|chamber|house|wishes|changes|book)\.csv`)
+
+// Who keeps a workbook has no files of logs: no sentence of a page names one, while links
+// to the data files stay, two of which are called as a log is.
+func TestPagesOfAWorkbookNameSheets(t *testing.T) {
+	dataLink := regexp.MustCompile(`<a href="[^"]*data/[a-z_]+\.csv">[a-z_]+\.csv</a>`)
+	tags := regexp.MustCompile(`<[^>]*>`)
+	for _, folder := range []string{"ottermoss", "ottermoss-broken", "poor/third-blank"} {
+		l, err := load(mute(), asWorkbook(t, filepath.Join("../../examples", folder)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		r, err := l.compute(report.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		links, sheets := 0, 0
+		for page, err := range templates.Pages(r, nil) {
+			if err != nil {
+				t.Fatal(err)
+			}
+			if !strings.HasSuffix(page.Path, ".html") {
+				continue
+			}
+			body := string(page.Body)
+			links += len(dataLink.FindAllString(body, -1))
+			body = tags.ReplaceAllString(dataLink.ReplaceAllString(body, ""), "")
+			sheets += strings.Count(body, "sheet sowings")
+			for _, found := range logNamed.FindAllString(body, 3) {
+				t.Errorf("%s: %s: %q", folder, page.Path, found)
+			}
+		}
+		if links == 0 || sheets == 0 {
+			t.Errorf("%s: %d links to data, %d sentences on sheets: nothing was tried", folder, links, sheets)
+		}
 	}
 }
 
