@@ -7,7 +7,9 @@ import (
 )
 
 // inputs are the settings and assumptions that the figures rest on, each with where it
-// comes from.
+// comes from. Values are words, as the page of method prints them: a setting as it was
+// written, or what a figure took where none was. A reader who works a figure out anew
+// starts here.
 func inputs(r *report.Report) File {
 	type row = records.Input
 	return table("inputs", 1, r.Inputs,
@@ -18,7 +20,10 @@ func inputs(r *report.Report) File {
 }
 
 // batches has a row for each sowing: when it ended and what came of it (rules "Cells
-// sown", "End of a batch", "Usable plants", "Cost of a transplant").
+// sown", "End of a batch", "Usable plants", "Cost of a transplant"). end_how tells whether
+// end was written, is assumed, or the batch still stands; usable_how whether usable was
+// counted out or is a guess. Shares are of 1, money is in the book's currency. A batch
+// with a row here may still be in no rate: cells_sown or usable is then empty.
 func batches(r *report.Report) File {
 	type row = *report.Record
 	return table("batches", 1, r.Records,
@@ -42,7 +47,9 @@ func batches(r *report.Report) File {
 }
 
 // week is the work due as of today (rules "Alarms", "Work due", "Short", "In earlier
-// years").
+// years"). A row of Monday's free trays has the tray code for its subject and may be below
+// 0, where more trays of a code are sown than owned. value counts days, plants or trays,
+// as what asks for.
 func week(r *report.Report) File {
 	type row = report.WeekLine
 	return table("week", 3, r.Week,
@@ -76,7 +83,9 @@ func problems(r *report.Report) File {
 	)
 }
 
-// groupColumns are the key columns of a table by group.
+// groupColumns are the key columns of a table by group. Every table by group begins with
+// these five, in this order, so that two files can be joined on them. cells is empty where
+// no row of trays.csv has the tray code; kind then is too.
 func groupColumns[T any](of func(T) batch.Group) []column[T] {
 	return []column[T]{
 		{"season", func(t T) Cell { return num(of(t).Season) }},

@@ -18,7 +18,9 @@ type Cell struct {
 	kind   kind
 }
 
-// kind is what a cell holds, in the order in which cells sort.
+// kind is what a cell holds, in the order in which cells sort. Empty cells stand first in
+// a file, numbers before words: nothing else would let a column that holds both be put in
+// one order.
 type kind int
 
 const (
@@ -62,7 +64,8 @@ func compare(a, b Cell) int {
 	return cmp.Or(cmp.Compare(a.kind, b.kind), cmp.Compare(a.number, b.number), cmp.Compare(a.text, b.text))
 }
 
-// str is text; an empty one is no value.
+// str is text; an empty one is no value. A blank in a log and a word that no one wrote are
+// the same to a reader of CSV.
 func str[S ~string](s S) Cell {
 	if s == "" {
 		return Cell{}
@@ -86,9 +89,11 @@ func maybe[N int | float64](m records.Maybe[N]) Cell {
 	return num(m.Value)
 }
 
-// date is ISO 8601, empty where it is unknown.
+// date is ISO 8601, empty where it is unknown. A day is text to a reader of CSV and sorts
+// as such, since a year has four digits.
 func date(d records.Date) Cell { return str(d.String()) }
 
+// Words, not 1 and 0: in a column beside shares a 1 would be taken for one.
 func yes(b bool) Cell {
 	if b {
 		return str("yes")
@@ -104,5 +109,7 @@ func maybeYes(m records.Maybe[bool]) Cell {
 	return yes(m.Value)
 }
 
-// only keeps a number where there is one to speak of.
+// only keeps a number where there is one to speak of. Some figures are plain numbers in
+// the report, with what says whether they mean anything in another field; here both become
+// one cell.
 func only(known bool, v float64) rate.Num { return rate.Num{Value: v, Known: known} }

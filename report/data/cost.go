@@ -7,8 +7,11 @@ import (
 )
 
 // cost is what the batches of a group bear and what a transplant cost (rule "Cost of a
-// transplant"). It has a column for each category, in the order of the ledger, empty
-// where the book has no money of it: what is not written is not 0.
+// transplant"). It has a column for each category, in the order of the ledger, empty where
+// the book has no money of it: what is not written is not 0. carried is what came over
+// with plants potted on from another group, below 0 where it went on with them. Categories
+// and carried add up to total. failed_share is a share of 1 of the money, not of the
+// plants; estimated_share one of the plants.
 func cost(r *report.Report) File {
 	type row = money.Cost
 	columns := join(groupColumns(func(c row) batch.Group { return c.Group }),
@@ -30,8 +33,10 @@ func cost(r *report.Report) File {
 	)...)
 }
 
-// ledger sets the money written beside what batches bear of it (rule "Ledger"): ledger
-// = borne + unborne, line by line.
+// ledger sets the money written beside what batches bear of it (rule "Ledger"): ledger =
+// borne + unborne, line by line. Money is in the book's currency. The trays' yearly charge
+// is a line like the others, though nobody sends a bill for it. unborne is what no batch
+// could bear: heat for an empty house, trays that lay idle.
 func ledger(r *report.Report) File {
 	type row = money.LedgerLine
 	return table("ledger", 2, r.Money.Ledger,

@@ -31,7 +31,9 @@ func (f File) Rows() iter.Seq[[]Cell] {
 	}
 }
 
-// CSV writes the file: UTF-8, RFC 4180, comma, point, CRLF.
+// CSV writes the file: UTF-8, RFC 4180, comma, point, CRLF. Figures are written in full,
+// with a point, whatever the book's own sign is: a file is read by programs, and what a
+// page rounds is found again here. Text is guarded against being read as a formula.
 func (f File) CSV() ([]byte, error) {
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
@@ -88,10 +90,12 @@ func inOrder[T any](rows []T, keys []column[T]) []int {
 	return order
 }
 
-// join puts columns of several makers into one list.
+// join puts columns of several makers into one list. Tables by group share their first
+// columns, and rates their last.
 func join[T any](lists ...[]column[T]) []column[T] { return slices.Concat(lists...) }
 
-// withBatches keeps the rows that rest on any batch at all.
+// withBatches keeps the rows that rest on any batch at all. A group may exist in a room
+// for the sake of another of its figures; here a row of nothing would only look like a 0.
 func withBatches[T any](rows []T, batches func(T) int) []T {
 	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return batches(r) == 0 })
 }

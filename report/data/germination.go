@@ -8,7 +8,10 @@ import (
 )
 
 // emergence has a row for each group (rule "Emergence"); what is of a seed stands where
-// the group has one number of seeds a cell (rule "Per seed").
+// the group has one number of seeds a cell (rule "Per seed"). low and high are the ends of
+// the interval, empty where there are too few batches; rho and df say how wide scatter
+// made it. trays counts those that were counted apart. batches are those that enter the
+// rate: a batch with no usable count is in none of these numbers.
 func emergence(r *report.Report) File {
 	type row = germination.Emergence
 	return table("emergence", 5, r.Germination.Emergence, join(
@@ -30,7 +33,10 @@ func emergence(r *report.Report) File {
 		})...)
 }
 
-// differences sets each variety against the others of its crop (rule "Varieties").
+// differences sets each variety against the others of its crop (rule "Varieties"). A
+// difference is in shares of 1 and is signed: above 0 more came up than of the others.
+// Where no like sowings stand on the other side, difference is empty and the verdict says
+// why.
 func differences(r *report.Report) File {
 	type row = germination.Difference
 	return table("differences", 3, r.Germination.Differences,
@@ -46,8 +52,11 @@ func differences(r *report.Report) File {
 	)
 }
 
-// lots sets what came up of a lot against its packet, a seed (rule "Lots"). cells_looked_at
-// and came_up are cells: seeds are not counted.
+// lots sets what came up of a lot against its packet, a seed (rule "Lots").
+// cells_looked_at and came_up are cells: seeds are not counted. label, allowance and
+// minimum are shares of 1. rate, low and high speak of one seed, so they are empty where
+// cells held several: a full cell hides how many of its seeds failed. below is empty where
+// there was nothing to compare.
 func lots(r *report.Report) File {
 	type row = germination.Lot
 	return table("lots", 1, r.Germination.Lots,
@@ -67,8 +76,10 @@ func lots(r *report.Report) File {
 	)
 }
 
-// timing is how fast groups came up (rule "Timing"). A group without any T50
-// has no row; pages say why.
+// timing is how fast groups came up (rule "Timing"). A group without any T50 has no row;
+// pages say why. Days run from sowing and are parts of days, as a straight line between
+// two counts gives them. earliest and latest are the fastest and the slowest batch, not an
+// interval.
 func timing(r *report.Report) File {
 	type row = germination.Timing
 	return table("timing", 5, withBatches(r.Germination.Timing, func(t row) int { return t.Batches }), join(
@@ -82,7 +93,9 @@ func timing(r *report.Report) File {
 		})...)
 }
 
-// losses is what died by the cause written; an empty cause is none written.
+// losses is what died by the cause written; an empty cause is none written. Cells are
+// those of the column lost in counts.csv, so a loss that nobody wrote is not here, also
+// where a later count found fewer. A batch that lost to two causes counts with both.
 func losses(r *report.Report) File {
 	type row = germination.Loss
 	return table("losses", 3, r.Germination.Losses,
@@ -94,7 +107,9 @@ func losses(r *report.Report) File {
 	)
 }
 
-// weeks is what came up by week of sowing, ISO 8601 (rule "Losses, weeks, chambers").
+// weeks is what came up by week of sowing, ISO 8601 (rule "Losses, weeks, chambers"). The
+// week is that of the sowing, not of the count: what it tells of is what the seed met
+// with.
 func weeks(r *report.Report) File {
 	type row = germination.Week
 	return table("weeks", 3, r.Germination.Weeks, join(
@@ -107,7 +122,9 @@ func weeks(r *report.Report) File {
 }
 
 // climate is what came up by how warm the days' highs were, in bands of Celsius, all
-// seasons together (rule "Climate").
+// seasons together (rule "Climate"). band is the lower end of the band of highs; the
+// lowest band has a number of its own far below. what is one word today and leaves room
+// for another reading in the same table.
 func climate(r *report.Report) File {
 	type row = germination.Climate
 	return table("climate", 3, r.Germination.Climate, join(
@@ -129,6 +146,8 @@ func emergedColumns[T any](of func(T) rate.Rate) []column[T] {
 }
 
 // chambers is how warm each chamber was and what came up of batches that stood in it.
+// Readings are all of the season's, whether a batch stood there or not; a chamber with
+// readings and no batch has a row without emergence.
 func chambers(r *report.Report) File {
 	type row = germination.Chamber
 	return table("chambers", 2, r.Germination.Chambers,

@@ -10,7 +10,9 @@ import (
 )
 
 // quality is the latest looks of a group (rule "Looks"). s1 to s5 are plants; looks that
-// write only how many are fit have none of them.
+// write only how many are fit have none of them. usable is a share of the plants looked
+// at; a look that gave one overall mark is in none of these numbers and stands in the
+// records alone.
 func quality(r *report.Report) File {
 	type row = plants.Quality
 	columns := join(groupColumns(func(q row) batch.Group { return q.Group }),
@@ -24,8 +26,9 @@ func quality(r *report.Report) File {
 	return table("quality", 5, withBatches(r.Plants.Quality, func(q row) int { return q.Batches }), append(columns, shareColumns("usable", func(q row) rate.Rate { return q.Rate })...)...)
 }
 
-// leeway is how many plants were still fit, by days past the planned date (rule
-// "Leeway"). An empty crop stands for all crops.
+// leeway is how many plants were still fit, by days past the planned date (rule "Leeway").
+// An empty crop stands for all crops. days_late is the first day of its band, 0 for all
+// looks up to the planned day. All seasons are taken together, as few batches ever wait.
 func leeway(r *report.Report) File {
 	type row = plants.Leeway
 	return table("leeway", 3, r.Plants.Leeway, join(
@@ -40,7 +43,9 @@ func leeway(r *report.Report) File {
 }
 
 // usable is usable plants of cells sown (rule "Usable plants"). A group of which no batch
-// was measured has no cells and no plants here, not 0.
+// was measured has no cells and no plants here, not 0. left_out are batches of the group
+// of which no full number is known; they are told so that a rate of few batches is seen to
+// rest on few.
 func usable(r *report.Report) File {
 	type row = plants.Usable
 	share := func(u row) rate.Rate { return u.Rate }
@@ -59,7 +64,8 @@ func usable(r *report.Report) File {
 		})...)
 }
 
-// shareColumns are a rate with its interval.
+// shareColumns are a rate with its interval. Both ends are empty where there is no
+// interval, never 0 and 1: a share of unknown width is not one of full width.
 func shareColumns[T any](name string, of func(T) rate.Rate) []column[T] {
 	return []column[T]{
 		{name, func(t T) Cell { return maybe(of(t).Share) }},

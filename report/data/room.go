@@ -5,7 +5,9 @@ import (
 	"traybook/report/room"
 )
 
-// load is how full each place was over a season (rule "Room").
+// load is how full each place was over a season (rule "Room"). Benches are in places,
+// chambers and tray codes in trays. capacity, days_over and growth_left are empty where it
+// is not written what a place holds; one that nothing stood in has no row.
 func load(r *report.Report) File {
 	type row = room.Load
 	return table("room", 2, r.Room.Load,
@@ -19,7 +21,8 @@ func load(r *report.Report) File {
 	)
 }
 
-// inUse is the level of each place from a day until its next row (rule "Room").
+// inUse is the level of each place from a day until its next row (rule "Room"). Steps, not
+// days: a level holds until the next row of its place, so a quiet winter takes one.
 func inUse(r *report.Report) File {
 	type row = room.InUse
 	return table("in_use", 2, r.Room.InUse,

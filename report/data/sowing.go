@@ -7,7 +7,8 @@ import (
 )
 
 // sow is how much to sow, for what one sowing is usually asked for and for 100 plants
-// (rule "How much to sow").
+// (rule "How much to sow"). Whole cells and trays, rounded up: part of a tray is a tray on
+// the bench. Empty where no one sowing of a size worth making is that sure.
 func sow(r *report.Report) File {
 	type row = sowing.Row
 	return table("sowing", 4, r.Sowing.Sowing,
@@ -29,7 +30,9 @@ func sow(r *report.Report) File {
 }
 
 // balance is what each crop of a season gave beside what was wanted (rule "What to sow
-// more of").
+// more of"). Only batches that have ended and say both what was wanted and what they gave.
+// short and left_over are added up batch by batch, so one batch's plenty does not hide the
+// want of another.
 func balance(r *report.Report) File {
 	type row = sowing.Balance
 	return table("balance", 2, r.Sowing.Balance,

@@ -8,7 +8,9 @@ import (
 
 // payback has a row for each pair of codes, the dearer first (rule "Pair"): what one has
 // over the other and whether that pays its price (rules "Gain a use", "The average tray",
-// "Break-even").
+// "Break-even"). Gain and its ends are money a use of one tray; difference and its ends
+// are usable plants a cell, so that trays of other sizes read alike. Where the matches are
+// too few to tell, the columns that rest on them are empty.
 func payback(r *report.Report) File {
 	type row = trays.Payback
 	c := func(name string, of func(row) rate.Num) column[row] {
@@ -44,7 +46,10 @@ func payback(r *report.Report) File {
 }
 
 // decision is how many more trays of each pair to buy, and what would flip it (rules "How
-// many to buy", "What would flip it"). Without an answer owned stands alone.
+// many to buy", "What would flip it"). Without an answer owned stands alone. The columns
+// from flip_price on say at what value the first tray stops to pay, those from fewer_price
+// on where the last of those to buy does. An empty one means that no value of that thing
+// alone would change the answer.
 func decision(r *report.Report) File {
 	type row = trays.Decision
 	columns := []column[row]{
@@ -80,7 +85,9 @@ func decision(r *report.Report) File {
 	return table("decision", 2, r.Trays.Decisions, columns...)
 }
 
-// buyIf is how many to buy if the other's life and a plant's value were others (rule "If").
+// buyIf is how many to buy if the other's life and a plant's value were others (rule
+// "If"). The life of the other is a factor of the written one, 1 for as written. The pages
+// show the same rows as a table of four by two or three.
 func buyIf(r *report.Report) File {
 	type row = trays.BuyIf
 	return table("buy_if", 4, r.Trays.BuyIf,
@@ -94,7 +101,9 @@ func buyIf(r *report.Report) File {
 	)
 }
 
-// matches are the sowings side by side that payback rests on (rule "Matched sowings").
+// matches are the sowings side by side that payback rests on (rule "Matched sowings"). A
+// match may take several batches on a side: their cells and plants are added up.
+// difference is plants a cell, the tray's rate less the other's.
 func matches(r *report.Report) File {
 	type row = trays.Match
 	return table("matches", 3, r.Trays.Matches,
@@ -113,8 +122,10 @@ func matches(r *report.Report) File {
 	)
 }
 
-// nextTray has a row for each tray that could be bought beyond those owned (rule "The
-// next tray").
+// nextTray has a row for each tray that could be bought beyond those owned (rule "The next
+// tray"). uses are a season's mean over the seasons gone through; a further tray is taken
+// only when all before it are out. The columns of what pays are empty where the worth of a
+// tray is not known.
 func nextTray(r *report.Report) File {
 	type row = trays.NextTray
 	return table("next_tray", 3, r.Trays.NextTray,
@@ -131,7 +142,8 @@ func nextTray(r *report.Report) File {
 	)
 }
 
-// trial is how many sowing dates would tell a difference (rule "Trial").
+// trial is how many sowing dates would tell a difference (rule "Trial"). Dates, not trays:
+// what is sown on one day shares the day, and more trays of it tell little more.
 func trial(r *report.Report) File {
 	type row = trays.Trial
 	return table("trial", 4, r.Trays.Trial,

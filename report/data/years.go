@@ -6,7 +6,10 @@ import (
 )
 
 // changes sets each season beside the one before, the farm's (an empty crop) and each
-// crop's, in parts that add up (rules "Year over year", "Interval of a change").
+// crop's, in parts that add up (rules "Year over year", "Interval of a change"). same,
+// other_kinds and other_crops add up to change. other_crops is empty for a row of one
+// crop. low, high and verdict speak of what like sowings did: the rest is what was grown,
+// of which there is no chance to speak.
 func changes(r *report.Report) File {
 	type row = years.Change
 	return table("years", 4, r.Years.Years,
@@ -29,6 +32,9 @@ func changes(r *report.Report) File {
 }
 
 // heating is each season's heat beside its cold (rule "Heating and the weather").
+// Degree-days are of Celsius, whatever the book writes. Fuel is empty unless all bills for
+// heat in the book have a quantity in one unit: a part of the fuel over all of the cold
+// would seem thrifty.
 func heating(r *report.Report) File {
 	type row = years.Heating
 	return table("heating", 1, r.Years.Heating,
