@@ -20,7 +20,8 @@ type chamberPart struct {
 	Usual *table
 }
 
-// chamberPart is nil where nothing is written of a chamber.
+// chamberPart is nil where nothing is written of a chamber. What is written of a chamber
+// is a reading, or a batch that stood in it by name.
 func (p *page) chamberPart(season int) *chamberPart {
 	rows := batch.Filter(p.r.Germination.Chambers, func(c germination.Chamber) bool { return c.Season == season })
 	if len(rows) == 0 {
@@ -36,6 +37,8 @@ func (p *page) chamberPart(season int) *chamberPart {
 }
 
 // chamberLoad says how full the chambers were, on the fullest day and beyond what fits.
+// All chambers together have one capacity, so they are told together; without a day out of
+// the chamber nobody knows how long a tray stood there.
 func (p *page) chamberLoad(season int) template.HTML {
 	for _, l := range p.r.Room.Load {
 		if l.Season != season || l.Kind != room.ChamberPlace {
@@ -78,7 +81,8 @@ func (p *page) chamberTable(season int, rows []germination.Chamber) *table {
 // figure is marked; common practice, no source.
 const mostlyOutside = 0.5
 
-// chamberCrops sets the readings beside what each crop usually likes.
+// chamberCrops sets the readings beside what each crop usually likes. Readings are those
+// of the days on which a batch of the crop stood there, not of the whole season.
 func (p *page) chamberCrops(c germination.Chamber) *table {
 	t := p.table("chamber-crops-"+slug(c.Chamber), say("Crops in %s beside their usual range", chamberName(c.Chamber)), "", plain("Crop"),
 		nums("Batches", "Usual", "Mean while there", "Readings outside"))
@@ -100,8 +104,9 @@ func (p *page) chamberCrops(c germination.Chamber) *table {
 // degrees Celsius.
 var usualTemps = []float64{10, 15, 20, 25, 30, 35}
 
-// usualDays is how long the crops that stood in the chambers take at what
-// temperature, in the trade's own table.
+// usualDays is how long the crops that stood in the chambers take at what temperature, in
+// the trade's own table. They come from trials under even warmth and are shown so that a
+// grower can see whether a chamber was slow for its temperature.
 func (p *page) usualDays(rows []germination.Chamber) *table {
 	var heads []string
 	for _, c := range usualTemps {
@@ -130,7 +135,8 @@ func (p *page) usualDays(rows []germination.Chamber) *table {
 	return t
 }
 
-// emergenceDayCell is the days at one temperature, above the share of sound seedlings.
+// emergenceDayCell is the days at one temperature, above the share of sound seedlings. A
+// temperature at which none came up has a dash too: the source tells no days for it.
 func emergenceDayCell(tested []trade.EmergenceDay, celsius float64) cell {
 	for _, d := range tested {
 		if d.TempC == celsius && d.Days.Known {

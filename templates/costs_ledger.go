@@ -16,7 +16,8 @@ type ledgerPart struct {
 	Why   []template.HTML
 }
 
-// ledgerPart is nil where nothing was spent.
+// ledgerPart is nil where nothing was spent. Each line that no batch bears has its reason,
+// so that nothing spent goes without being told where.
 func (p *page) ledgerPart(season int) *ledgerPart {
 	t := p.ledgerRows(season)
 	if t.Empty() {
@@ -50,7 +51,8 @@ func (p *page) ledgerSum(season int) (sum money.LedgerLine) {
 	return sum
 }
 
-// ledgerRows sets what was spent beside what batches bear of it, a category a row.
+// ledgerRows sets what was spent beside what batches bear of it, a category a row. A
+// refund may bring a category below 0, for which the axis then has room on the left.
 func (p *page) ledgerRows(season int) *rows {
 	low, high := 0.0, 0.0
 	var lines []money.LedgerLine

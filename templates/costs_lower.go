@@ -24,7 +24,9 @@ type lowerPart struct {
 const failedCells money.Category = "failed cells"
 
 // leverOf is what would lower a cost most: the category that takes most of it, or fewer
-// failed cells where those took as much; empty where no part is known.
+// failed cells where those took as much; empty where no part is known. Failed cells cut
+// across the categories: what was sown into them took seed, mix, labour and room alike. So
+// they are weighed against the largest single part.
 func (p *page) leverOf(c money.Cost) money.Category {
 	parts, total := p.largestParts(c), c.Behind.Total()
 	switch {
@@ -36,7 +38,9 @@ func (p *page) leverOf(c money.Cost) money.Category {
 	return parts[0].Category
 }
 
-// lowerPart says of a season what would lower its costs; nil where nothing can be told.
+// lowerPart says of a season what would lower its costs; nil where nothing can be told. It
+// names what is largest, not what is easiest: only the grower knows what can be done about
+// it.
 func (p *page) lowerPart(season int) *lowerPart {
 	c, _ := p.r.Money.Season(season)
 	part := &lowerPart{Title: leverTitle(p.leverOf(c))}
@@ -63,8 +67,9 @@ func leverTitle(lever money.Category) template.HTML {
 	return "What would lower it"
 }
 
-// levers are what would lower the cost of a season's crops, that of the most money
-// first, with the crops of batches enough that it holds for.
+// levers are what would lower the cost of a season's crops, that of the most money first,
+// with the crops of batches enough that it holds for. Crops of few batches are left out,
+// as one that failed would send the reader after the wrong thing.
 func (p *page) levers(season int) (levers []money.Category, crops map[money.Category][]money.Cost) {
 	rows := batch.Filter(money.InSeason(p.r.Money.Crops, season), func(c money.Cost) bool { return !fewCosts(c) && p.leverOf(c) != "" })
 	slices.SortStableFunc(rows, func(a, b money.Cost) int { return cmp.Compare(b.Behind.Total(), a.Behind.Total()) })
@@ -103,7 +108,9 @@ func andMore(n int) template.HTML {
 // lostMoney is what failed cells took of what stands behind a cost.
 func lostMoney(c money.Cost) float64 { return c.FailedShare.Or(0) * c.Behind.Total() }
 
-// failedWords names the crops with which most money went into failed cells.
+// failedWords names the crops with which most money went into failed cells. Here crops are
+// ranked by money, not by share: a small crop that failed whole may have cost less than a
+// tenth of a large one.
 func (p *page) failedWords(season int) template.HTML {
 	rows := money.InSeason(p.r.Money.Crops, season)
 	slices.SortStableFunc(rows, func(a, b money.Cost) int { return cmp.Compare(lostMoney(b), lostMoney(a)) })
@@ -120,7 +127,9 @@ func (p *page) failedWords(season int) template.HTML {
 	return say("In %s %s went into cells that gave no usable plant, most of it with %s. Look there first for what went wrong.", words.Year(season), p.money.Sum(lostMoney(all)), list(crops))
 }
 
-// unpricedWords names the trays of a season that bear no charge, for want of a price.
+// unpricedWords names the trays of a season that bear no charge, for want of a price. A
+// tray without a count bears nothing either, as nobody knows over how many uses its price
+// is spread.
 func (p *page) unpricedWords(season int) template.HTML {
 	if !p.r.Money.Has[money.TrayCharge] {
 		return "No tray has both a price and a count in trays.csv, so no cost here holds a tray."

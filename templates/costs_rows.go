@@ -13,8 +13,10 @@ import (
 	"traybook/templates/draw"
 )
 
-// costCrops is what a plant of each crop cost and of what, the dearest first; crops of
-// too few batches stand below a line.
+// costCrops is what a plant of each crop cost and of what, the dearest first; crops of too
+// few batches stand below a line. The scale of the parts is set by the crops that can be
+// judged, where there are any: one odd batch would press the others' bars together. Money
+// without a plant to bear it stands in a note.
 func (p *page) costCrops(season int) *rows {
 	all, before := money.InSeason(p.r.Money.Crops, season), p.costsBefore(p.r.Money.Crops, season)
 	lines := figured(all)
@@ -51,7 +53,9 @@ func (p *page) costCrops(season int) *rows {
 	return t.rows
 }
 
-// partsCell draws the parts of a plant's cost, with their numbers for a reader.
+// partsCell draws the parts of a plant's cost, with their numbers for a reader. The
+// columns have no numbers of their own on paper or screen, so they stand beside the
+// drawing for who hears the page.
 func (p *page) partsCell(grid string, parts []float64, most float64, hollow bool) template.HTML {
 	numbers := make([]string, len(parts))
 	for i, v := range parts {
@@ -60,8 +64,9 @@ func (p *page) partsCell(grid string, parts []float64, most float64, hollow bool
 	return say(`<span class="vh">%s</span>%s`, list(numbers), draw.Axis{ID: grid, Max: 1}.Row(draw.Columns(parts, most, hollow)))
 }
 
-// partHeads are the parts of a cost that have a column, and what a plant's cost is made
-// of in that order. What has none stands in the last, where there is any.
+// partHeads are the parts of a cost that have a column, and what a plant's cost is made of
+// in that order. What has none stands in the last, where there is any, with what came over
+// with plants from another season; below 0 it shows as nothing.
 func (p *page) partHeads() (heads []string, each func(money.Cost) []float64) {
 	var own []money.Category
 	rest := false
@@ -92,7 +97,9 @@ func (p *page) partHeads() (heads []string, each func(money.Cost) []float64) {
 // costColumns are the parts that have a column of their own.
 var costColumns = []money.Category{records.Seed, records.Mix, records.Labour, records.Heat, money.TrayCharge}
 
-// costGroups is what a plant and a cell of each variety cost by tray, crop by crop.
+// costGroups is what a plant and a cell of each variety cost by tray, crop by crop. A cell
+// is told beside the plant: what dear seed in few cells and poor emergence in many have in
+// common does not show in the plant alone.
 func (p *page) costGroups(season int) *rows {
 	all, before := money.InSeason(p.r.Money.Cost, season), p.costsBefore(p.r.Money.Cost, season)
 	lines := figured(all)
@@ -118,7 +125,8 @@ func (p *page) costGroups(season int) *rows {
 	return t.rows
 }
 
-// costSizes is the same by cells and kind of tray, all crops together.
+// costSizes is the same by cells and kind of tray, all crops together. Trays without a
+// price are named beneath, since they look cheap for want of one.
 func (p *page) costSizes(season int) *rows {
 	all, before := money.InSeason(p.r.Money.Sizes, season), p.costsBefore(p.r.Money.Sizes, season)
 	lines := figured(all)
@@ -131,7 +139,8 @@ func (p *page) costSizes(season int) *rows {
 	return t.rows
 }
 
-// costMonths is a season's ended batches by the month in which they ended.
+// costMonths is a season's ended batches by the month in which they ended. No month has a
+// tick of the season before: what was grown in it was another thing.
 func (p *page) costMonths(season int) *rows {
 	months := p.monthsOf(season)
 	var costs []money.Cost
@@ -150,8 +159,9 @@ func (p *page) monthsOf(season int) []money.Month {
 	return batch.Filter(p.r.Money.Months, func(m money.Month) bool { return m.Season == season && m.PerTransplant.Known && !handedOn(m.Cost) })
 }
 
-// monthTitle names the dearest and the cheapest month to set out in, of those with
-// batches enough.
+// monthTitle names the dearest and the cheapest month to set out in, of those with batches
+// enough. Fewer than two months with batches enough are nothing to compare. Costs that are
+// written alike count as alike.
 func (p *page) monthTitle(season int) template.HTML {
 	months := batch.Filter(p.monthsOf(season), func(m money.Month) bool { return !fewCosts(m.Cost) })
 	if len(months) < 2 {
@@ -165,7 +175,9 @@ func (p *page) monthTitle(season int) template.HTML {
 	return say("Plants set out in %s were the dearest, in %s the cheapest", dear.First.Month(), cheap.First.Month())
 }
 
-// costSeasons sets the seasons beside one another, the page's own in heavier type.
+// costSeasons sets the seasons beside one another, the page's own in heavier type. It
+// stands last and warns, since a season's mean says more of what was grown than of how
+// well.
 func (p *page) costSeasons(season int) *rows {
 	of := p.r.Money.Seasons
 	t := p.costRows("seasons", "n3", p.seasonsCaption(), "", col{Width: "c-name2", Head: "Season"}, of, number("Failed"), number("A cell"), number("Batches"))

@@ -26,7 +26,8 @@ func handedOn(c money.Cost) bool {
 func estimated(c money.Cost) bool { return c.EstimatedShare.Known && c.EstimatedShare.Value >= 0.005 }
 func guessed(c money.Cost) bool   { return c.EstimatedShare.Or(0) > 0.5 }
 
-// fewCosts reports whether a cost rests on too few batches to be judged.
+// fewCosts reports whether a cost rests on too few batches to be judged. It asks for
+// batches with a plant to bear the cost, as those without enter none.
 func fewCosts(c money.Cost) bool { return c.Rests < rate.FewBatches }
 
 // costTable is rows of costs on one axis: each has what a plant cost, drawn beside what
@@ -42,7 +43,8 @@ type costTable struct {
 const farDearer = 1.5
 
 // costAxis is an axis from 0 for all rows, or where the dearest would make slivers of the
-// others, for nine in ten.
+// others, for nine in ten. What goes beyond it is cut with a slit, so that it is seen to
+// be longer than it is drawn.
 func (p *page) costAxis(id string, of []money.Cost) draw.Axis {
 	var each []float64
 	for _, c := range of {
@@ -78,7 +80,8 @@ func (p *page) costRows(id, class string, caption template.HTML, data string, fi
 // number is a narrow column of numbers.
 func number(head template.HTML) col { return col{Width: "c-n2", Class: "n", Head: head} }
 
-// told is what a plant cost, drawn, with the season before as a tick.
+// told is what a plant cost, drawn, with the season before as a tick. A dash stands for a
+// cost that is not known. One below 0, where more came back than was spent, has no bar.
 func (t costTable) told(c money.Cost, before rate.Num) template.HTML {
 	if !c.PerTransplant.Known {
 		return say("<b>%s</b>", words.None)

@@ -45,7 +45,8 @@ func costsView(p *page) any {
 }
 
 // ownCost is the finding with what only this page tells: all parts, beside those of the
-// season before, and what all batches bear.
+// season before, and what all batches bear. The front page tells the three largest parts;
+// here all have a bar, with a tick for the season before.
 func (p *page) ownCost(season int) finding {
 	f := p.costFinding(season)
 	c, _ := p.r.Money.Season(season)
@@ -68,7 +69,9 @@ func batchesOf(some, all int, done string) template.HTML {
 	return say("%s of %s %s", words.Whole(some), words.Batches(all), done)
 }
 
-// inAll is what all batches of a season bear, and a cell of them.
+// inAll is what all batches of a season bear, and a cell of them. Money that came with
+// plants potted on from another season is in the sum and was spent before; what went on
+// with such plants is not in it.
 func (p *page) inAll(c money.Cost) template.HTML {
 	out := say("In all %s fell on %s", p.money.Sum(c.Total.Value), theBatches(c.Batches))
 	if c.PerCell.Known {
@@ -93,6 +96,8 @@ func theBatches(n int) string {
 }
 
 // allParts is the parts of a plant's cost as bars, those of the season before as ticks.
+// Parts below what can be written as money are left out, as they would be bars of nothing
+// beside 0.00.
 func (p *page) allParts(c money.Cost) template.HTML {
 	before, _ := p.r.Money.Season(p.before(c.Season))
 	parts := p.largestParts(c)
@@ -132,7 +137,8 @@ func dearest(a, b money.Cost) int {
 }
 
 // dearTitle names the dearest crop and the cheapest, of those with batches enough and a
-// cost that is not mostly guessed.
+// cost that is not mostly guessed. Crops whose plants are mostly estimated are left out: a
+// guess of plants makes a guess of the cost of each.
 func (p *page) dearTitle(season int) template.HTML {
 	rows := slices.DeleteFunc(money.InSeason(p.r.Money.Crops, season), func(c money.Cost) bool {
 		return fewCosts(c) || !c.PerTransplant.Known || guessed(c) || handedOn(c)

@@ -21,7 +21,8 @@ func (t *rows) byCrop() (crops []string) {
 }
 
 // take is the groups of a crop; the first row of each stays and says how many more there
-// are.
+// are. The crop's first row keeps its place and its link, so that the page still names
+// every crop.
 func (t *rows) take(crop, at string) piece {
 	taken := *t
 	taken.Groups, taken.Notes = nil, nil
@@ -46,6 +47,8 @@ type inGroup struct {
 	rowOf
 }
 
+// rest leaves so many bytes of rows and gives the others as tables like it. Groups that
+// are cut in two keep their line in both.
 func (t *rows) rest(most int) (others []piece, kept int) {
 	var all []inGroup
 	for i, g := range t.Groups {
@@ -80,6 +83,8 @@ func (t *rows) grouped(of []inGroup) (out []rowGroup) {
 	return out
 }
 
+// moved is the table as it stands on a page one folder further down: every address in it
+// leads one step up first.
 func (t *rows) moved(from string) piece {
 	to := *t
 	to.Caption, to.Notes, to.Cols, to.Groups = deeper(t.Caption, from), deeperAll(t.Notes, from), slices.Clone(t.Cols), slices.Clone(t.Groups)
@@ -122,6 +127,8 @@ func (t *table) take(crop, _ string) piece {
 	return &taken
 }
 
+// rest leaves so many bytes of rows; notes stay with the first part, which says what holds
+// for all.
 func (t *table) rest(most int) (others []piece, kept int) {
 	var all []row
 	for _, b := range t.Bodies {
@@ -140,6 +147,8 @@ func (t *table) rest(most int) (others []piece, kept int) {
 	return others, len(parts[0])
 }
 
+// moved is the table on a page one folder further down, cell by cell, since any cell may
+// hold a link.
 func (t *table) moved(from string) piece {
 	to := *t
 	to.Caption, to.Notes, to.Bodies = deeper(t.Caption, from), deeperAll(t.Notes, from), nil
@@ -183,6 +192,7 @@ func (f *figure) take(string, string) piece {
 	return &taken
 }
 
+// rest is none: a drawing cannot be cut.
 func (f *figure) rest(int) ([]piece, int) { return nil, 0 }
 
 func (f *figure) moved(from string) piece {

@@ -11,6 +11,8 @@ import (
 )
 
 // cutByNumber leaves of the largest pieces the first rows, until the page is short enough.
+// It is the last resort, after the pieces of single crops have moved to pages of their
+// own.
 func (p *page) cutByNumber(at string, pieces []piece) {
 	for range pieces { // each is cut once at most: what is left of it is small enough
 		total := sizeOf(pieces)
@@ -22,7 +24,8 @@ func (p *page) cutByNumber(at string, pieces []piece) {
 	}
 }
 
-// cutRows moves the rows past so many bytes to pages of their own.
+// cutRows moves the rows past so many bytes to pages of their own. Each page links to all
+// its sisters, with the numbers of the rows that it holds.
 func (p *page) cutRows(of piece, most int) {
 	others, kept := of.rest(most)
 	if len(others) == 0 {

@@ -34,7 +34,8 @@ func (p *page) costFinding(season int) finding {
 	return f
 }
 
-// costTitle names the largest part of a plant's cost.
+// costTitle names the largest part of a plant's cost. It names a fraction where one is
+// near, as half of a cost is quicker read than 51 %.
 func (p *page) costTitle(c money.Cost) template.HTML {
 	parts := p.largestParts(c)
 	if len(parts) == 0 {
@@ -64,7 +65,9 @@ func (p *page) largestParts(c money.Cost) []costPart {
 	return parts
 }
 
-// costParts names the three largest parts and what failed cells took.
+// costParts names the three largest parts and what failed cells took. Parts are of the
+// batches that the cost rests on, so they add up to what a plant cost. Failed cells are no
+// part beside them: they cut across all.
 func (p *page) costParts(c money.Cost) template.HTML {
 	each := c.PerTransplant.Value
 	if each <= 0 {
@@ -142,7 +145,8 @@ func estimatedWords(c money.Cost) template.HTML {
 	return say(", %s of them estimated or from batches written only in part", words.Percent(c.EstimatedShare.Value))
 }
 
-// costBefore is the cost in the last finished season before.
+// costBefore is the cost in the last finished season before. A season under way is not
+// taken: its early sowings are dear.
 func (p *page) costBefore(season int) template.HTML {
 	for _, before := range slices.Backward(p.r.Batches.Seasons) {
 		if c, _ := p.r.Money.Season(before); before < season && c.PerTransplant.Known && p.r.Batches.Finished(before) {

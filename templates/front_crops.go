@@ -78,7 +78,8 @@ func (p *page) cropCaption(season int, costs bool) template.HTML {
 	return out
 }
 
-// cropLines gathers the crops of a season.
+// cropLines gathers the crops of a season. Crops that nobody counted stand behind those
+// with a share, by name; a crop is never left out for want of a figure.
 func (p *page) cropLines(season int) []cropLine {
 	before := p.before(season)
 	var lines []cropLine

@@ -81,7 +81,8 @@ func plantList(of []sowing.Balance, plants func(sowing.Balance) float64) templat
 	return list(out)
 }
 
-// byLotWords names the crops that were short by one seed lot alone.
+// byLotWords names the crops that were short by one seed lot alone. More of the same seed
+// would not have helped, so these are not among what to sow more of.
 func (p *page) byLotWords(of []sowing.Balance) template.HTML {
 	var out []template.HTML
 	for _, b := range of {
@@ -99,7 +100,9 @@ func (p *page) byLotWords(of []sowing.Balance) template.HTML {
 	return say("Short by one seed lot alone, so question the lot before sowing more: %s.", list(out))
 }
 
-// sowSide is the cells that being sure of 100 plants takes, of the crops most short.
+// sowSide is the cells that being sure of 100 plants takes, of the crops most short. The
+// line marks the hundred plants: what lies beyond it is sown to be sure, and mostly left
+// over.
 func (p *page) sowSide(season int) template.HTML {
 	short, _ := p.r.Sowing.Named(season)
 	var bars []bar
@@ -114,7 +117,8 @@ func (p *page) sowSide(season int) template.HTML {
 	return barTable(say("Cells to sow to be sure of 100 plants, %s times in 100; the line marks 100", words.Fixed(100*p.r.Book.Settings.SureOfTarget, 0)), bars, 100)
 }
 
-// cellsPer100 is the most cells that any group of a crop takes for 100 plants.
+// cellsPer100 is the most cells that any group of a crop takes for 100 plants. The worst
+// of its trays and varieties is told, so that it is enough in any.
 func (p *page) cellsPer100(crop string) (cells int, ok bool) {
 	for _, r := range p.r.Sowing.Sowing {
 		if r.Crop == crop && r.CellsPer100.Known {

@@ -14,6 +14,7 @@ import (
 )
 
 // upFinding answers the first question of a season: what came up, and what did badly.
+// Emergence is of cells, not of seeds: a cell sown with three seeds counts once.
 func (p *page) upFinding(season int) finding {
 	total := p.r.Germination.Seasons[season]
 	if !total.Share.Known {
@@ -30,7 +31,9 @@ func (p *page) upFinding(season int) finding {
 	return f
 }
 
-// upTitle is the finding: varieties that stand apart before crops that do.
+// upTitle is the finding: varieties that stand apart before crops that do. A variety can
+// be changed on the next order, a crop cannot, so varieties come first. Verdicts that hang
+// on a single seed lot name no variety here.
 func (p *page) upTitle(season int, total rate.Rate) template.HTML {
 	lower, higher := p.apart(season, rate.ClearlyLower), p.apart(season, rate.ClearlyHigher)
 	worst, best := p.r.Germination.NamedCrops(season)
@@ -102,7 +105,8 @@ func (p *page) cropList(of []germination.Emergence, most int) template.HTML {
 }
 
 // apartSentence tells each variety that came up clearly lower or higher than the rest of
-// its crop.
+// its crop. Differences are in cells of a hundred against the crop's other varieties in
+// like sowings, over all seasons so far: one season seldom tells.
 func (p *page) apartSentence(season int) template.HTML {
 	lower, higher := p.apartList(season, rate.ClearlyLower, "fewer"), p.apartList(season, rate.ClearlyHigher, "more")
 	in := say("over the seasons up to %s", words.Year(season))
@@ -137,8 +141,9 @@ func (p *page) apartList(season int, verdict rate.Verdict, how string) template.
 // varietyID is the anchor of a variety's verdict on the page of germination.
 func varietyID(crop, variety string) string { return "variety-" + slug(crop+" "+variety) }
 
-// namedWords names the crops that came up worst and best, where any stood apart from
-// the season's rate (rule "Named crops").
+// namedWords names the crops that came up worst and best, where any stood apart from the
+// season's rate (rule "Named crops"). Crops with several seeds a cell are not named:
+// theirs come up nearly always, whatever the seed.
 func (p *page) namedWords(season int) template.HTML {
 	worst, best := p.r.Germination.NamedCrops(season)
 	word := func(e germination.Emergence) template.HTML {
@@ -163,7 +168,9 @@ func (p *page) sownIn(season int) int {
 	return len(batch.Filter(p.seasons[season], func(b *report.Record) bool { return b.FromSeed }))
 }
 
-// traySide draws the season's rate as a tray of the cells that it sowed most.
+// traySide draws the season's rate as a tray of the cells that it sowed most. A share is
+// easier to see as holes in a tray than as a number. The cells are those of the tray sown
+// most, so it is a tray that the grower knows.
 func (p *page) traySide(season int, total rate.Rate) template.HTML {
 	cells := p.usualCells(season)
 	if cells == 0 {
@@ -179,7 +186,8 @@ func (p *page) traySide(season int, total rate.Rate) template.HTML {
 const mostDrawn = 300
 
 // usualCells is the number of cells of the trays that a season sowed most; 0 where it is
-// unknown or too many to draw.
+// unknown or too many to draw. Trays are counted, not batches; of two sizes sown alike
+// often the larger is drawn, so that the order of the log does not decide.
 func (p *page) usualCells(season int) int {
 	trays := map[int]float64{}
 	best := 0

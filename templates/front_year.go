@@ -20,7 +20,9 @@ type yearPart struct {
 	Caption template.HTML
 }
 
-// yearPart draws a season in the house; nil where nothing stood.
+// yearPart draws a season in the house; nil where nothing stood. Benches stand tall,
+// chambers low, as there is more to see on the first. A band whose log is not kept is left
+// out, and the drawing with it where none is left.
 func (p *page) yearPart(season int) *yearPart {
 	first, last := p.daysOf(season)
 	if last <= first {
@@ -55,7 +57,8 @@ func (p *page) yearPart(season int) *yearPart {
 	return part
 }
 
-// daysOf is from the first sowing of a season to the last of its batches' ends.
+// daysOf is from the first sowing of a season to the last of its batches' ends. An open
+// batch counts up to where it is taken to stand.
 func (p *page) daysOf(season int) (first, last records.Date) {
 	for _, b := range p.seasons[season] {
 		if first == 0 || b.Sown < first {
@@ -75,7 +78,9 @@ func (p *page) load(season int, of room.PlaceKind) (room.Load, bool) {
 	return p.r.Room.Load[i], true
 }
 
-// stoodBand is what stood in a place, with its places as a line and its peak.
+// stoodBand is what stood in a place, with its places as a line and its peak. The band
+// reaches to whichever is higher, the peak or what there is room for, and a little more,
+// so that neither line lies on its edge. Steps before the first day count as of it.
 func (p *page) stoodBand(l room.Load, title, class string, height float64, first, last records.Date) draw.Band {
 	most := l.Peak
 	if l.Capacity.Known {
@@ -102,8 +107,10 @@ func (p *page) stoodBand(l room.Load, title, class string, height float64, first
 	return band
 }
 
-// houseBand is the lowest and highest temperature of each day in the house; a line
-// marks what is too hot for any crop (rule "Alarms").
+// houseBand is the lowest and highest temperature of each day in the house; a line marks
+// what is too hot for any crop (rule "Alarms"). Days without both readings are left out;
+// fewer than two such days are no picture. 0 degrees is always in it, so a mild spring
+// does not look like frost.
 func (p *page) houseBand(first, last records.Date) (draw.Band, bool) {
 	s := p.r.Book.Settings
 	band := draw.Band{Name: "In the house", Class: "temp", Height: 46, Least: math.Inf(1), Most: math.Inf(-1)}
@@ -135,7 +142,8 @@ func (p *page) houseBand(first, last records.Date) (draw.Band, bool) {
 // "Alarms").
 const tooHot = 40
 
-// yearTitle says when the house was fullest.
+// yearTitle says when the house was fullest. Where the capacity is not written the peak is
+// told in trays and nothing is said about how full that was.
 func (p *page) yearTitle(season int) template.HTML {
 	bench, ok := p.load(season, room.BenchPlace)
 	switch {
@@ -175,7 +183,9 @@ func (p *page) yearCaption(season int) template.HTML {
 	return join(out, p.markedWords(season), p.dataLink("in_use"))
 }
 
-// markedWords names the changes that are marked on the drawing by their numbers.
+// markedWords names the changes that are marked on the drawing by their numbers. The
+// numbers are those on the drawing, in order of day; a change outside of its days has
+// none.
 func (p *page) markedWords(season int) template.HTML {
 	first, last := p.daysOf(season)
 	var marked []template.HTML

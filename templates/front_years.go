@@ -10,7 +10,8 @@ import (
 )
 
 // yearsFinding answers how a season compares with the one before it, like sowings with
-// like sowings.
+// like sowings. The large number is of emergence, in cells of a hundred, as that is
+// counted on most farms; the other measures stand on the page of years.
 func (p *page) yearsFinding(season int) finding {
 	c, ok := p.r.Years.Farm(season, years.Emergence)
 	f := finding{Big: "?", What: "against the season before", Side: p.yearsSide(season)}
@@ -30,7 +31,8 @@ func (p *page) yearsFinding(season int) finding {
 	return f
 }
 
-// noEarlier says why a season stands alone.
+// noEarlier says why a season stands alone. A season under way is compared only up to the
+// same day of the year, so the one before may have nothing that counts yet.
 func (p *page) noEarlier(season int) template.HTML {
 	if p.before(season) == 0 {
 		return "It is the first season of the book."

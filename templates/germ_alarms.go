@@ -23,7 +23,9 @@ type spell struct {
 // spellGap is how many days may lie between two alarms of one spell.
 const spellGap = 3
 
-// spells gathers the alarms of a season by place, in order of day.
+// spells gathers the alarms of a season by place, in order of day. A cold night and a cold
+// night two days later are one cold spell to whoever ran the heater. Too warm and too cold
+// never join, nor do two places.
 func spells(alarms []germination.Alarm) []spell {
 	var out []spell
 	for _, a := range alarms {
@@ -58,7 +60,8 @@ func (p *page) alarmSentences(season int) []template.HTML {
 	return out
 }
 
-// spellWords tells a spell: where, when, how bad, and which batches stood there.
+// spellWords tells a spell: where, when, how bad, and which batches stood there. Up to
+// eight batches are named with a link each; more are only counted.
 func (p *page) spellWords(s spell) template.HTML {
 	what, reached := "too warm", "up to"
 	if !s.worst.High {
@@ -91,8 +94,10 @@ func (p *page) placeName(a germination.Alarm) template.HTML {
 // upper writes the first letter of words of ours large.
 func upper(h template.HTML) template.HTML { return template.HTML(capital(string(h))) }
 
-// climateRows sets how warm the house was beside what came up, for the crops that have
-// two bands with batches enough (rule "Climate").
+// climateRows sets how warm the house was beside what came up, for the crops that have two
+// bands with batches enough (rule "Climate"). A crop with one band has nothing to stand
+// beside. The table claims no cause: warm days come with other things, such as a later
+// sowing.
 func (p *page) climateRows() *rows {
 	judged := func(c germination.Climate) bool { return !c.Few() && c.Share.Known }
 	good := batch.Filter(p.r.Germination.Climate, judged)
@@ -122,7 +127,8 @@ func (p *page) climateRows() *rows {
 	return t
 }
 
-// bandWords is a band of highs: 77 to 86 °F.
+// bandWords is a band of highs: 77 to 86 °F. Bands are of Celsius and are written in the
+// book's own degrees.
 func (p *page) bandWords(band int) string {
 	next := map[int]float64{20: 25, 25: 30, 30: 35}
 	s := p.r.Book.Settings

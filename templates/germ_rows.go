@@ -15,7 +15,8 @@ import (
 // verdictOrder is the order in which varieties are told.
 var verdictOrder = []rate.Verdict{rate.ClearlyLower, rate.ClearlyHigher, rate.LowerByLot, rate.HigherByLot, rate.NoDifference}
 
-// verdictWord is a verdict in a grower's words, coloured where it is clear.
+// verdictWord is a verdict in a grower's words, coloured where it is clear. It says what
+// to do and no more than the figures allow: to question a variety is not to drop it.
 func verdictWord(d germination.Difference) template.HTML {
 	switch d.Verdict {
 	case rate.ClearlyLower:
@@ -32,7 +33,9 @@ func verdictWord(d germination.Difference) template.HTML {
 	return "no clear difference"
 }
 
-// verdictRows sets each variety against the other varieties of its crop.
+// verdictRows sets each variety against the other varieties of its crop. Those to act on
+// stand first. The axis is as wide as the widest that can be judged; varieties of too few
+// batches stand in a note by name.
 func (p *page) verdictRows(season int) *rows {
 	all := batch.Filter(p.r.Germination.Differences, func(d germination.Difference) bool { return d.Season == season && d.Difference.Known })
 	largest := 0.05
@@ -92,8 +95,9 @@ func sides(d germination.Difference) template.HTML {
 	return say(`%s<span class="soft"> / %s</span>`, words.Whole(d.Batches), words.Whole(d.OtherBatches))
 }
 
-// groupRows is what came up of each crop and, indented, of its varieties by tray. Crops
-// of too few batches stand below a line.
+// groupRows is what came up of each crop and, indented, of its varieties by tray. Crops of
+// too few batches stand below a line. Within a crop the order is that of the figures, so a
+// variety in two trays stands in two rows beside each other.
 func (p *page) groupRows(season int) *rows {
 	crops := batch.Filter(p.r.Germination.Crops, func(e germination.Emergence) bool { return e.Season == season && e.Share.Known })
 	slices.SortStableFunc(crops, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
@@ -124,6 +128,7 @@ func (p *page) groupRows(season int) *rows {
 	return t
 }
 
+// groupCaption is the key to the marks; only kinds of tray that the season used are in it.
 func (p *page) groupCaption(season int) template.HTML {
 	kinds := template.HTML("")
 	for _, k := range p.kindsOf(season) {
@@ -133,7 +138,8 @@ func (p *page) groupCaption(season int) template.HTML {
 		words.Year(season), kinds, words.Batches(rate.FewBatches))
 }
 
-// kindsOf are the kinds of tray sown in a season, by name.
+// kindsOf are the kinds of tray sown in a season, by name. The first page that asks works
+// them out for all others.
 func (p *page) kindsOf(season int) []string {
 	if known, ok := p.kinds[season]; ok {
 		return known
@@ -149,7 +155,8 @@ func (p *page) kindsOf(season int) []string {
 	return out
 }
 
-// addCropGroup adds a crop and its groups; a crop of one group is one row.
+// addCropGroup adds a crop and its groups; a crop of one group is one row. Only the crop
+// has a tick of the season before: its varieties and trays often were others then.
 func (p *page) addCropGroup(t *rows, axis draw.Axis, crop germination.Emergence, groups []germination.Emergence) {
 	before := p.cropBefore(crop)
 	marks := []draw.Mark{draw.Before(before), draw.Range(crop.Low, crop.High), draw.Dot(draw.Crop, crop.Share, crop.Few())}
@@ -184,7 +191,8 @@ func trayMark(g batch.Group) template.HTML {
 	return say(`<span class="tr">%s%s <span class="kw">%s</span></span>`, draw.Key(draw.KindOf(g.Kind)), cellsText(g), name(orDash(g.Kind)))
 }
 
-// countedOf is how many batches were counted, of how many sown.
+// countedOf is how many batches were counted, of how many sown. Batches that were counted
+// too early or not at all are those left out.
 func countedOf(e germination.Emergence) template.HTML {
 	if e.LeftOut == 0 {
 		return markup(words.Whole(e.Batches))

@@ -34,7 +34,9 @@ type weekPart struct {
 	Table  more
 }
 
-// hasGermination reports whether anything was counted or any chamber written of.
+// hasGermination reports whether anything was counted or any chamber written of. A season
+// of losses or chamber readings alone has a page too: what is written there is worth its
+// place.
 func hasGermination(s *site, season int) bool {
 	g := s.r.Germination
 	return slices.ContainsFunc(g.Emergence, func(e germination.Emergence) bool { return e.Season == season }) ||
@@ -56,7 +58,8 @@ func germinationView(p *page) any {
 	return v
 }
 
-// upSample is what the season's rate rests on, and what a range is.
+// upSample is what the season's rate rests on, and what a range is. What a range means is
+// said here once, where it is met first.
 func (p *page) upSample(season int) template.HTML {
 	total := p.r.Germination.Seasons[season]
 	if !total.Share.Known {
@@ -66,7 +69,8 @@ func (p *page) upSample(season int) template.HTML {
 		words.Whole(total.Batches), words.Batches(p.sownIn(season)), words.Plural(total.N, "cell", "cells"), words.Fixed(100*p.r.Book.Settings.Confidence, 0))
 }
 
-// verdictTitle says which varieties stand apart from the others of their crop.
+// verdictTitle says which varieties stand apart from the others of their crop. Varieties
+// whose verdict hangs on one seed lot do not count: that is a finding about the lot.
 func (p *page) verdictTitle(season int) template.HTML {
 	apart := append(p.apart(season, rate.ClearlyLower), p.apart(season, rate.ClearlyHigher)...)
 	switch {
@@ -78,7 +82,9 @@ func (p *page) verdictTitle(season int) template.HTML {
 	return say("%s stand apart from their crops", varietyList(apart))
 }
 
-// seedTable is what came up of one seed, of the groups with several to a cell.
+// seedTable is what came up of one seed, of the groups with several to a cell. Of such
+// cells the share with a seedling says little; a cell of five seeds shows one nearly
+// always.
 func (p *page) seedTable(season int) *table {
 	t := p.table("seeds", say("Cells with several seeds: what came up of one seed, season %s", fmt.Sprint(season)), "emergence", groupHeads, nums("Seeds a cell", "Of one seed", "Batches"))
 	for _, e := range p.emergenceOf(season) {
@@ -99,8 +105,9 @@ func (p *page) comparedAs(season int, verdict rate.Verdict) []germination.Differ
 // the season to be shown.
 const sownOften = 5
 
-// weekParts are the crops sown often, by week of sowing, with the temperature
-// beside.
+// weekParts are the crops sown often, by week of sowing, with the temperature beside. Past
+// so many crops only those of most batches have a drawing; the others say why they have
+// none and keep their tables.
 func (p *page) weekParts(season int) []weekPart {
 	var crops []string
 	weeks := map[string][]germination.Week{}
@@ -145,7 +152,9 @@ func (v germinationPage) WeeksShown() bool {
 	return slices.ContainsFunc(v.Weeks, func(w weekPart) bool { return w.Figure.Shown() || w.Table.Shown() })
 }
 
-// weekWords name the worst and the best week of three batches or more.
+// weekWords name the worst and the best week of three batches or more. A week of one or
+// two batches is in the drawing and is not named: it would be the worst or the best by
+// luck.
 func weekWords(weeks []germination.Week) template.HTML {
 	judged := batch.Filter(weeks, func(w germination.Week) bool { return !few(w.Rate) })
 	if len(judged) < 2 {
@@ -177,7 +186,8 @@ func (p *page) weekTemp(w germination.Week) cell {
 	return with(p.temp(w.Temp.Value), w.TempOf)
 }
 
-// timingTable is how fast a season's groups came up.
+// timingTable is how fast a season's groups came up. Where more than half stood at the
+// first count the day lies before it, and no number says how far.
 func (p *page) timingTable(season int) *table {
 	t := p.table("timing", say("Days until half of what came up was up, season %s", fmt.Sprint(season)), "timing", groupHeads,
 		nums("Half up, days", "Mean, days", "Batches"), plain("Remark"))

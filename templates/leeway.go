@@ -28,7 +28,8 @@ func (p *page) leewayKinds(crop string) []string {
 }
 
 // leewayTitle says how late plants stayed fit, by kind of tray, over all crops and
-// seasons.
+// seasons. It speaks of all crops together, as few crops alone have looks enough past
+// their day.
 func (p *page) leewayTitle() template.HTML {
 	var fits []plants.Fit
 	for _, kind := range p.leewayKinds("") {
@@ -37,8 +38,9 @@ func (p *page) leewayTitle() template.HTML {
 	return fitTitle(fits)
 }
 
-// fitTitle is the finding of the leeway: of two kinds of tray at most, of more their
-// head.
+// fitTitle is the finding of the leeway: of two kinds of tray at most, of more their head.
+// Kinds of which too few looks tell are left out of it; where none tells, that is the
+// finding.
 func fitTitle(fits []plants.Fit) template.HTML {
 	var fit, unfit []template.HTML
 	for _, f := range fits {
@@ -62,7 +64,8 @@ func fitTitle(fits []plants.Fit) template.HTML {
 	return say("Plants were still fit %s, and at no time in %s", list(fit), list(unfit))
 }
 
-// fitWords says how late the plants of a crop stayed fit in a kind of tray.
+// fitWords says how late the plants of a crop stayed fit in a kind of tray. "At least"
+// stands where the last band looked at was still fit and later ones were not looked at.
 func fitWords(f plants.Fit) template.HTML {
 	switch f.Case {
 	case plants.FitNever:
@@ -88,7 +91,8 @@ func stillFitAxis(id string, lowest float64) draw.Axis {
 }
 
 // leewayRows is the share still fit by days past the planned day, kind by kind, of all
-// crops and seasons together.
+// crops and seasons together. A band of too few batches has its row and a dash, so that it
+// is seen to have been looked at.
 func (p *page) leewayRows() *rows {
 	lowest := 1.0
 	for _, l := range p.r.Plants.Leeway {
@@ -158,7 +162,8 @@ func shelvesCell(grid string, shares []rate.Num) template.HTML {
 	return say(`<span class="vh">%s</span>%s`, list(numbers), draw.Axis{ID: grid, Max: 1}.Row(draw.Shelves(shares, plants.StillFit)))
 }
 
-// bandShares are the shares of a crop in a kind of tray, band by band.
+// bandShares are the shares of a crop in a kind of tray, band by band. A band without
+// looks, or with too few, stays unknown and leaves its column empty.
 func (p *page) bandShares(crop, kind string) []rate.Num {
 	out := make([]rate.Num, len(plants.LeewayBands))
 	for _, l := range p.leewayOf(crop, kind) {

@@ -10,7 +10,8 @@ import (
 	"traybook/report/words"
 )
 
-// causeLoss is what a cause took in a season, over all crops.
+// causeLoss is what a cause took in a season, over all crops. months are by number from 1;
+// place 0 stays empty. worstCrop lost most of it, the first by name of equal ones.
 type causeLoss struct {
 	cause          string
 	cells, batches int
@@ -19,7 +20,9 @@ type causeLoss struct {
 	worstCells     int
 }
 
-// lossesBy adds a season's losses up by cause, the largest first.
+// lossesBy adds a season's losses up by cause, the largest first. A batch that lost cells
+// to a cause at two counts is counted as the figures count it, once for each crop and
+// cause.
 func (p *page) lossesBy(season int) []causeLoss {
 	var out []causeLoss
 	for _, l := range p.r.Germination.Losses {
@@ -52,7 +55,8 @@ func causeWords(cause string) template.HTML {
 	return markup(name(cause))
 }
 
-// lostWords names what took most.
+// lostWords names what took most. Losses without a cause are named like any other, since
+// they are often the largest.
 func (p *page) lostWords(season int) template.HTML {
 	causes := p.lossesBy(season)
 	if len(causes) == 0 {
@@ -78,7 +82,8 @@ func (p *page) lossFigure(season int) *figure {
 	return p.figure(seasonChart("losses", season), "Losses by cause and month", "Cells that had a seedling and lost it, in the month in which that was counted.", p.lossTable(season))
 }
 
-// lossTable has a column for each month in which something was lost.
+// lossTable has a column for each month in which something was lost. Months stand in the
+// order of the season, which may begin in the autumn.
 func (p *page) lossTable(season int) *table {
 	causes := p.lossesBy(season)
 	var months []int

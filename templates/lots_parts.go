@@ -30,7 +30,9 @@ type lotSeason struct {
 func lotSize(l germination.Lot) int { return 1000 + 105*min(len(l.Sown), manyBatches) }
 
 // lotParts cuts the lots of a season by crop where they are too long for one page, and a
-// crop that is still too long by number; none where all fit.
+// crop that is still too long by number; none where all fit. Sizes are estimates by the
+// number of batches, made before any page is written, since every page must know where a
+// lot stands.
 func (s *site) lotParts(season int) (parts []lotPart) {
 	p := newPage(s, spec{season: season})
 	lots := slices.Concat(p.lotsOf(season), p.unsownLots(season))
@@ -88,7 +90,8 @@ func (s *site) planLots() {
 	}
 }
 
-// lotAddress is where a lot stands on the pages of a season.
+// lotAddress is where a lot stands on the pages of a season. Where a season's lots fit on
+// one page that is the page; id is the same on both.
 func (s *site) lotAddress(season int, id, code string) string {
 	return s.lotPage(season, code) + "#" + id
 }

@@ -12,8 +12,9 @@ import (
 // lotAnswers is the order in which lots are told, by answer; those not compared last.
 var lotAnswers = []germination.Below{germination.BelowYes, germination.BelowUnsure, germination.BelowNo, ""}
 
-// lotRows sets the lots against their packets: below first, then in doubt, within, and
-// not compared.
+// lotRows sets the lots against their packets: below first, then in doubt, within, and not
+// compared. All seasons of a lot count, on whichever season's page it stands: a packet
+// sown twice is one packet.
 func (p *page) lotRows(lots []germination.Lot) *rows {
 	lowest := 1.0
 	for _, l := range lots {

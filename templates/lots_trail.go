@@ -13,7 +13,8 @@ import (
 func (p *page) trailID(l germination.Lot) string { return "trail-" + p.lots[l.Code] }
 
 // trailRows is where each lot of a season came from and where it went, by lot; those
-// bought and not sown yet stand last.
+// bought and not sown yet stand last. It is what an inspector asks for: from the packet to
+// its batches, with nothing worked out but the seed in hand.
 func (p *page) trailRows(lots, unsown []germination.Lot) *rows {
 	t := p.rows("trail", "trail", "As written in the book’s own lots.csv and sowings.csv. In hand: seeds bought less seeds sown, over all seasons.", "",
 		col{Width: "c-name2", Head: "Lot"}, col{Width: "c-from", Class: "tx", Head: "From"}, col{Width: "c-n3", Class: "n", Head: "Seeds in hand"}, col{Class: "tx", Head: "Sown in"})
@@ -31,6 +32,8 @@ func (p *page) trailRows(lots, unsown []germination.Lot) *rows {
 	return t
 }
 
+// addTrail adds one lot. The link leads to its row among the verdicts, which a lot that
+// was never sown does not have.
 func (p *page) addTrail(t *rows, l germination.Lot) {
 	code := batchCode(l.Code)
 	if len(l.Sown) > 0 {
@@ -39,7 +42,9 @@ func (p *page) addTrail(t *rows, l germination.Lot) {
 	t.add(p.id(p.trailID(l)), "", say(`%s <span class="cr">%s</span> %s`, code, name(l.Crop), name(l.Variety)), lotOrigin(l), seedInHand(l), p.lotSown(l))
 }
 
-// lotOrigin is who sold a lot, under what number, when, and what is marked on it.
+// lotOrigin is who sold a lot, under what number, when, and what is marked on it. A blank
+// is said of the supplier alone: a lot number, a day and a test are often not on the
+// packet.
 func lotOrigin(l germination.Lot) template.HTML {
 	out := template.HTML("supplier not written")
 	if l.Supplier != "" {
@@ -63,7 +68,9 @@ func lotOrigin(l germination.Lot) template.HTML {
 	return out
 }
 
-// seedInHand is the seeds bought less those sown.
+// seedInHand is the seeds bought less those sown. "About" stands before seeds worked out
+// from grams and what is usual for the crop. More sown than bought is a mistake of one of
+// the logs, so both numbers stay.
 func seedInHand(l germination.Lot) template.HTML {
 	if !l.SeedsBought.Known || !l.SeedsSown.Known {
 		return "not known"
@@ -89,6 +96,7 @@ func (p *page) lotSown(l germination.Lot) template.HTML {
 }
 
 // withoutLot lists the batches of the page's season from seed of which no lot is written.
+// Batches from plugs and cuttings have no seed of the farm's own to name.
 func (p *page) withoutLot() template.HTML {
 	var codes []string
 	for _, b := range p.seasons[p.season] {

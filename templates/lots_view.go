@@ -34,7 +34,9 @@ func (v lotsPage) head() (heading, lead template.HTML) {
 	return say("Seed lots, %s", words.Year(v.season)), "What came up of each packet, and where its seed went."
 }
 
-// hasLots reports whether a batch of the season names a lot of the book.
+// hasLots reports whether a batch of the season names a lot of the book. A lot that only
+// stands in lots.csv makes no page; it stands with those of the season in which it was
+// bought, if there is one.
 func hasLots(s *site, season int) bool {
 	return slices.ContainsFunc(s.seasons[season], func(b *report.Record) bool { return s.lots[b.Lot] != "" })
 }
@@ -100,7 +102,9 @@ func lotsBy(lots []germination.Lot, below germination.Below) []germination.Lot {
 	return batch.Filter(lots, func(l germination.Lot) bool { return l.Below == below })
 }
 
-// lotsFinding says how many lots of a season came up below their packets.
+// lotsFinding says how many lots of a season came up below their packets. Only lots with a
+// packet's figure and one seed a cell can be judged; how many those are stands beside the
+// number.
 func (p *page) lotsFinding(lots []germination.Lot) finding {
 	below, unsure := lotsBy(lots, germination.BelowYes), lotsBy(lots, germination.BelowUnsure)
 	judged := len(below) + len(unsure) + len(lotsBy(lots, germination.BelowNo))
@@ -190,7 +194,9 @@ func belowLegal(l germination.Lot) bool {
 }
 
 // treatedWords name the lots of a season that are marked as treated, and those that are
-// both treated and organic, which cannot be; caution is whether any may be treated.
+// both treated and organic, which cannot be; caution is whether any may be treated. A
+// blank is not a no. Treated seed asks for gloves, so a lot of which nobody wrote brings
+// the caution too.
 func (p *page) treatedWords(lots []germination.Lot) (says template.HTML, caution bool) {
 	lots = append(slices.Clone(lots), p.unsownLots(p.season)...)
 	var treated, both, blank []germination.Lot

@@ -23,8 +23,9 @@ func (p *page) mostPlaces() int {
 	return mostPlaces
 }
 
-// gapPages makes the pages that name all places, a season each or, where that is too
-// long, several, and leads to them; nothing where the page itself names them.
+// gapPages makes the pages that name all places, a season each or, where that is too long,
+// several, and leads to them; nothing where the page itself names them. A gap of all
+// seasons has a page of its own among them.
 func (p *page) gapPages() template.HTML {
 	if p.mostPlaces() == mostPlaces {
 		return ""

@@ -44,7 +44,8 @@ func gapBytes(m report.Missing, most int) int {
 }
 
 // placesOf gathers the places of a gap by log and column, rows to add apart from cells to
-// fill, in their order, at most so many of each.
+// fill, in their order, at most so many of each. A place that is the setting itself, or a
+// whole log, is told by the words before it alone.
 func (p *page) placesOf(m report.Missing, most int) []placesOf {
 	type key struct {
 		file, column string
@@ -77,7 +78,9 @@ func (p *page) placesOf(m report.Missing, most int) []placesOf {
 	return out
 }
 
-// placeWhat says what is to be written: a cell of a column, a new column, or a row.
+// placeWhat says what is to be written: a cell of a column, a new column, or a row. A
+// column that the log does not have yet is told apart from a blank cell in one that it
+// has.
 func placeWhat(m report.Missing, at report.Place) string {
 	switch {
 	case at.Line == 0 && at.File == "book.csv":

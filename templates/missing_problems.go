@@ -27,7 +27,9 @@ type problemKind struct {
 	check, file string
 }
 
-// problemList shows the first problems of each kind, those that leave rows out first.
+// problemList shows the first problems of each kind, those that leave rows out first. All
+// of them stand in problems.csv; a log with one wrong column would otherwise fill the page
+// with one mistake.
 func (p *page) problemList() problemList {
 	t := p.rows("problems", "prob", "Where it stands, what was found there, and what to write instead.", "problems",
 		col{Width: "c-name", Head: "Place"}, col{Class: "fnd", Head: "Found"}, col{Class: "exp", Head: "Expected"}, col{Class: "rem", Head: "How to mend it"})

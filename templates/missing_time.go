@@ -45,6 +45,8 @@ func (p *page) seasonSums() []seasonSum {
 }
 
 // missingFinding says how long it takes to mend what can be mended, and what costs most.
+// The number is a time, as that is what keeps a grower from it: most lists of gaps turn
+// out to be an evening.
 func (p *page) missingFinding() finding {
 	sums := p.seasonSums()
 	gaps, minutes := 0, 0
@@ -68,7 +70,8 @@ func (p *page) missingFinding() finding {
 }
 
 // costliest is the finding: the gap that takes most, of those that can be closed if there
-// is one, and of how many batches.
+// is one, and of how many batches. What cannot be mended any more is named only where
+// nothing else is left.
 func (p *page) costliest() template.HTML {
 	m := p.r.Missing[max(0, slices.IndexFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Places) > 0 }))]
 	what, _, _ := strings.Cut(m.What, ": ")

@@ -66,7 +66,8 @@ var logsAdd = []lackingLog{
 	{"book.csv", "the farm’s name, wage and other settings; without it the defaults stand"},
 }
 
-// missingView tells every gap and every problem of the report.
+// missingView tells every gap and every problem of the report. Logs that the book lacks
+// and of which a gap has told already are not told a second time.
 func missingView(p *page) any {
 	v := missingPage{Lead: "A blank is unknown, never 0. Here is each gap, what it takes away, and the cell that would close it.",
 		First: p.missingFinding(), Problems: p.problemList(), Left: p.left}
@@ -129,7 +130,8 @@ func seasonWord(season int) string {
 }
 
 // tooLate says of how many of a gap's batches nobody can write anything any more: those
-// that have left, where the others are to be looked at.
+// that have left, where the others are to be looked at. It is said only where some can
+// still be mended and others not.
 func tooLate(m report.Missing) template.HTML {
 	named := map[string]bool{}
 	for _, at := range m.Places {

@@ -64,7 +64,9 @@ func always[T any](of func(*page) T) func(*page, int) T {
 	return func(p *page, _ int) T { return of(p) }
 }
 
-// noteFigures makes what a name asks for; known is false for a name that is none.
+// noteFigures makes what a name asks for; known is false for a name that is none. A name
+// that is right and has nothing to show gives none, which is told to the writer as another
+// thing than a name that is wrong.
 func (p *page) noteFigures(wanted string, season int) (all []*figure, known bool) {
 	for _, n := range namedFigures {
 		if n.Name == wanted {

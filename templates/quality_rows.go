@@ -26,7 +26,8 @@ type groupRate struct {
 }
 
 // lowestShare is where an axis of groups begins: the ends of what can be judged, and the
-// shares of all.
+// shares of all. The interval of a group of few batches would reach far to the left and
+// press all others into a corner, so it is not asked.
 func lowestShare(groups []groupRate) float64 {
 	lowest := 1.0
 	for _, g := range groups {
@@ -39,7 +40,9 @@ func lowestShare(groups []groupRate) float64 {
 }
 
 // cropTable adds a crop and, indented, its groups, the lowest first; a crop of one group
-// is one row. Crops of too few batches stand below a line.
+// is one row. Crops of too few batches stand below a line. Reading from the top finds the
+// worst first. The line parts what can be judged from what cannot, so that a single bad
+// batch does not lead the table.
 func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []groupRate) {
 	lowestFirst := func(a, b groupRate) int { return byShare(a.Rate, b.Rate) }
 	slices.SortStableFunc(crops, lowestFirst)
@@ -58,6 +61,8 @@ func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []g
 	}
 }
 
+// addCropRates adds a crop and, where it has several, its groups. A crop of one group
+// would tell the same twice.
 func (p *page) addCropRates(t *rows, axis draw.Axis, crop groupRate, groups []groupRate) {
 	row := func(class string, k draw.Kind, label template.HTML, g groupRate) {
 		marks := []draw.Mark{draw.Before(g.before), draw.Range(g.Low, g.High), draw.Dot(k, g.Share, g.Few())}
@@ -76,7 +81,8 @@ func (p *page) addCropRates(t *rows, axis draw.Axis, crop groupRate, groups []gr
 }
 
 // ratesBefore are the shares of groups in the season before one, by the group as it is in
-// that one.
+// that one. A group that was not sown then has no tick, which is not the same as a share
+// of 0.
 func ratesBefore[T any](p *page, table []T, season int, of func(T) (batch.Group, rate.Rate)) map[batch.Group]rate.Num {
 	before, out := p.before(season), map[batch.Group]rate.Num{}
 	for _, row := range table {
@@ -99,6 +105,8 @@ func (p *page) usableCrops(season int) []cropRate {
 	return cropRatesOf(p.r.Plants.UsableCrops, season, ofUsable)
 }
 
+// cropRatesOf picks the crops of a season out of a table of either measure, each with its
+// rate.
 func cropRatesOf[T any](table []T, season int, of func(T) (batch.Group, rate.Rate)) (out []cropRate) {
 	for _, row := range table {
 		if g, r := of(row); g.Season == season && r.Share.Known {
@@ -109,7 +117,8 @@ func cropRatesOf[T any](table []T, season int, of func(T) (batch.Group, rate.Rat
 }
 
 // qualityRows is the share fit to set out at the last look of each batch, and the plants
-// by score, crop by crop.
+// by score, crop by crop. The column of scores stands only where any plant of the season
+// was scored one by one: a farm that writes just how many are fit would have an empty one.
 func (p *page) qualityRows(season int) *rows {
 	from, unfit, scored := p.r.Book.Settings.UsableFrom, 0.0, false
 	for _, q := range p.r.Plants.Quality {
@@ -147,6 +156,7 @@ func (p *page) qualityRows(season int) *rows {
 }
 
 // unfitShare is the share of plants scored below fit; ok is false where none was scored.
+// from is the score, counted from 1, at which the farm calls a plant fit.
 func unfitShare(s [5]rate.Num, from int) (share float64, ok bool) {
 	total, unfit := 0.0, 0.0
 	for i, n := range s {
@@ -161,7 +171,9 @@ func unfitShare(s [5]rate.Num, from int) (share float64, ok bool) {
 	return unfit / total, true
 }
 
-// rampCell draws the plants of a group by score, with the numbers for a reader.
+// rampCell draws the plants of a group by score, with the numbers for a reader. A drawing
+// alone tells nothing to who hears the page, so the five numbers stand beside it, hidden
+// from sight.
 func (p *page) rampCell(axis draw.Axis, s [5]rate.Num) template.HTML {
 	total := 0.0
 	parts := make([]string, len(s))
@@ -175,6 +187,8 @@ func (p *page) rampCell(axis draw.Axis, s [5]rate.Num) template.HTML {
 	return say(`<span class="vh">%s</span>%s`, list(parts), axis.Row(draw.Ramp(s, p.r.Book.Settings.UsableFrom)))
 }
 
+// qualityCaption says what is drawn; where plants were scored it is the key to the colours
+// too, in the farm's own words for each score.
 func (p *page) qualityCaption(season int, scored bool) template.HTML {
 	out := say("Plants fit to set out at the last look of each batch, %s; the least fit crop first. Black: the crop as a whole%s. Hollow: fewer than %s.",
 		words.Year(season), p.tickWords(season), words.Batches(rate.FewBatches))
@@ -188,7 +202,8 @@ func (p *page) qualityCaption(season int, scored bool) template.HTML {
 	return join(out, say("Right, in 100 plants scored:%s", swatches))
 }
 
-// marksNote says how many looks gave one overall mark only.
+// marksNote says how many looks gave one overall mark only. One mark for a whole tray
+// cannot be turned into a share of its plants.
 func (p *page) marksNote(season int) template.HTML {
 	marks := 0
 	for _, q := range p.r.Plants.QualityCrops {
@@ -202,7 +217,8 @@ func (p *page) marksNote(season int) template.HTML {
 	return say("%s with one overall mark only: shown in the records, never turned into a share.", words.Plural(marks, "look", "looks"))
 }
 
-// usableRows is the share of the cells sown that gave a usable plant, crop by crop.
+// usableRows is the share of the cells sown that gave a usable plant, crop by crop. Cells
+// are those sown, looked at or not, so it lies below what came up.
 func (p *page) usableRows(season int) *rows {
 	ratesOf := func(table []plants.Usable) (out []groupRate) {
 		before := ratesBefore(p, table, season, ofUsable)
@@ -230,7 +246,9 @@ func enteredOf(u plants.Usable) template.HTML {
 	return say(`%s<span class="soft"> of %s</span>`, words.Whole(u.Batches), words.Whole(u.Batches+u.LeftOut))
 }
 
-// leftOutWords say which batches of a season enter no usable rate, and why.
+// leftOutWords say which batches of a season enter no usable rate, and why. The reasons do
+// not overlap: each batch is counted under the first that holds, so the numbers add up to
+// the batches that the rate lacks.
 func (p *page) leftOutWords(season int) template.HTML {
 	var open, part, unwritten, cells int
 	for _, b := range batch.Filter(p.seasons[season], func(b *report.Record) bool { return !b.EntersUsable() }) {

@@ -37,7 +37,8 @@ func hasQuality(s *site, season int) bool {
 		slices.ContainsFunc(s.r.Plants.Usable, func(u plants.Usable) bool { return u.Season == season && u.Share.Known })
 }
 
-// qualityView tells one season, then the leeway of all.
+// qualityView tells one season, then the leeway of all. Quality is told of one season and
+// leeway of all: few batches of a season ever wait past their day.
 func qualityView(p *page) any {
 	season := p.season
 	v := qualityPage{season: season, Fit: p.fitFinding(season), Quality: p.qualityRows(season), Plants: p.usableFinding(season), Usable: p.usableRows(season)}
@@ -47,7 +48,8 @@ func qualityView(p *page) any {
 	return v
 }
 
-// fitFinding is the share of plants fit to set out at the last look of each batch.
+// fitFinding is the share of plants fit to set out at the last look of each batch. The
+// last look of a batch stands for it, as the earlier ones speak of plants that grew on.
 func (p *page) fitFinding(season int) finding {
 	total := p.r.Plants.QualitySeasons[season]
 	f := finding{ID: "fit", What: "of the plants looked at were fit to set out"}
@@ -68,7 +70,8 @@ func (p *page) fitFinding(season int) finding {
 }
 
 // scoreSide is the plants of a season by score, in the farm's own words, with those that
-// are fit.
+// are fit. Plants are added up over the latest looks of all crops, so a large look weighs
+// more than a small one. Nothing is drawn where no look scored plants one by one.
 func (p *page) scoreSide(season int) template.HTML {
 	var scored [5]float64
 	total, most := 0.0, 0.0
@@ -104,7 +107,9 @@ func (p *page) scoreWord(i int, word string) template.HTML {
 	return say("%s %s", words.Whole(i+1), name(word))
 }
 
-// usableFinding is the share of the cells sown that gave a usable plant.
+// usableFinding is the share of the cells sown that gave a usable plant. Only batches of
+// which the number is known enter it; estimated ones would lend the season the very rate
+// that it is asked for.
 func (p *page) usableFinding(season int) finding {
 	total := p.r.Plants.UsableSeasons[season]
 	f := finding{ID: "plants", What: "of the cells sown gave a usable plant"}
@@ -125,7 +130,8 @@ func (p *page) usableFinding(season int) finding {
 	return f
 }
 
-// usableSide is the share of the cells that gave a plant, season by season.
+// usableSide is the share of the cells that gave a plant, season by season. One season
+// alone has nothing to stand beside and no figure.
 func (p *page) usableSide(season int) template.HTML {
 	var bars []bar
 	for _, s := range p.r.Batches.Seasons {
@@ -169,7 +175,9 @@ func standApart(all rate.Rate, crops []cropRate) (low, high []cropRate) {
 // batches.
 type apartFindings struct{ low, high, none, tooFew string }
 
-// apartTitle is the finding of the crops that stand apart.
+// apartTitle is the finding of the crops that stand apart. A crop below goes before one
+// above: it is the one to act on. Where no range can be told, no crop can stand apart
+// either, and the title says so.
 func apartTitle(total rate.Rate, low, high []cropRate, of apartFindings) template.HTML {
 	switch {
 	case len(low) > 0:

@@ -28,8 +28,9 @@ type cropPart struct {
 	Batches []*report.Record
 }
 
-// cropPagesOf sorts batches into a page for each season and crop; on it they
-// stand by the day sown.
+// cropPagesOf sorts batches into a page for each season and crop; on it they stand by the
+// day sown. Paths of crops are found in the order of their names before any batch is
+// asked, so that a new batch moves no page of another crop.
 func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
 	var list []cropPage
 	sorted := slices.Clone(batches)
@@ -68,7 +69,7 @@ func cropsOf(batches []*report.Record) []string {
 }
 
 // monthsOf are the parts of a page by month, a month too long by number; none where all
-// fits on the page.
+// fits on the page. Months are of the day sown, which is how a grower looks for a batch.
 func monthsOf(page cropPage) (parts []cropPart) {
 	if all := chunks(page.Batches, storySize, mostBytes, mostBytes); len(all) < 2 {
 		return nil
@@ -109,7 +110,8 @@ type anchors struct {
 // of is where the story of a batch stands.
 func (a anchors) of(b *report.Record) (page, id string) { return a.pages[a.page[b.Nth]], a.id[b.Nth] }
 
-// batchAnchors are the anchors of all batches.
+// batchAnchors are the anchors of all batches. Two codes that differ only in signs that no
+// address holds get different anchors, in the order in which they stand.
 func batchAnchors(crops []cropPage, batches int) anchors {
 	at := anchors{page: make([]int32, batches), id: make([]string, batches)}
 	for _, page := range crops {

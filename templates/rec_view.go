@@ -40,7 +40,8 @@ func (v cropRecords) writeEnd(w *pen) {
 func (v cropRecords) turn() (before, after *navLink) { return v.Before, v.After }
 
 // cropView tells the batches of one page of records or, where they are too many, leads to
-// the parts that do.
+// the parts that do. The table of all batches stands on the first page in either case;
+// only the lives move to the parts.
 func cropView(of cropPage) func(*page) any {
 	return func(p *page) any {
 		v := cropRecords{Heading: say("%s, %s", name(capital(of.Crop)), words.Year(of.Season)), Lead: p.to("records.html", "Records of every batch"),
@@ -54,7 +55,9 @@ func cropView(of cropPage) func(*page) any {
 	}
 }
 
-// tell adds the lives and stories of batches, on the axis of the whole page.
+// tell adds the lives and stories of batches, on the axis of the whole page. Lives are
+// drawn on one axis so that a long stay looks long beside the others, on each part of a
+// cut page alike.
 func (p *page) tell(v *cropRecords, of cropPage, batches []*report.Record) {
 	longest := 10.0
 	for _, b := range of.Batches {
@@ -108,7 +111,9 @@ func (p *page) neighbours(of cropPage) (before, after *navLink) {
 	return link(i - 1), link(i + 1)
 }
 
-// cropFinding is the crop's season in a few words, its batches large.
+// cropFinding is the crop's season in a few words, its batches large. Short are batches
+// that ended with fewer plants than were wanted, of those that say both; a batch whose
+// plants are estimated is not asked.
 func (p *page) cropFinding(of cropPage) finding {
 	short, wanted := 0, 0
 	trays := 0.0
@@ -154,7 +159,8 @@ func shortTitle(of cropPage, short, wanted int) template.HTML {
 	return say("%s of %s fell short of what the field wanted", upper(markup(numberWord(short))), words.Batches(wanted))
 }
 
-// recordRows is every batch in a row, by day sown.
+// recordRows is every batch in a row, by day sown. The axis ends, if not before, some time
+// after the first sowing: one mistyped year must not flatten the rest.
 func (p *page) recordRows(of cropPage) *rows {
 	first, last := of.Batches[0].Sown, of.Batches[0].End
 	for _, b := range of.Batches {

@@ -40,7 +40,8 @@ func cols(class string, heads ...string) []formColumn {
 	return out
 }
 
-// formOf makes a form: hints gives the small words in the cells of a batch.
+// formOf makes a form: hints gives the small words in the cells of a batch. Hints are
+// fewer than the columns: what lies past them stays blank to write in.
 func formOf(f form, batches []*report.Record, hints func(*report.Record) []template.HTML) form {
 	f.Columns = append(cols("", "batch"), f.Columns...)
 	for _, b := range batches {
@@ -98,7 +99,9 @@ func (p *page) outForm(batches []*report.Record) form {
 	return formOf(f, batches, func(b *report.Record) []template.HTML { return []template.HTML{plannedHint(b), wantedHint(b)} })
 }
 
-// writesOuts reports whether the farm writes what leaves the house into out.csv alone.
+// writesOuts reports whether the farm writes what leaves the house into out.csv alone. A
+// farm that fills in set_out even once is taken to write there, as two places for one
+// thing end in doubt.
 func (p *page) writesOuts() bool {
 	return len(p.r.Book.Outs) > 0 && !slices.ContainsFunc(p.r.Book.Sowings, func(s records.Sowing) bool { return s.SetOut.Known() })
 }

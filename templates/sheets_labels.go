@@ -15,7 +15,9 @@ type label struct {
 	Lines []template.HTML
 }
 
-// labelsOf are a label for each tray of a batch that was begun.
+// labelsOf are a label for each tray of a batch that was begun. A part of a tray has a
+// label too. The day it is wanted for stands beside the day sown, as that is asked most
+// often at the bench.
 func labelsOf(b *report.Record) []label {
 	lines := []template.HTML{say("%s %s", name(b.Crop), name(b.Variety)), say("sown %s", words.ISODate(b.Sown))}
 	if b.Planned.Known() {
@@ -32,7 +34,8 @@ func labelsOf(b *report.Record) []label {
 }
 
 // seedLine is how many seeds stand in a cell and of which lot; for a batch that was not
-// sown, what it was started from.
+// sown, what it was started from. A batch from plugs names the batch it was potted on
+// from, or just that it came as plugs.
 func seedLine(b *report.Record) template.HTML {
 	out := say("%s a cell", words.Plural(b.SeedsPerCell, "seed", "seeds"))
 	if !b.FromSeed {

@@ -46,8 +46,10 @@ func sheetsView(p *page) any {
 	return p.sheetPages(v)
 }
 
-// sheets makes the forms, and labels for what was sown since a day, else in the last
-// seven days, today counted, or is written down to be sown in the next seven.
+// sheets makes the forms, and labels for what was sown since a day, else in the last seven
+// days, today counted, or is written down to be sown in the next seven. Forms hold what is
+// due by then, so that they are printed once a week; a batch sown on paper and not yet in
+// the book has the blank rows.
 func (p *page) sheets(since records.Date) sheetsPage {
 	today := p.r.Batches.Today
 	if !since.Known() {
@@ -89,14 +91,16 @@ func (p *page) onList(what report.WeekWhat) []*report.Record {
 	return walked(out)
 }
 
-// plannedBy are the open batches planned for a day or before, as one walks the benches.
+// plannedBy are the open batches planned for a day or before, as one walks the benches. A
+// batch without a planned day is on no such form: nobody can say when it is due.
 func (p *page) plannedBy(last records.Date) []*report.Record {
 	return walked(batch.Filter(p.r.Records, func(b *report.Record) bool {
 		return !b.Ended() && b.Sown <= p.r.Batches.Today && b.Planned.Known() && b.Planned <= last
 	}))
 }
 
-// walked are batches in the order of the benches: by tray code, then batch.
+// walked are batches in the order of the benches: by tray code, then batch. Paper is
+// filled in while walking, so the rows are in the order of the benches.
 func walked(batches []*report.Record) []*report.Record {
 	out := make([]*report.Record, 0, len(batches))
 	for _, j := range jobsOf(batches) {

@@ -17,8 +17,10 @@ type pairOf struct {
 	id string
 }
 
-// pairs are the pairs of trays, those to buy first, then those not to, then those that
-// the records cannot tell of.
+// pairs are the pairs of trays, those to buy first, then those not to, then those that the
+// records cannot tell of. Every pair of trays has its figures from one table and its
+// answer from another, by the two codes; a pair without a decision has none of the second
+// and is told as unknown.
 func (p *page) pairs() []pairOf {
 	var out []pairOf
 	for _, back := range p.r.Trays.Payback {
@@ -38,7 +40,8 @@ func (p *page) pairs() []pairOf {
 func (a pairOf) tray() string  { return a.Payback.Tray }
 func (a pairOf) other() string { return a.Payback.Other }
 
-// rank orders pairs by their answer.
+// rank orders pairs by their answer. An answer to buy is worth reading first, one that
+// nothing is known of last. Pairs of one rank keep the order of the figures.
 func (a pairOf) rank() int {
 	switch b := a.Decision.Buy; {
 	case b == nil:
@@ -49,7 +52,9 @@ func (a pairOf) rank() int {
 	return 0
 }
 
-// buyTitle is the answer of one pair in a few words.
+// buyTitle is the answer of one pair in a few words. It says no more than the range
+// allows: where the low end of the range is none, the trays "may pay"; where only the
+// other tray's life decides, that is said in place of a number.
 func (a pairOf) buyTitle() template.HTML {
 	b, tray := a.Decision.Buy, name(a.tray())
 	switch {
@@ -78,7 +83,8 @@ func numberWord(n int) string {
 	return words.Whole(n)
 }
 
-// finding is the answer of one pair with its number large.
+// finding is the answer of one pair with its number large. Where there is no number to
+// buy, the reason takes its place, with the side-by-side trial that would bring one.
 func (p *page) pairFinding(a pairOf) finding {
 	f := finding{ID: a.id, Title: a.buyTitle(), Big: "?", What: say("more %s to buy", name(a.tray()))}
 	b := a.Decision.Buy
@@ -95,7 +101,8 @@ func (p *page) pairFinding(a pairOf) finding {
 	return f
 }
 
-// buyRange is the least and the most to buy.
+// buyRange is the least and the most to buy. It takes in both ends of the gain and, where
+// the book shows how long the other tray lasts, that too.
 func (a pairOf) buyRange() template.HTML {
 	b := a.Decision.Buy
 	if b.High == 0 {
@@ -104,7 +111,8 @@ func (a pairOf) buyRange() template.HTML {
 	return say("%s to %s", words.Whole(b.Low), words.Whole(b.High))
 }
 
-// shortOf is how far the matched sowings are from enough.
+// shortOf is how far the matched sowings are from enough. Only where matches are what is
+// lacking: a missing price or count is no matter of more sowings.
 func (a pairOf) shortOf() template.HTML {
 	if a.Decision.Why == trays.FewMatches || a.Decision.Why == trays.NoMatches {
 		return say("%s of %s matches", words.Whole(a.Matches), words.Whole(trays.EnoughMatches))
@@ -113,7 +121,8 @@ func (a pairOf) shortOf() template.HTML {
 }
 
 // outlayWords says what the trays to buy cost and are worth today, or what the next one
-// would lose.
+// would lose. What they are worth is beyond their price, as of today, so that 0 is even;
+// the range beside it may begin below.
 func (p *page) outlayWords(a pairOf) template.HTML {
 	b := a.Decision.Buy
 	if b.N == 0 {
@@ -133,7 +142,8 @@ func (p *page) outlayWords(a pairOf) template.HTML {
 	return out
 }
 
-// nextLoses says why not even the next tray is bought.
+// nextLoses says why not even the next tray is bought. Two reasons are told apart: that it
+// would have stood idle, and that it would have been used but too seldom.
 func (p *page) nextLoses(a pairOf) template.HTML {
 	b := a.Decision.Buy
 	if b.PeakInUse <= b.Owned {
@@ -155,13 +165,17 @@ func timesOf(uses float64) string {
 	return words.Tenths(uses, "time", "times")
 }
 
-// gainSentence is what a use gains, and on how much that rests.
+// gainSentence is what a use gains, and on how much that rests. The range is of the mean
+// gain of a use, in money. Matches without a worth of a plant count for the difference and
+// not here, so their number may be smaller.
 func (p *page) gainSentence(a pairOf) template.HTML {
 	return say("Each use of %s gained %s over %s %s, in %s on %s.", name(a.tray()), words.Of(a.Gain, p.money.Sum), name(a.other()),
 		words.Interval(a.GainLow, a.GainHigh, p.money.SumNumber), words.Plural(a.Valued, "matched sowing", "matched sowings"), words.Plural(a.Dates, "date", "dates"))
 }
 
-// lifeSentence names the life of the other where it decides, and half the tray's own.
+// lifeSentence names the life of the other where it decides, and half the tray's own. How
+// long a tray lasts is what a grower knows least, so what hangs on it is said beside the
+// answer.
 func (p *page) lifeSentence(a pairOf) template.HTML {
 	b := a.Decision.Buy
 	var out template.HTML
@@ -177,7 +191,9 @@ func (p *page) lifeSentence(a pairOf) template.HTML {
 	return out
 }
 
-// plugSentence tells of plants bought in, where that changes the answer.
+// plugSentence tells of plants bought in, where that changes the answer. A plant is
+// usually worth what it saves in seed, mix and sowing. Where plants had to be bought in,
+// one more plant saved that price instead.
 func (p *page) plugSentence(a pairOf) template.HTML {
 	row, ok := p.r.Trays.If(a.tray(), a.other(), 1, trays.BoughtIn)
 	if !ok || row.N == a.Decision.Buy.N || a.AtPlugPrice == nil {
@@ -187,7 +203,9 @@ func (p *page) plugSentence(a pairOf) template.HTML {
 		words.Percent(a.AtPlugPrice.Gap), words.Whole(row.N), words.Whole(row.Low), words.Whole(row.High))
 }
 
-// pairNote is what is owned and at what price.
+// pairNote is what is owned and at what price. Crops that were sown in the cheaper tray
+// alone were left out of the uses: nobody knows what the dearer one would have done for
+// them.
 func (p *page) pairNote(a pairOf) template.HTML {
 	owned := template.HTML("How many are owned is not written.")
 	if a.Decision.Owned.Known {
@@ -203,7 +221,9 @@ func (p *page) pairNote(a pairOf) template.HTML {
 	return join(owned, say("Sown in %s but never in both, and so not counted: %s.", name(a.other()), list(crops)))
 }
 
-// nextSide draws the uses of each further tray.
+// nextSide draws the uses of each further tray. The most used stands first, since those to
+// buy are counted from there. Nothing is drawn where no tray beyond those owned was ever
+// wanted.
 func (p *page) nextSide(a pairOf) template.HTML {
 	b := a.Decision.Buy
 	beyond := a.Uses[min(b.Owned, len(a.Uses)):]
@@ -251,7 +271,8 @@ func seasonsWords(seasons []int) string {
 const pairsNamed = 12
 
 // traysFinding is the front page's answer: the first pair's number, and a sentence of
-// every other.
+// every other. Only the first pair has its number here: its answer is the one to act on.
+// The others are named with a link each, and past so many only counted.
 func (p *page) traysFinding() finding {
 	all := p.pairs()
 	if len(all) == 0 {

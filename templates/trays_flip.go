@@ -9,7 +9,9 @@ import (
 )
 
 // flipOf is one thing that would change the answer: what it is now, where the answer
-// becomes none, and where it becomes fewer.
+// becomes none, and where it becomes fewer. first is where the first tray would no longer
+// pay or, with none to buy, would begin to; last is where the last of those to buy would
+// not.
 type flipOf struct {
 	what             template.HTML // a tray cost
 	now, first, last trays.Num
@@ -30,6 +32,8 @@ func (p *page) flipsOf(a pairOf) []flipOf {
 }
 
 // condition says at what value the answer changes, and to what; empty where none would.
+// Where the value that makes it fewer and the one that makes it none are written alike,
+// one is said.
 func (f flipOf) condition(n int) template.HTML {
 	side := f.less
 	if f.first.Value > f.now.Value {
@@ -87,7 +91,8 @@ func semicolons(parts []template.HTML) template.HTML {
 	return out
 }
 
-// shortFlip is the price at which the first pair's answer changes.
+// shortFlip is the price at which the first pair's answer changes. The price is what a
+// grower can see in a catalogue; the other three stand on the page of trays.
 func (p *page) shortFlip(a pairOf) template.HTML {
 	b := a.Decision.Buy
 	if b == nil {

@@ -13,7 +13,9 @@ func nthWords(first, last int) string {
 	return draw.Ordinal(first) + " to " + draw.Ordinal(last)
 }
 
-// runsOfTrays yields a pair's further trays, those that are alike together.
+// runsOfTrays yields a pair's further trays, those that are alike together. A farm may
+// want fifty more trays of a code; most of them are used as often as the one before and
+// would fill the page with one line over and over.
 func runsOfTrays(all []trays.NextTray, pb trays.Payback) func(func([]trays.NextTray) bool) {
 	return func(yield func([]trays.NextTray) bool) {
 		var run []trays.NextTray
@@ -35,7 +37,8 @@ func runsOfTrays(all []trays.NextTray, pb trays.Payback) func(func([]trays.NextT
 	}
 }
 
-// sameTrays reports whether two further trays may share a row.
+// sameTrays reports whether two further trays may share a row. Their worth need not be
+// asked: it follows from how often they are used.
 func sameTrays(a, b trays.NextTray) bool {
 	return a.Uses == b.Uses && a.Pays == b.Pays && a.PaysLow == b.PaysLow && a.PaysHigh == b.PaysHigh
 }

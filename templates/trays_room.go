@@ -23,7 +23,9 @@ type roomPart struct {
 	Data    dataFile
 }
 
-// roomNow is the room of the season reviewed as the records show it.
+// roomNow is the room of the season reviewed as the records show it. Benches, chambers and
+// what binds first have their charts open; other tray codes wait behind a line, since a
+// large farm has many. Earlier seasons have their tables alone.
 func (p *page) roomNow() roomPart {
 	season := p.season
 	loads := loadsOf(p.r.Room.Load, season)
@@ -81,7 +83,9 @@ func roomName(l room.Load) template.HTML {
 	return markup(roomTitle(l))
 }
 
-// bindsWords names what binds first and how far all could grow.
+// bindsWords names what binds first and how far all could grow. Growth is of all batches
+// alike: twice the trays of each, sown on the same days. A place whose capacity is not
+// written cannot bind, so the sentence asks for it.
 func (p *page) bindsWords(loads []room.Load) template.HTML {
 	for _, l := range loads {
 		if !l.BindsFirst {
@@ -101,7 +105,8 @@ func capitalHTML(l room.Load) template.HTML {
 	return roomName(l)
 }
 
-// growthWords says how far everything could grow, to whole percent.
+// growthWords says how far everything could grow, to whole percent. Less than half a
+// percent either way is as full as it can be.
 func growthWords(l room.Load) string {
 	switch g := l.GrowthLeft.Value; {
 	case g >= 0.005:
@@ -135,7 +140,8 @@ func (p *page) roomTable(id string, season int, loads []room.Load, data string) 
 	return t
 }
 
-// holdsText is the capacity of a place.
+// holdsText is the capacity of a place. A code of which one purchase has no count is told
+// apart from one of which nothing is known: the first is a blank to fill.
 func holdsText(l room.Load) string {
 	switch {
 	case l.Uncounted:
@@ -146,7 +152,8 @@ func holdsText(l room.Load) string {
 	return words.Number(l.Capacity.Value)
 }
 
-// daysOverCell is the days on which more stood than fits.
+// daysOverCell is the days on which more stood than fits. Days are those of the season, up
+// to today where it is still under way.
 func daysOverCell(l room.Load) cell {
 	if !l.DaysOver.Known || l.Uncounted {
 		return cell{Value: words.None}
@@ -158,7 +165,8 @@ func daysOverCell(l room.Load) cell {
 	return c
 }
 
-// growthCell is the room to grow, signed, in percent.
+// growthCell is the room to grow, signed, in percent. Below 0 it is how far everything
+// would have to shrink to fit.
 func growthCell(l room.Load) cell {
 	if !l.GrowthLeft.Known || l.Uncounted {
 		return cell{Value: words.None}

@@ -12,7 +12,9 @@ import (
 	"traybook/templates/draw"
 )
 
-// matchRows shows each matched sowing of a pair as a dot, a crop a row.
+// matchRows shows each matched sowing of a pair as a dot, a crop a row. Crops with most
+// sowings stand first. The last row has all of them with the range of their mean, and only
+// where there are matches enough to tell one.
 func (p *page) matchRows(a pairOf) *rows {
 	matches := batch.Filter(p.r.Trays.Matches, func(m trays.Match) bool { return m.Tray == a.tray() && m.Other == a.other() })
 	cells := float64(a.Cells)
@@ -52,7 +54,8 @@ func (p *page) matchCaption(a pairOf) template.HTML {
 	return out
 }
 
-// matchTitle says in how many of the matched sowings the dearer tray gave more.
+// matchTitle says in how many of the matched sowings the dearer tray gave more. It counts
+// sowings alike whatever their size, as the figures do.
 func (p *page) matchTitle(a pairOf) template.HTML {
 	more, all := 0, 0
 	for _, m := range p.r.Trays.Matches {
@@ -67,7 +70,8 @@ func (p *page) matchTitle(a pairOf) template.HTML {
 }
 
 // gainRows shows the gain of one use in its parts, each bar beginning where the last
-// ended.
+// ended. A part that is not known or is 0 has no bar; what had to be left out is said in
+// the sentences of the pair.
 func (p *page) gainRows(a pairOf) *rows {
 	parts := p.gainParts(a)
 	at, lowest, highest := 0.0, 0.0, 0.0
@@ -111,7 +115,9 @@ func (p *page) gainParts(a pairOf) []gainPart {
 	return batch.Filter(all, func(part gainPart) bool { return part.value.Known && part.value.Value != 0 })
 }
 
-// nextRows shows what each further tray would be worth, those alike together.
+// nextRows shows what each further tray would be worth, those alike together. Worth is
+// money of today beyond the price, over the tray's whole life; below 0 the bar goes to the
+// left.
 func (p *page) nextRows(a pairOf) *rows {
 	lowest, highest := 0.0, 0.0
 	for run := range runsOfTrays(p.r.Trays.NextTray, a.Payback) {
@@ -133,7 +139,9 @@ func (p *page) nextRows(a pairOf) *rows {
 	return t
 }
 
-// paysWord is whether a further tray pays, and how surely.
+// paysWord is whether a further tray pays, and how surely. The word follows the gain at
+// its low end, its middle and its high end, in that order; unknown where the life of the
+// tray is.
 func paysWord(n trays.NextTray) template.HTML {
 	switch {
 	case !n.Pays.Known:
@@ -181,7 +189,9 @@ var ifLives = []struct {
 	words  string
 }{{0.5, "half as long"}, {1, "as written"}, {1.5, "half as long again"}, {2, "twice as long"}}
 
-// ifTable is nil where there is no number to buy.
+// ifTable is nil where there is no number to buy. It stands in for the two things that the
+// records tell least of: how long the cheap tray lasts, and what a plant is worth. A cell
+// that cannot be worked out has a dash.
 func (p *page) ifTable(a pairOf) *ifTable {
 	if a.Decision.Buy == nil {
 		return nil
@@ -225,7 +235,8 @@ func (p *page) ifTable(a pairOf) *ifTable {
 	return t
 }
 
-// ifTitle says what the table shows of the other's life.
+// ifTitle says what the table shows of the other's life. Only the lives are spoken of,
+// with a plant at its figured worth: the other columns show the rest.
 func (p *page) ifTitle(a pairOf) template.HTML {
 	half, ok := p.r.Trays.If(a.tray(), a.other(), 0.5, trays.Figured)
 	double, also := p.r.Trays.If(a.tray(), a.other(), 2, trays.Figured)

@@ -27,7 +27,9 @@ const (
 	fewWeeksAfter, mostWeeksAfter   = 2, 6
 )
 
-// lifeAxis reaches from the first sowing to the last planned day, in whole weeks.
+// lifeAxis reaches from the first sowing to the last planned day, in whole weeks. A batch
+// forgotten for a year would leave a hair's breadth for all others, so it is bounded; a
+// life that began before is cut at the axis.
 func (p *page) lifeAxis(jobs []job) lives {
 	today := p.r.Batches.Today
 	before, after := fewWeeksBefore, fewWeeksAfter
@@ -61,6 +63,7 @@ func weekStep(weeks int) int {
 	return 4
 }
 
+// weekWord is a week's distance from today: today, −4, +2.
 func weekWord(week int) string {
 	if week == 0 {
 		return "today"
@@ -75,7 +78,8 @@ func (p *page) workRows(last string, l lives, jobs []job) *rows {
 		col{Class: "dr", Head: "Life so far", Quiet: true, Axis: l.axis.Head()}, col{Width: "w5", Class: "job", Head: markup(last)})
 }
 
-// lifeCaption says what the lives draw, as far as there is such a thing among them.
+// lifeCaption says what the lives draw, as far as there is such a thing among them. A mark
+// that no batch has needs no word in the key.
 func lifeCaption(jobs []job) template.HTML {
 	out := "By tray code. Line: from sowing to today or to its end, in weeks"
 	for _, mark := range []struct {
@@ -93,7 +97,8 @@ func lifeCaption(jobs []job) template.HTML {
 	return markup(out + ".")
 }
 
-// addByTray adds jobs under the tray codes that they stand in.
+// addByTray adds jobs under the tray codes that they stand in. One walks the benches tray
+// by tray, so the list is in that order and not by what is most urgent.
 func (l lives) addByTray(t *rows, jobs []job, last func(job) template.HTML) {
 	codes, of := batch.GroupBy(jobs, func(j job) string { return j.batch.Tray })
 	for _, code := range codes {
@@ -122,7 +127,7 @@ func (l lives) add(t *rows, j job, last template.HTML) {
 }
 
 // draw draws a batch from its sowing to today, or to its end, with its counts. What lies
-// before the axis begins is cut off.
+// before the axis begins is cut off. Trays counted one by one on the same day are one dot.
 func (l lives) draw(b *report.Record) template.HTML {
 	end := l.today
 	if b.Ended() {

@@ -29,7 +29,8 @@ type freeDay struct {
 // mostADay is how many tray codes a day names; the data file of the page has all.
 const mostADay = 30
 
-// weekTrays lists only the days on which something comes free.
+// weekTrays lists only the days on which something comes free. A tray comes free after it
+// is emptied and washed, so what leaves today is free some days later.
 func (p *page) weekTrays() weekTrays {
 	lines := p.r.Lines(report.Freeing)
 	v := weekTrays{Title: "No tray comes free in the next two weeks", Left: p.mondayRows("left", ""), Data: p.dataFile("week")}

@@ -48,7 +48,8 @@ func weekView(p *page) any {
 	}
 }
 
-// weekNumbers are what is left and what is due.
+// weekNumbers are what is left and what is due. Chambers are told of only where a batch
+// ever stood in one: a farm without any would read a question mark each week.
 func (p *page) weekNumbers() []bigNumber {
 	s := p.r.Book.Settings
 	numbers := []bigNumber{p.placesLeft(room.BenchName, "bench", "bench_places", s.BenchPlaces)}

@@ -57,7 +57,9 @@ func byTray(jobs []job) []job {
 	return jobs
 }
 
-// weekWork lists the batches to see to, and those that left with too few plants.
+// weekWork lists the batches to see to, and those that left with too few plants. A batch
+// with two things to do has one row with both. Those that left with too few plants stand
+// last: nothing can be done with them but to sow again.
 func (p *page) weekWork() weekWork {
 	due, fell := p.jobsOn(report.ToCount, report.Late, report.Short), p.jobsOn(report.Fell)
 	if len(due)+len(fell) == 0 {
@@ -84,7 +86,8 @@ func (p *page) weekWork() weekWork {
 // lastOutDays is how far back the page of an empty house tells what left last, days.
 const lastOutDays = 30
 
-// nothingDue is a week without work: it lists what stands, else what left last.
+// nothingDue is a week without work: it lists what stands, else what left last. An empty
+// page would leave open whether there was nothing to do or nothing was read.
 func (p *page) nothingDue() weekWork {
 	today := p.r.Batches.Today
 	v, last := weekWork{Title: "Nothing to do this week", Say: "No batch is due for a count, past its day or likely short. This is what stands."}, "Planned"
@@ -112,7 +115,8 @@ func (p *page) allGone(listed int) template.HTML {
 	return join(out, say("These were the last to leave, in the %s to today.", words.Days(float64(lastOutDays))))
 }
 
-// stayWords is the day of a batch on which nothing is due.
+// stayWords is the day of a batch on which nothing is due. An assumed end says nothing of
+// early or late, as nobody saw the batch leave.
 func stayWords(j job) template.HTML {
 	b := j.batch
 	switch {

@@ -40,7 +40,9 @@ type measurePart struct {
 // hasYears reports whether any season can be set beside another.
 func hasYears(s *site, _ int) bool { return len(s.r.Years.Years) > 0 || len(s.r.Years.Heating) > 1 }
 
-// yearsView tells the season reviewed first, then each measure over all seasons.
+// yearsView tells the season reviewed first, then each measure over all seasons. Seasons
+// differ in weather, crops and work at once, so the page never says why: it says how far
+// like sowings moved, and what the rest of the change is.
 func yearsView(p *page) any {
 	v := yearsPage{Answer: p.yearsFinding(p.season), Changes: p.changesTable(), Heating: p.heatingTable(),
 		Lead: "Each season beside the one before it: the same crops for the same crops, and what the rest of the change is."}
@@ -77,7 +79,8 @@ func (p *page) measureOf(m years.Measure) measureOf {
 	return measureOf{m, "What came up, of the cells looked at", "Came up, %", "cells in 100", words.Percent, points, shares, 100}
 }
 
-// measurePart is nil where no season can be compared in a measure.
+// measurePart is nil where no season can be compared in a measure. The drivers and the
+// crops are of the season reviewed; where that cannot be compared, of the last that can.
 func (p *page) measurePart(m years.Measure) *measurePart {
 	of := p.measureOf(m)
 	farm := batch.Filter(p.r.Years.Years, func(c years.Change) bool { return c.Measure == m && c.Crop == "" })
@@ -96,7 +99,8 @@ func (p *page) measurePart(m years.Measure) *measurePart {
 	return part
 }
 
-// leftOutOf says how many batches of a comparison have no figure.
+// leftOutOf says how many batches of a comparison have no figure. Each side is told apart:
+// a season that lost half its batches for want of a count is a poor one to compare with.
 func (p *page) leftOutOf(c years.Change) template.HTML {
 	var parts []template.HTML
 	for _, side := range []struct{ season, out int }{{c.From, c.Before.LeftOut}, {c.To, c.After.LeftOut}} {
@@ -110,7 +114,8 @@ func (p *page) leftOutOf(c years.Change) template.HTML {
 	return say("Left out, without a figure: %s.", list(parts))
 }
 
-// seasonRows is a measure season by season.
+// seasonRows is a measure season by season. Costs have no range, as no chance is reckoned
+// for them; their rows have a dot alone.
 func (p *page) seasonRows(of measureOf) *rows {
 	all := batch.Filter(p.r.Years.Seasons, func(s years.Season) bool { return s.Measure == of.measure && s.Figure.Known })
 	lowest, highest := 1.0, 0.0
@@ -130,7 +135,9 @@ func (p *page) seasonRows(of measureOf) *rows {
 	return t
 }
 
-// splitRows is each season's change in its three parts.
+// splitRows is each season's change in its three parts. The last bar of each season is the
+// sum of the others. The range stands on the part of like sowings, of which alone it
+// speaks.
 func (p *page) splitRows(of measureOf, farm []years.Change) *rows {
 	lowest, highest := 0.0, 0.0
 	each := func(v float64) { lowest, highest = min(lowest, v), max(highest, v) }
@@ -160,7 +167,8 @@ func (p *page) splitRows(of measureOf, farm []years.Change) *rows {
 	return t
 }
 
-// signClass colours what made a season worse.
+// signClass colours what made a season worse. Of costs more is worse, of the two others
+// less is.
 func signClass(v float64, m years.Measure) string {
 	if (v < 0) != (m == years.Cost) && v != 0 {
 		return "neg"
@@ -168,7 +176,8 @@ func signClass(v float64, m years.Measure) string {
 	return ""
 }
 
-// verdictTail is a change's verdict, where it has one.
+// verdictTail is a change's verdict, where it has one. A change that is clear may still be
+// no more than the farm's seasons usually differ by, which takes seasons enough to know.
 func verdictTail(c years.Change) string {
 	switch c.Verdict {
 	case rate.ClearlyHigher, rate.ClearlyLower:
@@ -191,7 +200,9 @@ const mostDrivers = 10
 // pieceWords names the three parts of a change.
 var pieceWords = map[years.Piece]string{years.LikeSowings: "like sowings", years.OtherKinds: "other varieties and trays", years.OtherCrops: "more or less of it grown"}
 
-// driverRows is what drove the last change, the largest first.
+// driverRows is what drove the last change, the largest first. A driver is one crop's part
+// in one of the three parts. A crop may stand here twice, once for doing worse and once
+// for being grown more.
 func (p *page) driverRows(of measureOf, c years.Change) *rows {
 	all := p.r.Years.Drivers(c.To, of.measure)
 	largest := 0.0
@@ -210,7 +221,8 @@ func (p *page) driverRows(of measureOf, c years.Change) *rows {
 	return t
 }
 
-// cropChangeRows is what like sowings of each crop did.
+// cropChangeRows is what like sowings of each crop did. The axis is bounded by what the
+// crops did rather than by their ranges: one crop of two batches would flatten all others.
 func (p *page) cropChangeRows(of measureOf, c years.Change) *rows {
 	all := batch.Filter(p.r.Years.Crops(c.To, of.measure), func(c years.Change) bool { return c.Share > 0 })
 	largest := 1e-9
@@ -272,7 +284,8 @@ func changeVerdict(c years.Change) template.HTML {
 	return ""
 }
 
-// changesTable is what the farm did differently, beside each season; never a cause.
+// changesTable is what the farm did differently, beside each season; never a cause. A
+// change stands under the season in which it began, with its end where it has one.
 func (p *page) changesTable() *table {
 	t := p.table("changes", "What was done differently, as written in changes.csv. That it was the cause, the records cannot say.", "", plain("Season", "From", "Until", "What"))
 	for _, c := range p.changesOf(0) {

@@ -60,6 +60,8 @@ func (c *buildCommand) build(out *voice, options report.Options, place *folder.H
 }
 
 // publish draws the charts, says the problems, and sets the pages into their place.
+// Problems are said after the charts, as drawing shows its progress on the same screen,
+// and before the pages, so that they are said even where the disk is full.
 func (c *buildCommand) publish(out *voice, l loaded, r *report.Report, place *folder.Held) error {
 	drawings, drawn, err := c.draw(out, r)
 	if err != nil {
@@ -105,7 +107,8 @@ func (c *buildCommand) folder() string {
 	return placeOf(c.Book).site()
 }
 
-// options are the flags as report wants them, where 0 stands for what was not given.
+// options are the flags as report wants them, where 0 stands for what was not given. What
+// is given is checked before the book is read: a mistyped date is answered at once.
 func (c *buildCommand) options() (o report.Options, err error) {
 	if err := c.edition.check(); err != nil {
 		return o, err
@@ -143,7 +146,9 @@ func dateOf(flag, s string) (records.Date, error) {
 	return d, nil
 }
 
-// site gives the pages and then the data files, each made when it is asked for.
+// site gives the pages and then the data files, each made when it is asked for. No more
+// than one is held in memory at a time, as the pages of a large book together are larger
+// than it.
 func site(r *report.Report, charts templates.Charts) iter.Seq2[folder.File, error] {
 	return func(yield func(folder.File, error) bool) {
 		for p, err := range templates.Pages(r, charts) {
@@ -160,8 +165,9 @@ func site(r *report.Report, charts templates.Charts) iter.Seq2[folder.File, erro
 	}
 }
 
-// summary says on one line what was made and what was left out. Its status is 1 where
-// rows were left out, although the review is there.
+// summary says on one line what was made and what was left out. Its status is 1 where rows
+// were left out, although the review is there. A row that only repeats another file's
+// money is not counted, as no figure lacks it.
 func (c *buildCommand) summary(out *voice, l loaded, pages, drawn int) error {
 	_, left, _ := l.rows()
 	out.result("%s, %s, %s left out; open %s", words.Count(pages, "page", "pages"), words.Count(drawn, "chart", "charts"),

@@ -16,7 +16,9 @@ import (
 	"traybook/templates"
 )
 
-// draw draws the charts and counts those that came out.
+// draw draws the charts and counts those that came out. A chart that fails costs its own
+// place on a page and nothing else; only where a script given by a file draws nothing at
+// all is the build given up.
 func (c *buildCommand) draw(out *voice, r *report.Report) (templates.Charts, int, error) {
 	if c.NoCharts {
 		return byName(chart.LeftOut(r)), 0, nil
@@ -65,7 +67,8 @@ func byName(drawings []chart.Drawing) templates.Charts {
 	return charts
 }
 
-// countDrawn counts the charts that came out, each once for both its drawings.
+// countDrawn counts the charts that came out, each once for both its drawings. A chart is
+// drawn wide for a screen and narrow for a phone, and is one chart to whoever counts them.
 func countDrawn(charts templates.Charts) (n int) {
 	for name, g := range charts {
 		if _, ok := charts[chart.NarrowName(name)]; ok && g.Missing == "" {

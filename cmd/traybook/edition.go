@@ -40,7 +40,8 @@ func (e edition) shown() records.Shown {
 	return records.Shown{Costs: slices.Contains(e.Show, "costs"), Lots: slices.Contains(e.Show, "lots")}
 }
 
-// site gives the files of the edition.
+// site gives the files of the edition. The single file has no data files: it is sent by
+// mail and opened by itself.
 func (e edition) site(r *report.Report, drawings templates.Charts) iter.Seq2[folder.File, error] {
 	if !e.Single {
 		return site(r, drawings)
@@ -60,7 +61,9 @@ func (e edition) first() string {
 }
 
 // compute makes the report of the edition. What is wrong with a log quotes its cells, so
-// it is said on the terminal and stands in no public edition.
+// it is said on the terminal and stands in no public edition. The book itself is thinned
+// out before anything is figured, so that no page or data file can let slip what it never
+// knew.
 func (e edition) compute(l *loaded, options report.Options) (*report.Report, error) {
 	if !e.Public {
 		return l.compute(options)

@@ -86,7 +86,8 @@ var misuses = []struct {
 	{regexp.MustCompile(`^(--[a-z-]+): `), badValue},
 }
 
-// misuse says in plain words what is wrong with the arguments.
+// misuse says in plain words what is wrong with the arguments. What the table does not
+// know is said as the parser says it, with where help is.
 func misuse(err error, args []string) error {
 	for _, m := range misuses {
 		if found := m.said.FindStringSubmatch(err.Error()); found != nil {
@@ -111,10 +112,13 @@ func moreHelp(args []string) string {
 	return "traybook help says what there is"
 }
 
+// noCommand is said where nothing, or only flags, were typed.
 func noCommand(_, _ string, args []string) error {
 	return failure(moreHelp(args), "no command is given: say one of %s", strings.Join(verbs, ", "))
 }
 
+// tooMany tells a word that is no command from one that stands behind a command which
+// takes no more: a folder with a space in its name, unquoted, is the usual one.
 func tooMany(typed, meant string, args []string) error {
 	switch {
 	case len(args) > 0 && args[0] != typed:
@@ -125,6 +129,7 @@ func tooMany(typed, meant string, args []string) error {
 	return failure(moreHelp(args), "%s: no such command; the commands are %s", typed, strings.Join(verbs, ", "))
 }
 
+// nothingNamed says what a command works on, with an example to copy.
 func nothingNamed(typed, _ string, args []string) error {
 	if typed == "dir" {
 		return failure("name a new folder, as in: traybook new mybook", "no folder is named")
@@ -150,6 +155,7 @@ func noFlag(typed, meant string, args []string) error {
 	return failure(moreHelp(args), "%s: no such flag", whole)
 }
 
+// missingFlag is said of a flag without which a command cannot work.
 func missingFlag(typed, _ string, args []string) error {
 	if typed == "--out" {
 		return failure("name the file to write, as in: traybook "+args[0]+" mybook --out sheets.html", "--out: no file is named")

@@ -65,7 +65,8 @@ func mustBeEmpty(dir string) error {
 	return nil
 }
 
-// starterFiles are the embedded files, paths relative to the book.
+// starterFiles are the embedded files, paths relative to the book. Names of logs and
+// columns are the format's, rows are invented.
 func starterFiles(all bool) ([]folder.File, error) {
 	var files []folder.File
 	err := fs.WalkDir(starter, "starter", func(name string, d fs.DirEntry, err error) error {

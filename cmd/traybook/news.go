@@ -11,8 +11,9 @@ import (
 	"traybook/templates"
 )
 
-// news says in one line what a build changed: the rows of each log, and the large
-// numbers of the front page that moved. Before the first build it says the numbers.
+// news says in one line what a build changed: the rows of each log, and the large numbers
+// of the front page that moved. Before the first build it says the numbers. It is what one
+// looks at after a save: whether the rows typed arrived, and what they moved.
 func news(before, now *report.Report) string {
 	if before == nil {
 		return numbers(templates.Headlines(now))
@@ -38,7 +39,9 @@ func numbers(all []templates.Headline) string {
 	return strings.Join(parts, "; ")
 }
 
-// moved lists the large numbers that are not what they were.
+// moved lists the large numbers that are not what they were. Numbers are compared as they
+// are written, so that what rounds to the same is no news. One that has become unknown is
+// told as a question mark.
 func moved(before, now []templates.Headline) []string {
 	was := map[string]string{}
 	for _, h := range before {
@@ -55,7 +58,9 @@ func moved(before, now []templates.Headline) []string {
 	return parts
 }
 
-// rowNews says of each log how many rows came or went, or that they changed.
+// rowNews says of each log how many rows came or went, or that they changed. Rows are
+// counted as read, those left out with them; a log with as many rows as before and another
+// content has "changed".
 func rowNews(before, now *records.Book) []string {
 	rows := func(b *records.Book, log string) int {
 		for _, f := range b.Files {

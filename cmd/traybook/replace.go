@@ -13,7 +13,9 @@ import (
 // strays are files that a desktop leaves in folders; losing them harms nobody.
 var strays = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
 
-// mayReplace refuses a folder that holds anything traybook did not write.
+// mayReplace refuses a folder that holds anything traybook did not write. A build puts a
+// folder in place of the one before, so what somebody else put there would be gone. What
+// is in doubt is refused, with what to do.
 func mayReplace(dir string) error {
 	info, err := os.Lstat(dir)
 	switch {

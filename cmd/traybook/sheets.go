@@ -23,7 +23,8 @@ type sheetsCommand struct {
 // sheetsMark opens every file of sheets; only such a file is written over.
 const sheetsMark = "<!DOCTYPE html><!-- sheets made by traybook -->\n"
 
-// Run writes one printable file.
+// Run writes one printable file. With no batch due the forms are blank and still written:
+// paper is needed all the same.
 func (c *sheetsCommand) Run(out *voice) error {
 	l, err := load(out, c.Book)
 	if err != nil {

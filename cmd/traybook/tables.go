@@ -36,7 +36,10 @@ var choices = map[string][]string{
 	"last": yesNo, "organic": yesNo, "treated": yesNo,
 }
 
-// sources are the columns of other sheets to choose from: what was typed there.
+// sources are the columns of other sheets to choose from: what was typed there. An empty
+// one is a column that names things of its own, and so offers none. A list repeats a word
+// as often as it was typed: a range has no other way, and a list fixed in advance would
+// lack what is typed later.
 var sources = map[string]string{
 	"tray": "trays!tray", "trays.tray": "", "counts.tray": "", "crop": "sowings!crop", "lot": "lots!lot", "lots.lot": "",
 	"batch": "sowings!batch", "sowings.batch": "", "sowings.from": "sowings!batch", "replaces": "sowings!batch",
@@ -112,7 +115,9 @@ func lettered(all []workbook.Table, from string) string {
 	return ""
 }
 
-// fill adds the rows of a CSV file, and its columns that are not the format's.
+// fill adds the rows of a CSV file, and its columns that are not the format's. A column
+// that the format does not know is kept at the end, so that nothing a grower typed is lost
+// on the way into a workbook.
 func fill(t *workbook.Table, file []byte) error {
 	rows, err := csv.NewReader(bytes.NewReader(file)).ReadAll()
 	if err != nil || len(rows) == 0 {
@@ -136,7 +141,8 @@ func fill(t *workbook.Table, file []byte) error {
 	return nil
 }
 
-// typed is a cell of a column of that form, as a spreadsheet takes what is typed.
+// typed is a cell of a column of that form, as a spreadsheet takes what is typed. A text
+// stays a text even where it looks like a number: 007 is a batch.
 func typed(form workbook.Form, s string) workbook.Cell {
 	day, clock, _ := strings.Cut(strings.Replace(s, "T", " ", 1), " ")
 	_, err := strconv.ParseFloat(s, 64)

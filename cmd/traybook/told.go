@@ -23,7 +23,8 @@ const ofAKind = 3
 // kind is what problems have in common of which the first ones stand for the rest.
 type kind struct{ file, check string }
 
-// problems says the problems, a line each.
+// problems says the problems, a line each. A column in the wrong form makes a problem of
+// each row: three of them tell it, and the rest are a number.
 func (v *voice) problems(ps []records.Problem, how telling) error {
 	v.clear()
 	if how.JSON {
@@ -94,6 +95,8 @@ func (v *voice) unread(b *records.Book) {
 	}
 }
 
+// jsonProblem is a problem for a program to read. Its names are relied on by scripts of
+// users and do not change.
 type jsonProblem struct {
 	File     string `json:"file"`
 	Line     int    `json:"line,omitempty"`

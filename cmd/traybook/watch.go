@@ -62,7 +62,8 @@ func (c *watchCommand) Run(out *voice) error {
 }
 
 // wait builds again when the files have changed and lie still. An interrupt ends it; a
-// build under way is stopped as any other.
+// build under way is stopped as any other. A spreadsheet saves in many small steps, and a
+// sync may never rest: so it waits for a lull, but not for ever.
 func (w *vigil) wait(events *fsnotify.Watcher, stop <-chan os.Signal) error {
 	still := time.NewTimer(quiet) // and what was saved during the first build
 	var due time.Time             // when the first save not yet read must be
@@ -104,12 +105,14 @@ func (w *vigil) listen(events *fsnotify.Watcher) {
 	}
 }
 
-// concerns reports whether an event may be of a file of the book.
+// concerns reports whether an event may be of a file of the book. The site itself lies in
+// the same folder and must not wake it.
 func (w *vigil) concerns(e fsnotify.Event) bool {
 	return e.Op != fsnotify.Chmod && (w.belongs(e.Name) || strings.EqualFold(filepath.Base(e.Name), "notes") || e.Name == w.at.home)
 }
 
-// belongs reports whether a file is one of the book's.
+// belongs reports whether a file is one of the book's. Names that begin with a dot or a
+// tilde are what editors and spreadsheets leave beside an open file.
 func (w *vigil) belongs(name string) bool {
 	base := filepath.Base(name)
 	if strings.HasPrefix(base, ".") || strings.HasPrefix(base, "~") {
@@ -131,6 +134,8 @@ type stamp struct {
 }
 
 // changed looks at the files of the book; false where they are as they were read last.
+// Size and time are enough: a save that changes neither changes nothing that a grower
+// would look for.
 func (w *vigil) changed() bool {
 	now := map[string]stamp{}
 	for _, name := range append(within(w.at.home), w.at.path) {
@@ -181,7 +186,8 @@ func (w *vigil) build() error {
 	return whileHeld(w.out, w.folder(), mayReplace, func(place *folder.Held) error { return w.buildAt(place, options) })
 }
 
-// buildAt builds the review into a place that is held.
+// buildAt builds the review into a place that is held. The problems are said before the
+// review is written, as in a build, and only those that are new.
 func (w *vigil) buildAt(place *folder.Held, options report.Options) error {
 	l, err := load(w.out, w.Book)
 	if err != nil {
@@ -219,7 +225,8 @@ func (w *vigil) show(place *folder.Held, l loaded, r *report.Report) error {
 	return nil
 }
 
-// say says the problems that the save before did not have.
+// say says the problems that the save before did not have. After a save a grower looks for
+// what that save brought; a problem mended and made again is said again.
 func (w *vigil) say(l loaded) {
 	now, fresh := map[string]bool{}, l.problems[:0:0]
 	for _, p := range l.problems {

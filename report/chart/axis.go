@@ -42,7 +42,8 @@ type Line struct {
 // Num returns a pointer to v, for the values that may be missing.
 func Num(v float64) *float64 { return &v }
 
-// title returns the words beside the axis. Percent stands at the marks already.
+// title returns the words beside the axis. Percent stands at the marks already. A unit
+// that the name already holds is not said twice.
 func (a Axis) title() string {
 	switch {
 	case a.Unit == "" || a.Unit != a.Name && strings.Contains(a.Name, a.Unit):
@@ -70,7 +71,8 @@ func (a Axis) scaled(v float64) float64 {
 	return math.Round(v*1e9) / 1e9
 }
 
-// formatter names the function that writes the axis' numbers; empty: ECharts'.
+// formatter names the function that writes the axis' numbers; empty: ECharts'. The
+// functions stand in runtime/bridge.js and write numbers as the tables do.
 func (a Axis) formatter() string {
 	switch {
 	case a.Percent && a.Signed:
@@ -156,7 +158,8 @@ func (a Axis) ticks(values []*float64) (ticks, error) {
 	return a.round(low, high), nil
 }
 
-// round widens low..high to round ends.
+// round widens low..high to round ends. Shares have one scale in all charts, unless some
+// lie outside of 0 to 100 %, so that two charts can be laid side by side.
 func (a Axis) round(low, high float64) ticks {
 	if a.Percent && !a.Signed && low >= 0 && high <= 100 {
 		return shareTicks
@@ -195,7 +198,8 @@ func niceStep(v float64) float64 {
 	return 10 * base
 }
 
-// dayNumber returns an ISO date as days since 1970-01-01.
+// dayNumber returns an ISO date as days since 1970-01-01. The day is that of the calendar,
+// without an hour or a zone.
 func dayNumber(date string) (float64, error) {
 	t, err := time.Parse(time.DateOnly, date)
 	if err != nil {

@@ -22,6 +22,8 @@ type source struct {
 // takes 0.1 s, and watch has a Drawer for each round.
 var builtIn = sync.OnceValue(func() *source { return &source{bundle: Bundle()} })
 
+// compile reads the three scripts: what ECharts expects of a browser, ECharts, and what
+// makes a drawing of an option. Compiled once, they run in every engine.
 func (s *source) compile() {
 	scripts := []struct{ name, text string }{
 		{"prelude.js", runtime.Prelude()},
@@ -45,7 +47,8 @@ type engine struct {
 	fun goja.Callable
 }
 
-// start returns a new engine: about 20 to 50 ms, 10 MB.
+// start returns a new engine: about 20 to 50 ms, 10 MB. What ECharts keeps between
+// drawings stays in its engine, so an engine that failed is not used again.
 func (s *source) start() (*engine, error) {
 	vm := goja.New()
 	vm.SetMaxCallStackSize(mostCalls)
@@ -82,7 +85,8 @@ func (e *engine) draw(s Spec, option string) (string, error) {
 	return clean(raw, s)
 }
 
-// run returns the SVG as ECharts writes it.
+// run returns the SVG as ECharts writes it. The size of what comes back is bounded, as it
+// is held in memory and cleaned as a whole.
 func (e *engine) run(option string, width, height int) (string, error) {
 	v, err := e.fun(goja.Undefined(), e.vm.ToValue(option), e.vm.ToValue(width), e.vm.ToValue(height))
 	if err != nil {

@@ -54,7 +54,8 @@ func StepLines(h Head, series []Series, axis Axis, lines ...Line) Spec {
 	return twice(h, func(s *sheet) Spec { return s.days([]Panel{{axis, series}}, lines, "end") })
 }
 
-// days draws panels over common days, the lines in the first.
+// days draws panels over common days, the lines in the first. The scale of the first panel
+// holds its reference lines too, so that a capacity above all that ever stood is seen.
 func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 	first, last := s.span(panels)
 	named := s.seriesOf(panels, step)
@@ -81,8 +82,9 @@ func (s *sheet) days(panels []Panel, lines []Line, step string) Spec {
 	return s.spec(top - panelGap + lineHeight*2 + edge + 4)
 }
 
-// seriesOf adds every line with its band and its entry in the legend. It
-// returns the points of the first panel as rows, to be spoken.
+// seriesOf adds every line with its band and its entry in the legend. It returns the
+// points of the first panel as rows, to be spoken. One line alone needs no legend: the
+// heading says what it is.
 func (s *sheet) seriesOf(panels []Panel, step string) []saidFigure {
 	var spoken []saidFigure
 	names := s.seriesNames(allNames(panels))
@@ -195,7 +197,9 @@ func (s *sheet) day(date string) float64 {
 	return d
 }
 
-// span returns the first and the last day of all points.
+// span returns the first and the last day of all points. A single day is given one to
+// either side, so that its point does not lie on the edge. A span of centuries is a
+// mistyped year and fails the chart, not the page.
 func (s *sheet) span(panels []Panel) (first, last float64) {
 	first, last = math.Inf(1), math.Inf(-1)
 	for _, p := range panels {

@@ -13,7 +13,9 @@ import (
 // mostCauses is how many causes stand apart in the chart of losses.
 const mostCauses = 5
 
-// losses shows the cells lost by month and cause.
+// losses shows the cells lost by month and cause. A chart of more than a few causes cannot
+// be told apart in grey print, so the smallest are one part; the table on the page has
+// them all.
 func losses(r *report.Report, year int) []Spec {
 	cells := map[string]*[13]int{}
 	total := map[string]int{}
@@ -42,8 +44,9 @@ func losses(r *report.Report, year int) []Spec {
 	return []Spec{StackedBars(h, lossRows(causes, cells), parts, Axis{Name: "cells lost", Unit: "cells"})}
 }
 
-// lossRows has a bar for each month with a loss, the causes in their order; those past
-// the first few add up to the last part. A month without a loss has none.
+// lossRows has a bar for each month with a loss, the causes in their order; those past the
+// first few add up to the last part. A month without a loss has none. Months stand in the
+// order of the calendar, each with the cells lost in it as its note.
 func lossRows(causes []string, cells map[string]*[13]int) []StackRow {
 	var rows []StackRow
 	for m := time.January; m <= time.December; m++ {

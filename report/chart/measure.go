@@ -44,8 +44,9 @@ var regular = sync.OnceValue(func() map[rune]float64 {
 	return widths
 })
 
-// textWidth returns the width of one line of text at a size, in pixels, a
-// little on the wide side. Letters that Go Regular lacks count as square.
+// textWidth returns the width of one line of text at a size, in pixels, a little on the
+// wide side. Letters that Go Regular lacks count as square. A label that is measured too
+// wide leaves a gap; one too narrow runs into its neighbour.
 func textWidth(text string, size float64) float64 {
 	widths, total := regular(), 0.0
 	for _, r := range text {
@@ -105,7 +106,8 @@ func unreserved(line string) string {
 	return line
 }
 
-// pieces cuts a word that is wider than a line.
+// pieces cuts a word that is wider than a line. It is cut between letters, and never in
+// the middle of one.
 func pieces(word string, width float64) []string {
 	var out []string
 	for textWidth(word, fontSize) > width {

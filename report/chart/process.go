@@ -50,6 +50,7 @@ func (p *patience) spend(took time.Duration) {
 	p.used += max(0, took-freeTime)
 }
 
+// end lets no further chart begin.
 func (p *patience) end() {
 	p.mu.Lock()
 	defer p.mu.Unlock()
@@ -69,7 +70,8 @@ type process struct {
 	late   atomic.Bool
 }
 
-// apart starts a process.
+// apart starts a process. What it writes to standard error is kept for the reason, up to a
+// bound: it is somebody else's script.
 func apart(cmd *exec.Cmd, bundle []byte, p *patience) (*process, error) {
 	said := &head{}
 	cmd.Stderr = said
@@ -111,6 +113,8 @@ func (p *process) draw(s Spec, option string) (string, error) {
 	return a.SVG, nil
 }
 
+// ask sends a request and waits for the answer; the script goes with the first request
+// alone.
 func (p *process) ask(r request) (a answer, err error) {
 	p.bundle = nil
 	if err = p.to.Encode(r); err == nil {

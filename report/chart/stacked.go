@@ -35,9 +35,10 @@ func decal(degrees, stroke, gap float64) map[string]any {
 	}
 }
 
-// StackedBars shows what each row is made of: bars from zero, the first row at
-// the top, the parts side by side in the order given, told apart by colour and
-// by hatching.
+// StackedBars shows what each row is made of: bars from zero, the first row at the top,
+// the parts side by side in the order given, told apart by colour and by hatching. Parts
+// that no row has are left out of the legend and keep their colour, so that a part looks
+// the same in every season's chart.
 func StackedBars(h Head, rows []StackRow, parts []string, axis Axis) Spec {
 	return twice(h, func(s *sheet) Spec { return s.stack(rows, parts, axis) })
 }

@@ -19,8 +19,8 @@ const oftenSown = 5
 // batches, where there are more. Each chart takes time and page; the tables have all.
 const MostWeeks = 40
 
-// weeks shows the emergence of crops sown often by week of sowing, with the
-// temperature beside it.
+// weeks shows the emergence of crops sown often by week of sowing, with the temperature
+// beside it. Fewer weeks make no course to look at: they stand in the table alone.
 func weeks(r *report.Report, year int) []Spec {
 	byCrop := map[string][]germination.Week{}
 	for _, w := range r.Germination.Weeks {
@@ -81,7 +81,8 @@ func weekChart(r *report.Report, year int, crop string, rows []germination.Week)
 	return Lines(h, []Series{up}, Axis{Name: "cells with a seedling", Percent: true}, beside)
 }
 
-// sayWeeks names the worst and the best week.
+// sayWeeks names the worst and the best week. It is what a screen reader says in place of
+// the drawing, so it names the two weeks that the eye would go to.
 func sayWeeks(rows []germination.Week) string {
 	worst, best := rows[0], rows[0]
 	for _, w := range rows[1:] {
@@ -96,7 +97,9 @@ func sayWeeks(rows []germination.Week) string {
 		percent(worst.Share.Value), words.DayMonth(mondayOf(worst.Week)), percent(best.Share.Value), words.DayMonth(mondayOf(best.Week)))
 }
 
-// mondayOf is the first day of an ISO 8601 week written 2025-W14.
+// mondayOf is the first day of an ISO 8601 week written 2025-W14. The 4th of January is in
+// the first week of every year by that rule, whatever day it is. A week that cannot be
+// read is no day.
 func mondayOf(week string) records.Date {
 	var year, n int
 	if _, err := fmt.Sscanf(week, "%d-W%d", &year, &n); err != nil {

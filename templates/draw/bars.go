@@ -11,8 +11,10 @@ import (
 )
 
 // Next draws the uses a season of each tray beyond those owned, one narrow bar a tray,
-// those to buy in the colour of their kind; line is the uses from which one pays,
-// left out where it is not known (0).
+// those to buy in the colour of their kind; line is the uses from which one pays, left out
+// where it is not known (0). Heights are of the tallest bar, so the drawing shows how fast
+// use falls off and not how much it is; numbers stand in the table. Empty where no further
+// tray was wanted.
 func Next(owned int, uses []float64, buy int, k Kind, line float64) template.HTML {
 	const base, high = 64.0, 57.0
 	n := owned + len(uses)
@@ -45,10 +47,11 @@ func Next(owned int, uses []float64, buy int, k Kind, line float64) template.HTM
 	return template.HTML(b.String())
 }
 
-// percent2 writes a share of the width to a hundredth, as many bars stand side by side.
+// percent2 writes a share of the width to a hundredth, as many bars stand side by side. A
+// tenth would let neighbours drift apart by a bar's width.
 func percent2(p float64) string { return strconv.FormatFloat(words.Round(p, 2), 'f', -1, 64) + "%" }
 
-// Ordinal writes 1st, 2nd, 3rd, 4th, 11th.
+// Ordinal writes 1st, 2nd, 3rd, 4th, 11th. The teens end in th, whatever their last digit.
 func Ordinal(n int) string {
 	end := "th"
 	if n/10%10 != 1 {

@@ -9,7 +9,8 @@ import (
 )
 
 // Life is what became of one batch, days counted from its sowing. A day below 0 is
-// unknown.
+// unknown. Everything in it is days and shares, so that a life can be drawn without a
+// book.
 type Life struct {
 	Kind    Kind
 	End     float64 // days it stood
@@ -64,7 +65,8 @@ func Lives(id string, longest float64) (a Axis, grid template.HTML) {
 	return a, template.HTML(b.String())
 }
 
-// Draw draws a life on the axis of its page.
+// Draw draws a life on the axis of its page. A count holds until the next one, or the end:
+// what came up in between was not seen.
 func (l Life) Draw(a Axis) template.HTML { return template.HTML(l.Append(nil, a)) }
 
 // Append draws a life behind what stands in out. A page has tens of its parts for each of

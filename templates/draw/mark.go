@@ -9,7 +9,9 @@ import (
 	"traybook/report/rate"
 )
 
-// Mark draws one thing on the axis of its table, behind what stands in out.
+// Mark draws one thing on the axis of its table, behind what stands in out. It is given as
+// a function so that a row of a table need not know its axis before all rows have told how
+// far they reach.
 type Mark func(a Axis, out []byte) []byte
 
 // Kind is what a mark stands for: a crop as a whole or a kind of tray. It has a
@@ -24,7 +26,9 @@ const (
 	Other Kind = "f" // a grey square
 )
 
-// KindOf returns the mark of a kind of tray as trays.csv names it.
+// KindOf returns the mark of a kind of tray as trays.csv names it. A kind of the farm's
+// own, or none, has the grey square: it is compared like any other and has no colour of
+// its own.
 func KindOf(kind string) Kind {
 	switch strings.ToLower(kind) {
 	case "air-pruning":
@@ -35,8 +39,8 @@ func KindOf(kind string) Kind {
 	return Other
 }
 
-// Range is the line from one end of an interval to the other; none where it is not
-// known.
+// Range is the line from one end of an interval to the other; none where it is not known.
+// An interval of no width still has a hair, so that it is seen to be known.
 func Range(low, high rate.Num) Mark {
 	return func(a Axis, out []byte) []byte {
 		if !low.Known || !high.Known {
@@ -60,8 +64,9 @@ func (a Axis) slit(out []byte, v float64, y float64) []byte {
 	return fmt.Appendf(out, `<rect class="cut" x="%s" y="%s" width="3" height="9"/>`, percent(at), pixels(y))
 }
 
-// Dot is the value itself; hollow where it rests on too few batches or on an
-// estimate.
+// Dot is the value itself; hollow where it rests on too few batches or on an estimate.
+// Hollow is told in words in the caption of each table; colour and shape alone would be
+// lost in print or on some eyes.
 func Dot(k Kind, v rate.Num, hollow bool) Mark {
 	return func(a Axis, out []byte) []byte {
 		if !v.Known {
@@ -168,7 +173,8 @@ func ColumnsHead(id string, names []string) template.HTML {
 }
 
 // Points draws a dot for every value, those that would cover each other one above the
-// other, in a row 35 pixels high.
+// other, in a row 35 pixels high. Values within a hundredth of the width of one another
+// count as covering.
 func Points(k Kind, values []float64) Mark {
 	return func(a Axis, out []byte) []byte {
 		at := map[int]int{}

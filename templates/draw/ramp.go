@@ -10,7 +10,8 @@ import (
 
 // Scores is the axis of ramps: shares of the plants scored in percent, those not fit to
 // the left of the line at fit, those fit to its right. unfit is the largest share not fit
-// of any row, of 1.
+// of any row, of 1. Both sides are of all plants scored, so the two ends of a bar add up
+// to the same length in every row.
 func Scores(id string, unfit float64) Axis {
 	const step = 0.5
 	a := Axis{ID: id, Min: -max(math.Ceil(unfit*4-1e-9)/4, 0.25), Max: 1}
@@ -53,9 +54,10 @@ func Ramp(plants [5]rate.Num, from int) Mark {
 	}
 }
 
-// Shelves draws one bar for each of several shares, every one in a column of its own
-// that 1 would fill, with a line across each at one share of all. A share that is not
-// known leaves its column empty.
+// Shelves draws one bar for each of several shares, every one in a column of its own that
+// 1 would fill, with a line across each at one share of all. A share that is not known
+// leaves its column empty. What is below the line by less than the noise of binary
+// fractions counts as on it.
 func Shelves(shares []rate.Num, line float64) Mark {
 	return func(_ Axis, out []byte) []byte {
 		width := 100 / float64(len(shares))

@@ -8,8 +8,9 @@ import (
 	"traybook/report/words"
 )
 
-// Shares is an axis of shares of 1 in percent, from a round number at or below the
-// lowest value to 100.
+// Shares is an axis of shares of 1 in percent, from a round number at or below the lowest
+// value to 100. It begins at 80 % at the latest, so that small differences between good
+// crops do not look like large ones, and always ends at 100 %.
 func Shares(id string, lowest float64) Axis {
 	from, step := math.Floor(lowest*5)/5, 0.2
 	from = min(max(from, 0), 0.8)
@@ -23,8 +24,9 @@ func Shares(id string, lowest float64) Axis {
 	return a
 }
 
-// Differences is an axis as far on both sides of nothing as the largest value asks
-// for. scale turns a value into what is written: 100 for cells in 100.
+// Differences is an axis as far on both sides of nothing as the largest value asks for.
+// scale turns a value into what is written: 100 for cells in 100. Nothing stands in the
+// middle, whichever way the values lie, so better and worse are seen by their side alone.
 func Differences(id string, largest, scale float64) Axis {
 	largest = finite(largest)
 	step := roundStep(largest*scale, 2) / scale
@@ -36,7 +38,8 @@ func Differences(id string, largest, scale float64) Axis {
 	return a
 }
 
-// From is an axis over signed values from the lowest to the highest and nothing.
+// From is an axis over signed values from the lowest to the highest and nothing. Nothing
+// is always on it: bars begin there. An axis without any value still has one step.
 func From(id string, lowest, highest, scale float64) Axis {
 	lowest, highest = math.Min(finite(lowest), 0), math.Max(finite(highest), 0)
 	step := roundStep((highest-lowest)*scale, 4) / scale
@@ -51,6 +54,7 @@ func From(id string, lowest, highest, scale float64) Axis {
 	return a
 }
 
+// signedTick is a tick with its sign; the one at nothing is drawn stronger.
 func signedTick(v, scale float64) Tick {
 	at := words.Round(v*scale, 9)
 	word := words.Number(at)
@@ -60,8 +64,8 @@ func signedTick(v, scale float64) Tick {
 	return Tick{At: v, Word: word, Zero: at == 0}
 }
 
-// Amounts is an axis from 0 to a round number at or above the largest value, written
-// by write.
+// Amounts is an axis from 0 to a round number at or above the largest value, written by
+// write. Money and numbers of trays begin at 0, or their bars would lie.
 func Amounts(id string, largest float64, write func(float64) string) Axis {
 	largest = finite(largest)
 	step := roundStep(largest, 3)
@@ -81,7 +85,9 @@ func finite(v float64) float64 {
 	return min(max(v, -1e300), 1e300)
 }
 
-// roundStep is 1, 2 or 5 times a power of ten of which about parts cover the range.
+// roundStep is 1, 2 or 5 times a power of ten of which about parts cover the range. 1
+// where there is nothing to cover. What misses a round step by the noise of binary
+// fractions counts as it.
 func roundStep(span float64, parts int) float64 {
 	rough := span / float64(parts)
 	if !(rough > 0) || math.IsInf(rough, 0) {
@@ -96,8 +102,9 @@ func roundStep(span float64, parts int) float64 {
 	return 10 * power
 }
 
-// Days is an axis over days, from first to last, with a tick at each month's first
-// day; every second or third where there are many.
+// Days is an axis over days, from first to last, with a tick at each month's first day;
+// every second or third where there are many. Every month has its line, and words as far
+// as there is room for about nine.
 func Days(id string, first, last records.Date) Axis {
 	a := Axis{ID: id, Min: float64(first), Max: float64(max(last, first+1))}
 	months := monthsBetween(first, last)
@@ -112,7 +119,8 @@ func Days(id string, first, last records.Date) Axis {
 	return a
 }
 
-// monthsBetween lists the first days of months within two days.
+// monthsBetween lists the first days of months within two days. No more than 200, against
+// a mistyped year.
 func monthsBetween(first, last records.Date) []records.Date {
 	var days []records.Date
 	t := first.Time()

@@ -19,7 +19,8 @@ type Year struct {
 	Marks       []records.Date // days on which something was changed, numbered from 1
 }
 
-// Band is one of the strips of the year, one above the other.
+// Band is one of the strips of the year, one above the other. Least is below 0 only for
+// temperatures; what stood begins at 0.
 type Band struct {
 	Name   string
 	Class  string // bench, chamb or temp
@@ -50,7 +51,8 @@ type Span struct {
 // bandGap is the room above each band for its words, pixels.
 const bandGap = 30.0
 
-// Draw draws the year. Words stand outside the parts that stretch.
+// Draw draws the year. Words stand outside the parts that stretch. A month of which less
+// than a fortnight is drawn has no word, as it would run into its neighbour's.
 func (y Year) Draw() template.HTML {
 	var b, grid strings.Builder
 	days := float64(y.Last - y.First + 1)
@@ -84,7 +86,8 @@ func (y Year) Draw() template.HTML {
 	return template.HTML(b.String())
 }
 
-// down is a value's place below the top of the band, pixels.
+// down is a value's place below the top of the band, pixels. What lies beyond the band is
+// held at its edge; without a span everything lies at the bottom.
 func (s Band) down(v float64) float64 {
 	span := s.Most - s.Least
 	if !(span > 0) {
@@ -93,6 +96,8 @@ func (s Band) down(v float64) float64 {
 	return s.Height * (1 - math.Min(math.Max((v-s.Least)/span, 0), 1))
 }
 
+// draw draws the band from its top: the shape stretches with the page, its words do not,
+// so they stand outside of it.
 func (s Band) draw(b *strings.Builder, y Year, days, top float64, at func(records.Date) float64) {
 	base := top + bandGap
 	fmt.Fprintf(b, `<svg y="%s" viewBox="0 0 %s %s" preserveAspectRatio="none" width="100%%" height="%s"><path class="%s" d="%s"/></svg>`,
@@ -129,7 +134,9 @@ func (s Band) peakWords(base, peak, x float64) float64 {
 	return line + 14
 }
 
-// path is the outline of what stood, or a stroke for each day's temperatures.
+// path is the outline of what stood, or a stroke for each day's temperatures. The unit
+// across is a day. Days outside of the season are left out, and a day of one temperature
+// still has a short stroke.
 func (s Band) path(y Year) string {
 	var b strings.Builder
 	day := func(d records.Date) int { return int(min(max(d, y.First), y.Last+1) - y.First) }
