@@ -62,7 +62,7 @@ var gapPhrases = map[string]string{
 	"late enough last count":    "without a late enough last count",
 	"early enough first count":  "without an early enough first count",
 	"seed lot":                  "without a seed lot",
-	"row of the seed lot":       "of lots without a row",
+	"row of the seed lot":       "from lots without a row",
 	"tray code":                 "in trays without a row",
 	"look at quality":           "without a look at quality",
 	"planned date":              "without a planned date",
@@ -74,12 +74,12 @@ var gapPhrases = map[string]string{
 	"years a tray lasts":                             "in %s without a number of years in use",
 	"number of trays bought":                         "in %s without a number bought",
 	"trays bought":                                   "in %s with more broken or sold than bought",
-	"minutes a use":                                  "in trays of a pair without minutes a use",
-	"mix a use":                                      "in trays of a pair without mix a use",
-	"price of a seed lot":                            "of %s without a price",
-	"seeds in a lot":                                 "of %s without a number of seeds",
-	"seeds per gram of a lot":                        "of %s without seeds per gram",
-	"germination on the packet":                      "of %s without a figure of the packet",
+	"minutes a use":                                  "in trays to compare, whose minutes a use are not written",
+	"mix a use":                                      "in trays to compare, whose mix a use is not known",
+	"price of a seed lot":                            "from %s without a price",
+	"seeds in a lot":                                 "from %s without a number of seeds",
+	"seeds per gram of a lot":                        "from %s without seeds per gram",
+	"germination on the packet":                      "from %s without a figure of the packet",
 }
 
 // mostGapCodes is how many tray codes or lots the line names.
@@ -97,7 +97,7 @@ func gapWords(m report.Missing) template.HTML {
 		return say(phrase)
 	}
 	one, many := "tray", "trays"
-	if strings.HasPrefix(phrase, "of ") {
+	if strings.HasPrefix(phrase, "from ") {
 		one, many = "lot", "lots"
 	}
 	return say(phrase, namedGapCodes(strings.Split(codes, ", "), one, many))

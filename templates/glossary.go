@@ -69,7 +69,7 @@ var terms = [][2]string{
 	{"Short", "Fewer usable plants than the field wants of a batch."},
 	{"Solid-wall", "A tray whose cells have closed walls."},
 	{"Sow more, sow less", "Advice for a crop whose batches were often short of what was wanted, or gave far more than being sure costs."},
-	{"Too few batches", "Fewer than 3, or too few in the whole book to say how sure the figure is. Their dots are hollow."},
+	{"Too few batches", "Fewer than 3, or too few sown alike in the whole book to say how sure the figure is. Their dots are hollow."},
 	{"Transplant", "A plant raised in a cell and set out in the field."},
 	{"Tray-day", "One tray standing for one day; shared bills are divided by them."},
 	{"Treated seed", "Seed carrying a pesticide, often dyed; handled and recorded apart."},

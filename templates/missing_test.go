@@ -187,8 +187,8 @@ func TestGapWords(t *testing.T) {
 		"price of a tray: FLAT":     "in tray FLAT without a price",
 		"life of a tray: A, B":      "in trays A and B without a length of life",
 		"trays bought: A, B, C, D":  "in trays A, B and 2 more with more broken or sold than bought",
-		"price of a seed lot: L-1":  "of lot L-1 without a price",
-		"minutes a use: A and B":    "in trays of a pair without minutes a use",
+		"price of a seed lot: L-1":  "from lot L-1 without a price",
+		"minutes a use: A and B":    "in trays to compare, whose minutes a use are not written",
 		"cells sown, or plants out": "with more plants than cells",
 		"something new":             "without something new",
 	} {
