@@ -9,7 +9,8 @@
 // buffer, for what there are a hundred thousand of), finding.go, rows.go,
 // table.go, cells.go and figure.go (what the partials show), categories.go (the words
 // for money), cut.go, cut_rows.go and cut_pieces.go (pages that are too long), gaps.go
-// (what the records could not tell), notes.go, notes_links.go,
+// (what the records could not tell), as_sheets.go (logs as the sheets of a workbook),
+// notes.go, notes_links.go,
 // notes_render.go and notefigures.go (a season's notes), then a file NAME_view.go for
 // each page beside html/NAME.html. Larger pages have parts of their own: front_*;
 // germ_*, losses and chambers; costs_*; quality_rows and leeway; lots_*; trays_* and

@@ -47,8 +47,9 @@ func (s *site) gapLine(p *page) *gapLine {
 }
 
 // gapPhrases go on from "12 batches", by the name of a gap: the names serve as headings
-// and would stumble in a sentence. %s is the tray codes or seed lots that the gap is of. A gap that is
-// not here is told as "without" and its name, so a new one reads badly and not wrongly.
+// and would stumble in a sentence. %s is the tray codes or seed lots that the gap is of. A
+// gap that is not here is told as "without" and its name, so a new one reads badly and not
+// wrongly.
 var gapPhrases = map[string]string{
 	"date set out":              "without a date set out",
 	"usable plants left over":   "without a number of usable plants left over",

@@ -112,5 +112,6 @@
 // In reading order: figures.go (the types, New), level.go (batches by variety, by cells
 // and kind, by crop), chance.go (rate used, rho used, Cells), table.go (the table),
 // wishes.go, code.go (the tray code of a wish), sowby.go, weeks.go (the room they would
-// take), reorder.go (seed in hand), balance.go, advice.go (sow more, sow less).
+// take), reorder.go (seed in hand), balance.go, advice.go (sow more, sow less),
+// simulated.go (how often the cells told are enough).
 package sowing

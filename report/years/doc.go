@@ -107,6 +107,7 @@
 // is that of rule "Heat"; the 9 in 10 are a choice of ours.
 //
 // In reading order: figures.go (the types, New), measure.go (what a batch counts), pool.go
-// (batches added up), split.go (a change in parts), change.go (the pairs of seasons), running.go, interval.go (interval,
-// verdict, what is usual), drivers.go, heating.go.
+// (batches added up), split.go (a change in parts), change.go (the pairs of seasons),
+// running.go, interval.go (interval, verdict, what is usual), drivers.go, heating.go,
+// simulated.go (how often a verdict is false).
 package years
