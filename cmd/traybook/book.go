@@ -28,6 +28,7 @@ func load(out *voice, path string) (loaded, error) {
 	if abs, err := filepath.Abs(path); err == nil {
 		at = placeOf(abs)
 	}
+	keepWithin(at, toRead, leastToRead)
 	book, problems, err := at.read()
 	if err != nil {
 		return loaded{}, err

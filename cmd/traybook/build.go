@@ -52,6 +52,7 @@ func (c *buildCommand) build(out *voice, options report.Options, place *folder.H
 	if l.fatal() || c.Strict && l.errors() > 0 {
 		return refuse(out, l, c.telling)
 	}
+	keepWithin(placeOf(c.Book), toBuild, leastToBuild)
 	r, err := c.compute(&l, options)
 	if err != nil {
 		return withProblems(out, l, c.telling, err)

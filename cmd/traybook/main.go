@@ -5,7 +5,6 @@ import (
 	"io"
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"syscall"
 
 	"github.com/alecthomas/kong"
@@ -16,9 +15,6 @@ import (
 // main only takes the process's own arguments and streams: tests call run.
 func main() {
 	signal.Ignore(syscall.SIGPIPE) // a closed pipe is an error of the write to it
-	if os.Getenv("GOGC") == "" {
-		debug.SetGCPercent(thrift)
-	}
 	if len(os.Args) == 2 && os.Args[1] == drawsApart {
 		chart.Apart(os.Stdin, os.Stdout)
 	}
@@ -26,10 +22,6 @@ func main() {
 	stay(ownWindow(), os.Stdin, os.Stderr)
 	os.Exit(code)
 }
-
-// thrift is how much memory may lie waste, in percent of what is in use, until it is looked
-// for: a book and its figures have few pointers, so that looking more often costs little.
-const thrift = 30
 
 // The exit statuses.
 const (
