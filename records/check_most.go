@@ -3,7 +3,7 @@ package records
 // The most that a book may hold of what every page, table and list goes through. Beyond it
 // there is no farm, and a site would be of gigabytes and of tens of thousands of pages.
 const (
-	mostBatches     = 150_000
+	mostBatches     = 120_000
 	mostLots        = 50_000
 	mostCodes       = 5_000
 	mostSeasonCrops = 10_000
