@@ -13,7 +13,7 @@ import (
 // figures; nearer to that, looking would take all the time.
 const (
 	toRead  = 6
-	toBuild = 10
+	toBuild = 11
 
 	leastToRead  = 200 << 20
 	leastToBuild = 400 << 20
