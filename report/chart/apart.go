@@ -13,7 +13,8 @@ import (
 // 500 ms a chart and 60 MB; a script that takes so much more will not end.
 const (
 	mostMemory = 256 << 20 // bytes in use, beyond which the process ends itself
-	mostGiven  = 384 << 20 // bytes that the system gives it, where it can be told
+	mostGiven  = 512 << 20 // bytes that the system gives it, where it can be told
+	mostNamed  = 4 << 30   // bytes of addresses beyond those of its start; threads of C name 136 MB each and use few
 	mostCalls  = 4000      // calls within calls; ECharts needs some hundred
 	mostDrawn  = 16 << 20  // bytes of one drawing
 	lookEvery  = 5 * time.Millisecond
@@ -38,7 +39,7 @@ type answer struct{ SVG, Error string }
 // even in the midst of a script, so that none outlives the one that asked.
 func Apart(in io.Reader, out io.Writer) {
 	runtime.GOMAXPROCS(2) // each thread takes addresses, however many cores there are
-	boundMemory(mostGiven)
+	boundMemory(mostGiven, mostNamed)
 	go watchMemory()
 	requests := make(chan request)
 	go listen(json.NewDecoder(in), requests)

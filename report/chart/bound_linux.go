@@ -7,18 +7,18 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// boundMemory has the system refuse this process more memory than so many bytes beyond
-// what it has; what asks for it is ended. Addresses are bounded, as Go has a reserve of
-// them from the start and takes all further ones before it writes; data likewise, for
-// what lies in the reserve. Where this cannot be had, the watch remains.
-func boundMemory(bytes uint64) {
+// boundMemory has the system refuse this process more than so many bytes of data, and of
+// addresses beyond those it has; what asks for more is ended. A thread takes addresses of
+// which it uses next to none, so that their bound is wide: it is for what asks for more at
+// once than the watch could see. Where this cannot be had, the watch remains.
+func boundMemory(data, addresses uint64) {
 	var pages uint64
 	if b, err := os.ReadFile("/proc/self/statm"); err == nil {
 		_, _ = fmt.Sscan(string(b), &pages) // the first number: all addresses
 	}
-	bound(unix.RLIMIT_DATA, bytes)
+	bound(unix.RLIMIT_DATA, data)
 	if pages > 0 {
-		bound(unix.RLIMIT_AS, pages*uint64(os.Getpagesize())+bytes)
+		bound(unix.RLIMIT_AS, pages*uint64(os.Getpagesize())+addresses)
 	}
 }
 

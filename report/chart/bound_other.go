@@ -3,4 +3,4 @@
 package chart
 
 // boundMemory does nothing: here the watch alone bounds a script.
-func boundMemory(uint64) {}
+func boundMemory(_, _ uint64) {}
