@@ -13,16 +13,17 @@ import (
 	"traybook/report/chart"
 )
 
-// mostOfPage is what README promises: no page is larger, bytes.
+// mostOfPage is what a telephone opens at once: no page is larger, bytes.
 const mostOfPage = 400_000
 
 // bigBook is how much of everything an invented book has.
 type bigBook struct {
 	seasons, batches              int // batches of a season
 	crops, varieties, trays, lots int
-	days                          int  // from the first sowing of a season to the last
-	blank                         int  // every so many batches are written up in part only; 0: none
-	open                          bool // none is set out, and all are past their day
+	days                          int    // from the first sowing of a season to the last
+	blank                         int    // every so many batches are written up in part only; 0: none
+	open                          bool   // none is set out, and all are past their day
+	long                          string // what follows each name of a lot, variety and supplier
 }
 
 // files are the logs of the book. Batches take crops, varieties, trays and lots in turn.
@@ -40,7 +41,7 @@ func (b bigBook) files() fstest.MapFS {
 	}
 	row("lots.csv", "lot,crop,variety,supplier,bought,seeds,price,germ_label")
 	for i := range b.lots {
-		row("lots.csv", "L%04d,%s,V%d,Seedhouse %d,2020-12-01,50000,20,92", i, b.crop(i), b.variety(i), i%3)
+		row("lots.csv", "L%04d%s,%s,V%d%s,Seedhouse %d%s,2020-12-01,50000,20,92", i, b.long, b.crop(i), b.variety(i), b.long, i%3, b.long)
 	}
 	row("sowings.csv", "batch,sown,crop,variety,lot,tray,trays,planned,wanted,set_out,plants_out,surplus")
 	row("counts.csv", "batch,date,emerged")
@@ -80,7 +81,7 @@ func (b bigBook) batch(row func(log, format string, args ...any), s, i int) {
 		row("counts.csv", "%s,%s,%d", code, sown+14, 75+i%17)
 		row("scores.csv", "%s,%s,20,%d", code, planned-2, 14+i%6)
 	}
-	row("sowings.csv", "%s,%s,%s,V%d,L%04d,C%04d,1,%s,80,%s", code, sown, b.crop(i), b.variety(i), i%b.lots, i/(b.crops*b.varieties)%b.trays, planned, out)
+	row("sowings.csv", "%s,%s,%s,V%d%s,L%04d%s,C%04d,1,%s,80,%s", code, sown, b.crop(i), b.variety(i), b.long, i%b.lots, b.long, i/(b.crops*b.varieties)%b.trays, planned, out)
 }
 
 // bigBooks are each too large for a page in ways of its own.
@@ -91,13 +92,14 @@ var bigBooks = map[string]bigBook{
 	"many crops":      {seasons: 1, batches: 900, crops: chart.MostWeeks + 5, varieties: 2, trays: 4, lots: 90, days: 130},
 	"much missing":    {seasons: 6, batches: 600, crops: 2, varieties: 1, trays: 2, lots: 10, days: 130, blank: 1},
 	"all at once due": {seasons: 1, batches: 1000, crops: 2, varieties: 2, trays: 4, lots: 10, days: 10, open: true},
+	"long names":      {seasons: 1, batches: 960, crops: 2, varieties: 4, trays: 3, lots: 380, days: 130, long: " & Daughters of the field behind the old orchard & brook"},
 	"all at a time":   {seasons: 1, batches: 1100, crops: 3, varieties: 2, trays: 3, lots: 1100, days: 1},
 }
 
 // Pages that a book is large enough to have, below an address.
 var partsOfBig = map[string][]string{
 	"many groups":     {"2023/germination/crop-aa.html", "2024/quality/crop-aa.html", "2023/lots/crop-aa.html", "2023/records/crop-aa/2023-02.html", "records/2023.html"},
-	"one crop":        {"2023/quality/quality-2.html", "2023/lots/crop-aa-part-2.html"},
+	"one crop":        {"2023/quality/quality-2.html", "2023/lots/crop-aa/2.html"},
 	"many codes":      {"trays/pairs-2.html", "week/left-2.html", "sowing/free-2.html"},
 	"much missing":    {"missing/2023.html"},
 	"all at once due": {"sheets/2.html", "week/work-2.html"},

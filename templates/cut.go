@@ -72,11 +72,18 @@ func (v partPage) turn() (before, after *navLink)      { return v.before, v.afte
 
 // cutLong moves what the page is too small for to pages of their own.
 func (p *page) cutLong() {
-	if p.single || sizeOf(p.pieces) <= mostBytes {
+	if p.single || p.laidOut() || sizeOf(p.pieces) <= mostBytes {
 		return
 	}
 	p.cutByCrop()
 	p.cutByNumber(p.spec.path, p.pieces)
+}
+
+// laidOut reports a page of lots: where each lot stands was settled before any page was
+// written, and links lead there.
+func (p *page) laidOut() bool {
+	lots := seasonFile("lots", p.season)
+	return p.season != 0 && (p.spec.path == lots || p.spec.parent == lots)
 }
 
 func sizeOf(pieces []piece) (n int) {

@@ -26,8 +26,12 @@ type lotSeason struct {
 	season int
 }
 
-// lotSize is about how many bytes a lot takes in both tables.
-func lotSize(l germination.Lot) int { return 1000 + 105*min(len(l.Sown), manyBatches) }
+// lotSize is about how many bytes a lot takes in both tables: what it is called stands there
+// several times, and a name may be long.
+func lotSize(l germination.Lot) int {
+	names := len(l.Code) + len(l.Crop) + len(l.Variety) + len(l.Supplier) + len(l.LotNumber)
+	return 1000 + 10*names + 105*min(len(l.Sown), manyBatches)
+}
 
 // lotParts cuts the lots of a season by crop where they are too long for one page, and a
 // crop that is still too long by number; none where all fit. Sizes are estimates by the
@@ -41,13 +45,12 @@ func (s *site) lotParts(season int) (parts []lotPart) {
 	}
 	crops, of := batch.GroupBy(lots, func(l germination.Lot) string { return l.Crop })
 	slices.Sort(crops)
-	var names slugs
 	for _, crop := range crops {
-		stem, title := strings.TrimSuffix(seasonFile("lots", season), ".html")+"/"+names.unique(crop, "crop"), capital(crop)
+		stem, title := strings.TrimSuffix(seasonFile("lots", season), ".html")+"/"+s.cropFile(crop), capital(crop)
 		for i, some := range chunks(of[crop], lotSize, mostBytes, mostBytes) {
 			part := lotPart{path: stem + ".html", title: title, codes: make(map[string]bool, len(some))}
 			if i > 0 {
-				part.path, part.title = fmt.Sprintf("%s-part-%d.html", stem, i+1), fmt.Sprintf("%s, part %d", title, i+1)
+				part.path, part.title = fmt.Sprintf("%s/%d.html", stem, i+1), fmt.Sprintf("%s, part %d", title, i+1)
 			}
 			for _, l := range some {
 				part.codes[l.Code] = true

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+	"unicode/utf8"
 
 	"traybook/report/words"
 )
@@ -165,10 +166,8 @@ func stopped(s string) string {
 	return s + "."
 }
 
-// capital writes the first letter of a word of ours large.
+// capital writes the first letter large, of a crop too, whose name may begin with any: é.
 func capital(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	_, size := utf8.DecodeRuneInString(s)
+	return strings.ToUpper(s[:size]) + s[size:]
 }

@@ -29,7 +29,7 @@ type site struct {
 	nav       navigation
 	kinds     map[int][]string     // of tray, by season, as they are asked for
 	anchors   anchors              // of the batches
-	lotPages  map[int][]lotPart    // parts of a season\'s lots, where they are too many for a page
+	lotPages  map[int][]lotPart    // parts of a season's lots, where they are too many for a page
 	lotAt     map[lotSeason]string // their paths
 	lots      map[string]string    // anchor of a seed lot, by code
 	faulty    []faultyFile         // logs with rows that errors keep out

@@ -83,7 +83,7 @@ func numberWord(n int) string {
 	return words.Whole(n)
 }
 
-// finding is the answer of one pair with its number large. Where there is no number to
+// pairFinding is the answer of one pair with its number large. Where there is no number to
 // buy, the reason takes its place, with the side-by-side trial that would bring one.
 func (p *page) pairFinding(a pairOf) finding {
 	f := finding{ID: a.id, Title: a.buyTitle(), Big: "?", What: say("more %s to buy", name(a.tray()))}
