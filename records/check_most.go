@@ -13,7 +13,7 @@ const (
 // built then.
 func (l *loader) checkMost() {
 	l.tooMany(l.sowings.log, "batches", countOf(l.sowings, func(s *Sowing) string { return s.Code }), mostBatches, "is this the right file?")
-	l.tooMany(l.sowings.log, "crops, each anew in every season", countOf(l.sowings, func(s *Sowing) seasonCrop {
+	l.tooMany(l.sowings.log, "crops, counted once for each season", countOf(l.sowings, func(s *Sowing) seasonCrop {
 		return seasonCrop{l.settings.Season(s.Sown), s.Crop}
 	}), mostSeasonCrops, "is the column crop the crop, and variety the variety?")
 	l.tooMany(l.lots.log, "lots", countOf(l.lots, func(o *Lot) string { return o.Code }), mostLots, "is this the right file?")
@@ -40,6 +40,6 @@ func countOf[T any, K comparable](all entries[T], key func(*T) K) int {
 // tooMany reports a log with more than the most.
 func (l *loader) tooMany(in *log, what string, n, most int, remedy string) {
 	if n > most {
-		l.report("file", Pos{File: in.file}, itoa(n)+" "+what, "no more than "+itoa(most)+" are expected", remedy)
+		l.report("file", Pos{File: in.file}, grouped(n)+" "+what, "no more than "+grouped(most)+" are expected", remedy)
 	}
 }

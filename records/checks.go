@@ -23,7 +23,7 @@ var Checks = []Check{
 	{"near-file", Warning, "no other file is called nearly as a log, or as a copy of one", nil},
 	{"workbook", Warning, "no workbook stands beside the logs", nil},
 	{"windows-1252", Warning, "no log holds bytes that are read as Windows-1252", nil},
-	{"note-size", Error, "a season's notes are no more than 1 MB, and no thicket of marks", nil},
+	{"note-size", Error, "a season's notes are no more than 1 MB, with headings, tables and marks in measure", nil},
 	{"size", Error, "a row is no more than 200 cells, a cell no more than 10 kB", nil},
 	{"csv", Error, "quotation marks stand around whole cells", nil},
 	{"merged", Error, "no cells of a sheet are merged", nil},

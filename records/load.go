@@ -200,7 +200,7 @@ func (l *loader) report(check string, at Pos, found, expected, remedy string) Se
 		return s
 	}
 	found, expected, remedy = l.from.words(found), l.from.words(expected), l.from.words(remedy)
-	l.problems = append(l.problems, Problem{at, s, check, found, expected, remedy})
+	l.problems = append(l.problems, Problem{Pos: at, Severity: s, Check: check, Found: found, Expected: expected, Remedy: remedy})
 	return s
 }
 

@@ -27,7 +27,17 @@ func (l *loader) reportMore() {
 	for _, k := range kinds {
 		if n := l.told[k]; n > mostOfAKind && k.check != "repeats" {
 			delete(l.told, k)
-			l.report(k.check, Pos{File: k.file}, itoa(n)+" findings of one kind, of which the first "+itoa(mostOfAKind)+" are told", "rows of this log are expected", "is this the right file?")
+			l.report(k.check, Pos{File: k.file}, grouped(n)+" cells or rows have this mistake, of which the first "+grouped(mostOfAKind)+" are listed", "a log of this kind is expected", "is this the right file?")
+			l.problems[len(l.problems)-1].More = n - mostOfAKind - 1 // it stands for one itself
 		}
 	}
+}
+
+// grouped writes a count with a comma before each three digits.
+func grouped(n int) string {
+	s := itoa(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
 }

@@ -15,16 +15,20 @@ func TestTooMuchOfAKind(t *testing.T) {
 		rows int    // of the log as it is counted; -1: it is not read
 		want string // a problem of the log as a whole
 	}{
-		"cells":        {"A,2025-03-10,6O\n", mostOfAKind + 5, mostOfAKind + 6, "counts.csv: 10005 findings of one kind, of which the first 10000 are told; rows of this log are expected; is this the right file?"},
+		"cells":        {"A,2025-03-10,6O\n", mostOfAKind + 5, mostOfAKind + 6, "counts.csv: 10,005 cells or rows have this mistake, of which the first 10,000 are listed; a log of this kind is expected; is this the right file?"},
 		"marks":        {"A,2025-03-10,6\"0\n", mostFaults + 5, mostFaults, "counts.csv: 10000 rows or more cannot be read, and the rest was not tried; a CSV file is expected; is this the right file?"},
 		"blank lines":  {"\n", mostLines, -1, "counts.csv: the file has more than 2,000,000 lines; a log of up to that many is expected; is this the right file?"},
 		"just as many": {"A,2025-03-10,6O\n", mostOfAKind, mostOfAKind + 1, ""},
 	} {
 		files := map[string]string{"sowings.csv": oneSowing, "counts.csv": "batch,date,emerged\n" + strings.Repeat(c.row, c.n) + "A,2025-03-11,60\n"}
 		b, problems := load(files)
-		said := false
+		said, found := false, 0
 		for _, p := range problems {
 			said = said || p.String() == c.want
+			found += 1 + p.More
+		}
+		if name == "cells" && found != c.n {
+			t.Errorf("%d findings counted, want %d", found, c.n)
 		}
 		if said != (c.want != "") || len(problems) > mostOfAKind+1 {
 			t.Errorf("%s: %d problems, first %v", name, len(problems), problems[0])

@@ -30,13 +30,13 @@ func TestMostOfABook(t *testing.T) {
 		want  string // how the fatal problem begins; empty: none
 	}{
 		"crops":            {sown(mostSeasonCrops, crop), ""},
-		"too many crops":   {sown(mostSeasonCrops+1, crop), "sowings.csv: 10001 crops, each anew in every season; no more than 10000 are expected"},
+		"too many crops":   {sown(mostSeasonCrops+1, crop), "sowings.csv: 10,001 crops, counted once for each season; no more than 10,000 are expected"},
 		"codes":            {with("trays.csv", rows("tray,kind,cells\n", mostCodes, code)), ""},
 		"codes twice":      {with("trays.csv", rows("tray,kind,cells\n", mostCodes, code)+rows("", mostCodes, code)), ""},
-		"too many codes":   {with("trays.csv", rows("tray,kind,cells\n", mostCodes+1, code)), "trays.csv: 5001 tray codes; no more than 5000 are expected"},
+		"too many codes":   {with("trays.csv", rows("tray,kind,cells\n", mostCodes+1, code)), "trays.csv: 5,001 tray codes; no more than 5,000 are expected"},
 		"lots":             {with("lots.csv", rows("lot,crop,variety\n", mostLots, lot)), ""},
-		"too many lots":    {with("lots.csv", rows("lot,crop,variety\n", mostLots+1, lot)), "lots.csv: 50001 lots; no more than 50000 are expected"},
-		"too many batches": {sown(mostBatches+1, "B%d,2025-03-03,lettuce,Fen,A50,1"), "sowings.csv: 120001 batches; no more than 120000 are expected"},
+		"too many lots":    {with("lots.csv", rows("lot,crop,variety\n", mostLots+1, lot)), "lots.csv: 50,001 lots; no more than 50,000 are expected"},
+		"too many batches": {sown(mostBatches+1, "B%d,2025-03-03,lettuce,Fen,A50,1"), "sowings.csv: 120,001 batches; no more than 120,000 are expected"},
 	} {
 		_, problems := load(c.files)
 		var fatal []string

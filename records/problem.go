@@ -86,6 +86,12 @@ type Problem struct {
 	Severity                Severity
 	Check                   string
 	Found, Expected, Remedy string
+	More                    int // findings like it that are not told, of a log with far too many
+}
+
+// errorAt is an error of a check at a place.
+func errorAt(at Pos, check, found, expected, remedy string) Problem {
+	return Problem{Pos: at, Severity: Error, Check: check, Found: found, Expected: expected, Remedy: remedy}
 }
 
 // String writes the problem on one line, as editors understand it.

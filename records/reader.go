@@ -214,7 +214,7 @@ func (s *scanner) passOver(check string, at place, found, expected, remedy strin
 	s.row += at.line - s.end
 	s.end = at.line
 	cells := strings.SplitN(string(s.text.lineText(at.line)), string(s.text.sep), mostCells)
-	s.bad = append(s.bad, fault{Problem{s.pos(at, cellName(0, s.row)), Error, check, found, expected, remedy}, cells})
+	s.bad = append(s.bad, fault{errorAt(s.pos(at, cellName(0, s.row)), check, found, expected, remedy), cells})
 	s.start(at.line)
 }
 

@@ -98,13 +98,13 @@ func (s *sheetRows) unfit(r *record) (Problem, bool) {
 		return p, true
 	}
 	if len(r.fields) > mostCells {
-		return Problem{s.at(int(r.Row), mostCells), Error, "size", "the row has more than " + plural(mostCells, "cell"),
-			"a row of the log is expected", "is this the right sheet?"}, true
+		return errorAt(s.at(int(r.Row), mostCells), "size", "the row has more than "+plural(mostCells, "cell"),
+			"a row of the log is expected", "is this the right sheet?"), true
 	}
 	for i, f := range r.fields {
 		if len(f) > mostOfCell {
-			return Problem{s.at(int(r.Row), i), Error, "size", "the cell is longer than 10 kB", "a cell of at most 10 kB is expected",
-				"shorten the text, or put it into notes"}, true
+			return errorAt(s.at(int(r.Row), i), "size", "the cell is longer than 10 kB", "a cell of at most 10 kB is expected",
+				"shorten the text, or put it into notes"), true
 		}
 	}
 	return Problem{}, false
@@ -118,8 +118,8 @@ func (s *sheetRows) merged(r *record) (Problem, bool) {
 			continue
 		}
 		area := cellName(m.Col, m.Row) + ":" + cellName(m.LastCol, m.LastRow)
-		return Problem{s.at(int(r.Row), m.Col), Error, "merged", fmt.Sprintf("the cells %s are merged", area),
-			"a cell of its own for each row and column is expected", "unmerge them, and write into each what belongs there"}, true
+		return errorAt(s.at(int(r.Row), m.Col), "merged", fmt.Sprintf("the cells %s are merged", area),
+			"a cell of its own for each row and column is expected", "unmerge them, and write into each what belongs there"), true
 	}
 	return Problem{}, false
 }

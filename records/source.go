@@ -53,7 +53,8 @@ type fault struct {
 }
 
 // The most that is read: bytes and lines of a log, bytes of a season's notes, bytes of a
-// cell, cells of a row, rows of a log that cannot be read. A row far beyond is no row of a record book, and takes memory without end.
+// cell, cells of a row, rows of a log that cannot be read. A row far beyond is no row of a
+// record book, and takes memory without end.
 const (
 	mostOfLog   = 64_000_000
 	mostLines   = 2_000_000

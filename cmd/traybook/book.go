@@ -65,7 +65,7 @@ func (l loaded) fatal() bool {
 func (l loaded) errors() (n int) {
 	for _, p := range l.problems {
 		if p.Severity != records.Warning {
-			n++
+			n += 1 + p.More
 		}
 	}
 	return n

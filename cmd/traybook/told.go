@@ -32,7 +32,7 @@ func (v *voice) problems(ps []records.Problem, how telling) error {
 	}
 	count, said := map[kind]int{}, map[kind]int{}
 	for _, p := range ps {
-		count[kind{p.File, p.Check}]++
+		count[kind{p.File, p.Check}] += 1 + p.More
 	}
 	for _, p := range ps {
 		k := kind{p.File, p.Check}
@@ -72,8 +72,11 @@ func (v *voice) total(l loaded, how telling) {
 
 // tally counts errors and warnings.
 func (l loaded) tally() string {
-	bad := l.errors()
-	return words.Count(bad, "error", "errors") + ", " + words.Count(len(l.problems)-bad, "warning", "warnings")
+	bad, all := l.errors(), 0
+	for _, p := range l.problems {
+		all += 1 + p.More
+	}
+	return words.Count(bad, "error", "errors") + ", " + words.Count(all-bad, "warning", "warnings")
 }
 
 // unread says which columns of each log are not read, a line a file, and which sheets of
