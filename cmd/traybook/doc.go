@@ -75,7 +75,7 @@
 //
 // In reading order: main.go (run), misuse.go (what is wrong with arguments), say.go and
 // told.go (all words to the user), new.go, tables.go and new_workbook.go, check.go,
-// place.go and book.go (read and compute), build.go, draw.go, sheets.go, watch.go and
+// place.go, book.go and memory.go (read and compute, within how much memory), build.go, draw.go, sheets.go, watch.go and
 // news.go, version.go, held.go (one build at a time), replace.go (what a build may
 // replace), site.go, window.go (started by a mouse), internal/folder (write aside, then swap).
 // No figure is computed here.

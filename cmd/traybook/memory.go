@@ -1,19 +1,21 @@
 package main
 
 import (
+	"math"
 	"os"
 	"path/filepath"
 	"runtime/debug"
 	"strings"
 )
 
-// How much memory may be in use, waste with it, before waste is looked for more often than
+// How much memory may be in use before garbage is collected more often than
 // is usual: so many bytes for each of the book's logs, and no less than a small book could
 // ask for. A book takes some four times its logs when it is read, and eight with its
-// figures; nearer to that, looking would take all the time.
+// figures; nearer to that, collecting would take all the time.
 const (
 	toRead  = 6
 	toBuild = 11
+	toWatch = 2 * toBuild // the review before is kept, to tell what is new
 
 	leastToRead  = 200 << 20
 	leastToBuild = 400 << 20
@@ -25,7 +27,10 @@ func keepWithin(at place, times, least int64) {
 	if os.Getenv("GOMEMLIMIT") != "" || os.Getenv("GOGC") != "" || at.workbook {
 		return
 	}
-	debug.SetMemoryLimit(max(times*at.logBytes(), least))
+	bound := max(times*at.logBytes(), least)
+	if now := debug.SetMemoryLimit(-1); now == math.MaxInt64 || now < bound { // watch has a review of before
+		debug.SetMemoryLimit(bound)
+	}
 }
 
 // logBytes is how large the logs of a folder are together.

@@ -198,6 +198,7 @@ func (w *vigil) buildAt(place *folder.Held, options report.Options) error {
 		w.out.remark("the review stays as it was: %s to mend", words.Count(l.errors(), "error", "errors"))
 		return status(nothing)
 	}
+	keepWithin(placeOf(w.Book), toWatch, leastToBuild)
 	r, err := w.compute(&l, options)
 	if err != nil {
 		w.say(l)

@@ -20,8 +20,8 @@ func List(files ...File) iter.Seq2[File, error] {
 }
 
 // Put makes a folder of the files and swaps it in. It writes each as it comes and keeps
-// none; an error among them ends it. Before the swap it asks last,
-// which may refuse. After an error and the end of the hold the place holds what it held.
+// none; an error among them ends it. Before the swap it asks last, which may refuse. After
+// an error and the end of the hold the place holds what it held.
 func (h *Held) Put(files iter.Seq2[File, error], last func() error) error {
 	if err := h.writeTree(h.fresh, files); err != nil {
 		return err

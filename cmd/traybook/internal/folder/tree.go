@@ -51,10 +51,14 @@ func (h *Held) writeIn(root string, f File) error {
 	return h.step(func() error { return h.disk.write(name, f.Body) })
 }
 
-// holds reports whether a plain file holds just that.
+// plainMode is that of a file as it is written anew. One that somebody closed to others, or
+// that has no such mode on this system, is not kept.
+const plainMode fs.FileMode = 0o644
+
+// holds reports whether a plain file, open to all, holds just that.
 func holds(name string, body []byte) bool {
 	info, err := os.Lstat(name) // never through a link
-	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(body)) {
+	if err != nil || info.Mode() != plainMode || info.Size() != int64(len(body)) {
 		return false
 	}
 	old, err := os.ReadFile(name)
