@@ -19,6 +19,10 @@ const (
 
 	leastToRead  = 200 << 20
 	leastToBuild = 400 << 20
+
+	// Below the bound garbage may grow to twice what is in use, as most of what a
+	// build makes is dropped at once.
+	garbagePercent = 200
 )
 
 // keepWithin sets that bound for a book. Whoever set one by the environment knows better.
@@ -30,6 +34,7 @@ func keepWithin(at place, times, least int64) {
 	bound := max(times*at.logBytes(), least)
 	if now := debug.SetMemoryLimit(-1); now == math.MaxInt64 || now < bound { // watch has a review of before
 		debug.SetMemoryLimit(bound)
+		debug.SetGCPercent(garbagePercent)
 	}
 }
 

@@ -3,9 +3,12 @@ package folder
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
+	"testing/iotest"
 )
 
 // A file is moved over a file, and nothing is left beside it.
@@ -112,5 +115,27 @@ func TestHolds(t *testing.T) {
 	}
 	if holds(name, []byte("sane")) || holds(name, []byte("same.")) {
 		t.Error("another text is taken for the same")
+	}
+}
+
+// However a file is read, in one piece or byte by byte, it is just the text or it is not.
+func TestReads(t *testing.T) {
+	long := strings.Repeat("tray after tray, ", 5000)
+	for name, of := range map[string]struct {
+		file, text string
+		same       bool
+	}{
+		"the same": {long, long, true}, "nothing": {"", "", true}, "shorter": {long[1:], long[:len(long)-1], false},
+		"cut off": {long[:len(long)-1], long, false}, "longer": {long + ".", long, false}, "last byte": {long[:len(long)-1] + ".", long, false},
+	} {
+		for how, r := range map[string]io.Reader{"whole": strings.NewReader(of.file), "by bytes": iotest.OneByteReader(strings.NewReader(of.file)),
+			"end with the data": iotest.DataErrReader(strings.NewReader(of.file))} {
+			if got := reads(r, []byte(of.text)); got != of.same {
+				t.Errorf("%s, %s: %v", name, how, got)
+			}
+		}
+	}
+	if broken := io.MultiReader(strings.NewReader(long), iotest.ErrReader(errors.ErrUnsupported)); reads(broken, []byte(long)) {
+		t.Error("a file that cannot be read to its end is taken for the same")
 	}
 }

@@ -3,6 +3,7 @@ package folder
 import (
 	"bytes"
 	"errors"
+	"io"
 	"io/fs"
 	"iter"
 	"os"
@@ -13,19 +14,19 @@ import (
 // writeTree writes files under the folder root, down to the disk: each file as it comes,
 // after the folders above it; last what each folder lists.
 func (h *Held) writeTree(root string, files iter.Seq2[File, error]) error {
-	made := []string{root}
+	made, has := []string{root}, map[string]bool{root: true}
 	if err := h.makeFolder(root); err != nil {
 		return err
 	}
 	folders := func(f File) error {
 		for _, name := range foldersOf(root, []File{f}) {
-			if slices.Contains(made, name) {
+			if has[name] {
 				continue
 			}
 			if err := h.makeFolder(name); err != nil {
 				return err
 			}
-			made = append(made, name)
+			made, has[name] = append(made, name), true
 		}
 		return nil
 	}
@@ -61,8 +62,27 @@ func holds(name string, body []byte) bool {
 	if err != nil || info.Mode() != plainMode || info.Size() != int64(len(body)) {
 		return false
 	}
-	old, err := os.ReadFile(name)
-	return err == nil && bytes.Equal(old, body)
+	f, err := os.Open(name)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	return reads(f, body)
+}
+
+// reads reports whether what is read is body, piece by piece: of a large site all files are
+// compared.
+func reads(r io.Reader, body []byte) bool {
+	piece := make([]byte, 16<<10)
+	for {
+		n, err := r.Read(piece)
+		if !bytes.HasPrefix(body, piece[:n]) {
+			return false
+		}
+		if body = body[n:]; err != nil {
+			return errors.Is(err, io.EOF) && len(body) == 0
+		}
+	}
 }
 
 // makeFolder makes a folder, unless it is there.
