@@ -2,7 +2,7 @@ package records
 
 // Book is a checked record book: only rows without an error, every name in
 // the one spelling in which it is shown (so names compare with ==), rows in the
-// order of their files. Temperatures are in degrees Celsius, shares fractions of
+// order of their files, but counts by batch, day and tray. Temperatures are in degrees Celsius, shares fractions of
 // 1, money in the book's currency, hours in hours.
 type Book struct {
 	Settings Settings
@@ -21,6 +21,8 @@ type Book struct {
 	Files    []File
 	// OtherSheets are the sheets of a workbook that are no logs and were not read.
 	OtherSheets []string
+
+	*told
 }
 
 // File says what was read of one log. Rows counts the rows with anything in
@@ -88,6 +90,7 @@ type Sowing struct {
 	PlantsOut     Maybe[int]
 	Surplus       Maybe[int]
 	Note          string
+	ref           Ref // of its code
 }
 
 // Destination is where plants went.
@@ -118,33 +121,14 @@ type Out struct {
 // Count is a germination count: exactly one of Emerged and Empty is known.
 type Count struct {
 	At
-	Batch   string
+	Batch   Ref
 	Date    Date
 	Tray    Maybe[int32] // number within the batch, from 1
 	Cells   Maybe[int32] // cells looked at; unknown: those sown
 	Emerged Maybe[int32]
 	Empty   Maybe[int32]
 	Lost    Maybe[int32] // since the last count
-	Said    *Said        // nil where nothing was
-}
-
-// Said is what few counts have: why seedlings were lost, and a note.
-type Said struct{ Cause, Note string }
-
-// Cause is why seedlings were lost, empty where that was not written; Note likewise.
-func (c Count) Cause() string {
-	if c.Said == nil {
-		return ""
-	}
-	return c.Said.Cause
-}
-
-// Note is what was noted of the count.
-func (c Count) Note() string {
-	if c.Said == nil {
-		return ""
-	}
-	return c.Said.Note
+	said    uint32       // Book.Said, from 1; 0 where nothing was
 }
 
 // Score is a look at quality. Either Looked and Usable, or any of S, or Score.

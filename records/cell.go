@@ -257,9 +257,17 @@ func (r row) name(kind, col string) string { return r.nameIn(kind, "", col) }
 // nameIn reads a name that is compared only with others of the same owner, as
 // varieties are within a crop.
 func (r row) nameIn(kind, owner, col string) string {
+	return r.names.shownAt(r.spelt(kind, owner, col))
+}
+
+// ref reads a name of a kind as its place in the book.
+func (r row) ref(kind, col string) Ref { return Ref(r.spelt(kind, "", col) + 1) }
+
+// spelt is the place of a name's spelling, -1 for a blank.
+func (r row) spelt(kind, owner, col string) int32 {
 	w := r.names.asWritten(kind, owner, r.raw(col))
-	if shown, ok := r.names.as(w); ok {
-		return shown
+	if i, ok := r.names.place(w); ok {
+		return i
 	}
 	return r.canonical(w, kind, r.line(), func() Pos { return r.cell(col) })
 }

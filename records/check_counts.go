@@ -22,7 +22,7 @@ func (l *loader) checkCountForms() {
 // checkTrayNumbers reports counts of a tray that the batch has not (rule "Cells sown").
 func (l *loader) checkTrayNumbers() {
 	for e := range alive(l.counts) {
-		s := l.batch(e.is.Batch)
+		s := l.batchOf(e.is.Batch)
 		if s == nil || !e.is.Tray.Known {
 			continue
 		}
@@ -37,7 +37,7 @@ func (l *loader) checkTrayNumbers() {
 // tray counted (rule "Cells sown"). The tray's number was found to be one of the
 // batch's before.
 func (l *loader) holds(c *Count) Maybe[int] {
-	s := l.batch(c.Batch)
+	s := l.batchOf(c.Batch)
 	if s == nil {
 		return Maybe[int]{}
 	}
@@ -91,8 +91,8 @@ func (l *loader) checkEmerged() {
 // by all its counts together. Counts without a tray's number beside some with one are not
 // used, and not added.
 func (l *loader) checkLost() {
-	rows := map[string][]entry[Count]{}
-	var batches []string
+	rows := map[Ref][]entry[Count]{}
+	var batches []Ref
 	for e := range alive(l.counts) {
 		if e.is.Lost.Known {
 			batches = append(batches, e.is.Batch)
@@ -100,7 +100,7 @@ func (l *loader) checkLost() {
 		}
 	}
 	for _, code := range unique(batches) {
-		s := l.batch(code)
+		s := l.batchOf(code)
 		if s == nil || !l.cellsSown(s.is).Known {
 			continue
 		}
@@ -121,7 +121,9 @@ func (l *loader) checkLost() {
 // standing for it. They stand in one slice, which the next ones take over.
 func (l *loader) series(see func([]entry[Count])) {
 	if l.ordered == nil {
-		l.ordered = l.byTrayAndDay()
+		l.ordered = l.byBatch(func(a, b *Count) int {
+			return cmp.Or(cmp.Compare(a.Tray.Value, b.Tray.Value), cmp.Compare(a.Date, b.Date))
+		})
 	}
 	var of []entry[Count]
 	for _, i := range l.ordered {
@@ -135,28 +137,6 @@ func (l *loader) series(see func([]entry[Count])) {
 	if len(of) > 0 {
 		see(of)
 	}
-}
-
-// byTrayAndDay lists the counts by batch, in the order of their first counts, then by
-// tray, day and row.
-func (l *loader) byTrayAndDay() []int32 {
-	first := map[string]int32{}
-	place := make([]int32, len(l.counts.is))
-	all := make([]int32, 0, len(l.counts.is))
-	for e := range alive(l.counts) {
-		at, ok := first[e.is.Batch]
-		if !ok {
-			at = e.nth
-			first[e.is.Batch] = at
-		}
-		place[e.nth] = at
-		all = append(all, e.nth)
-	}
-	slices.SortFunc(all, func(x, y int32) int {
-		a, b := &l.counts.is[x], &l.counts.is[y]
-		return cmp.Or(cmp.Compare(place[x], place[y]), cmp.Compare(a.Tray.Value, b.Tray.Value), cmp.Compare(a.Date, b.Date), cmp.Compare(x, y))
-	})
-	return all
 }
 
 // checkFalls warns where fewer stand than at the count before and fewer were written as
@@ -201,7 +181,7 @@ func standing(c *Count, looked Maybe[int]) int {
 // checkNumbered warns of counts without a tray's number in a batch that has some with
 // one: only the numbered are used, so that no cell counts twice.
 func (l *loader) checkNumbered() {
-	numbered := map[string]bool{}
+	numbered := make([]bool, l.refs())
 	for e := range alive(l.counts) {
 		if e.is.Tray.Known {
 			numbered[e.is.Batch] = true
@@ -209,7 +189,7 @@ func (l *loader) checkNumbered() {
 	}
 	for e := range alive(l.counts) {
 		if numbered[e.is.Batch] && !e.is.Tray.Known {
-			e.problem("unnumbered-count", "tray", "other counts of batch "+quote(e.is.Batch)+" have a tray's number, this one has none",
+			e.problem("unnumbered-count", "tray", "other counts of batch "+quote(l.code(e.is.Batch))+" have a tray's number, this one has none",
 				"a tray's number is expected", "this count is not used")
 		}
 	}

@@ -5,11 +5,12 @@ import (
 	"iter"
 )
 
-// dated is a row of a log that belongs to a batch.
+// dated is a row of a log that belongs to a batch, and the sowing of that.
 type dated struct {
 	row
-	batch string
-	date  Date
+	batch  string
+	sowing *entry[Sowing] // nil for none
+	date   Date
 }
 
 // batchRows hands over the rows that belong to a batch, log by log; costs, which need not
@@ -17,17 +18,17 @@ type dated struct {
 func (l *loader) batchRows() iter.Seq[dated] {
 	return func(yield func(dated) bool) {
 		for e := range alive(l.outs) {
-			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+			if !yield(dated{e.row, e.is.Batch, l.batch(e.is.Batch), e.is.Date}) {
 				return
 			}
 		}
 		for e := range alive(l.counts) {
-			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+			if !yield(dated{e.row, l.code(e.is.Batch), l.batchOf(e.is.Batch), e.is.Date}) {
 				return
 			}
 		}
 		for e := range alive(l.scores) {
-			if !yield(dated{e.row, e.is.Batch, e.is.Date}) {
+			if !yield(dated{e.row, e.is.Batch, l.batch(e.is.Batch), e.is.Date}) {
 				return
 			}
 		}
@@ -41,18 +42,17 @@ func (l *loader) checkBatches() {
 		return
 	}
 	for r := range l.batchRows() {
-		r.checkBatch(r.batch)
+		r.checkBatch(r.batch, r.sowing)
 	}
 	for e := range alive(l.costs) {
 		if e.is.Batch != "" {
-			e.checkBatch(e.is.Batch)
+			e.checkBatch(e.is.Batch, l.batch(e.is.Batch))
 		}
 	}
 }
 
 // checkBatch reports the row's batch if it is not in sowings.csv.
-func (r row) checkBatch(batch string) {
-	sowing := r.batch(batch)
+func (r row) checkBatch(batch string, sowing *entry[Sowing]) {
 	switch {
 	case sowing == nil && !r.lost[batch]:
 		r.problem("unknown-batch", "batch", "batch "+quote(batch)+" is not in sowings.csv", "a batch of sowings.csv is expected",
@@ -65,7 +65,7 @@ func (r row) checkBatch(batch string) {
 // checkRowDates reports counts, looks and plants out before the batch was sown.
 func (l *loader) checkRowDates() {
 	for r := range l.batchRows() {
-		if s := l.batch(r.batch); s != nil && r.date < s.is.Sown {
+		if s := r.sowing; s != nil && r.date < s.is.Sown {
 			r.problem("row-before-sown", "date", fmt.Sprintf("%s is before batch %s was sown, %s", r.date, quote(r.batch), s.is.Sown),
 				"a day not before the sowing is expected", "")
 		}

@@ -114,19 +114,19 @@ func (l *loader) checkLoneEmpty() {
 		return
 	}
 	today, _ := l.latest()
-	emerged, empty := map[string]int{}, map[string]int{} // counts of each batch; of all under ""
+	emerged, empty := make([]int, l.refs()), make([]int, l.refs()) // counts of each batch; of all under 0
 	for e := range alive(l.counts) {
 		of := emerged
 		if e.is.Empty.Known {
 			of = empty
 		}
 		of[e.is.Batch]++
-		of[""]++
+		of[0]++
 	}
 	l.series(func(s []entry[Count]) {
 		e := s[len(s)-1]
 		n, looked, code := e.is.Empty, l.looked(e.is), e.is.Batch
-		lone := empty[code] == 1 && emerged[code] > 0 || emerged[code] == 0 && emerged[""] >= otherForm*empty[""]
+		lone := empty[code] == 1 && emerged[code] > 0 || emerged[code] == 0 && emerged[0] >= otherForm*empty[0]
 		if n.Known && lone && looked.Known && 2*int(n.Value) > looked.Value && int(today-e.is.Date) >= lastCount {
 			e.shifted("empty", itoa(int(n.Value))+" of "+itoa(looked.Value)+" cells empty, where other counts are by those emerged", "does it belong into emerged?")
 		}

@@ -11,21 +11,41 @@ func (l *loader) batch(code string) *entry[Sowing] {
 	if l.last != nil && l.last.is.Code == code {
 		return l.last
 	}
-	if l.batches == nil {
-		l.batches = make(map[string]*entry[Sowing], len(l.sowings.is))
-		for i := range l.sowings.is {
-			e := l.sowings.entry(i)
-			if old, ok := l.batches[e.is.Code]; e.is.Code != "" && (!ok || old.isOut() && !e.isOut()) {
-				l.batches[e.is.Code] = &e
-			}
-		}
-	}
+	l.findBatches()
 	if found := l.batches[code]; found != nil {
 		l.last = found
 		return found
 	}
 	return nil
 }
+
+// batchOf finds a sowing likewise, as a count names it.
+func (l *loader) batchOf(r Ref) *entry[Sowing] {
+	l.findBatches()
+	return l.byRef[r]
+}
+
+// code is the code that a count names.
+func (l *loader) code(r Ref) string { return l.names.shownAt(int32(r) - 1) }
+
+// findBatches lists the sowings by code: of several of one code the first that is not
+// left out.
+func (l *loader) findBatches() {
+	if l.batches != nil {
+		return
+	}
+	l.batches = make(map[string]*entry[Sowing], len(l.sowings.is))
+	l.byRef = make([]*entry[Sowing], l.refs())
+	for i := range l.sowings.is {
+		e := l.sowings.entry(i)
+		if old := l.byRef[e.is.ref]; e.is.ref != 0 && (old == nil || old.isOut() && !e.isOut()) {
+			l.batches[e.is.Code], l.byRef[e.is.ref] = &e, &e
+		}
+	}
+}
+
+// refs is one more than the last place of a name.
+func (l *loader) refs() int { return len(l.names.spellings) + 1 }
 
 // lostBatches reads the batch's code out of rows that are no CSV, so that what
 // belongs to such a batch can go with it.
@@ -38,7 +58,8 @@ func (l *loader) lostBatches() {
 	for _, f := range log.src.faults() {
 		if i := log.index("batch"); i < len(f.cells) {
 			code := strings.Trim(f.cells[i], `" `)
-			l.lost[l.canonical(l.names.asWritten("batch", "", code), "batch", inLog{log, uint32(f.Line)}, func() Pos { return f.Pos })] = true
+			at := l.canonical(l.names.asWritten("batch", "", code), "batch", inLog{log, uint32(f.Line)}, func() Pos { return f.Pos })
+			l.lost[l.names.shownAt(at)] = true
 		}
 	}
 	delete(l.lost, "")

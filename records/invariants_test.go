@@ -25,20 +25,20 @@ func written(b *Book) map[string]string {
 	files := map[string]string{}
 	for _, f := range b.Files {
 		if f.Name != "book.csv" {
-			files[f.Name] = writeLog(logOf(f.Name), f.Columns, reflect.ValueOf(rows[f.Name]))
+			files[f.Name] = writeLog(b, logOf(f.Name), f.Columns, reflect.ValueOf(rows[f.Name]))
 		}
 	}
 	return files
 }
 
-func writeLog(l Log, columns []string, rows reflect.Value) string {
+func writeLog(b *Book, l Log, columns []string, rows reflect.Value) string {
 	var out bytes.Buffer
 	w := csv.NewWriter(&out)
 	_ = w.Write(columns)
 	for i := range rows.Len() {
 		var cells []string
 		for _, c := range columns {
-			cells = append(cells, writeCell(l, c, rows.Index(i)))
+			cells = append(cells, writeCell(b, l, c, rows.Index(i)))
 		}
 		_ = w.Write(cells)
 	}
@@ -46,7 +46,7 @@ func writeLog(l Log, columns []string, rows reflect.Value) string {
 	return out.String()
 }
 
-func writeCell(l Log, col string, row reflect.Value) string {
+func writeCell(b *Book, l Log, col string, row reflect.Value) string {
 	if len(col) == 2 && col[0] == 's' && l.Name == "scores.csv" {
 		return writeValue(row.FieldByName("S").Index(int(col[1]-'1')).Interface(), 1)
 	}
@@ -61,17 +61,24 @@ func writeCell(l Log, col string, row reflect.Value) string {
 	if col == "germ_label" || col == "humidity" {
 		times = 100
 	}
-	return writeValue(field(l, col, row).Interface(), times)
+	return writeValue(field(b, l, col, row).Interface(), times)
 }
 
 // field is the field of a row that a column is read into: that of its name, or of a
 // log's own code, Code.
-func field(l Log, col string, row reflect.Value) reflect.Value {
+func field(b *Book, l Log, col string, row reflect.Value) reflect.Value {
 	if l.Name == "sowings.csv" && col == "batch" || l.Name == "lots.csv" && col == "lot" {
 		col = "Code"
 	}
-	if c, ok := row.Interface().(Count); ok && (col == "cause" || col == "note") {
-		return reflect.ValueOf(map[string]string{"cause": c.Cause(), "note": c.Note()}[col])
+	if c, ok := row.Interface().(Count); ok {
+		switch col {
+		case "batch":
+			return reflect.ValueOf(b.Code(c.Batch))
+		case "cause":
+			return reflect.ValueOf(b.Said(&c).Cause)
+		case "note":
+			return reflect.ValueOf(b.Said(&c).Note)
+		}
 	}
 	return row.FieldByNameFunc(func(n string) bool { return foldHeader(n) == foldHeader(col) })
 }

@@ -43,7 +43,10 @@ type loader struct {
 	changes entries[Change]
 	notes   []Note
 
+	words []Said // of counts
+
 	batches  map[string]*entry[Sowing]
+	byRef    []*entry[Sowing]
 	last     *entry[Sowing]  // the batch that was looked for last
 	holdings []hold          // of all batches
 	ordered  []int32         // the counts by batch, tray and day
@@ -112,9 +115,9 @@ func (l *loader) readLogs() {
 
 // book gathers what is not left out.
 func (l *loader) book() *Book {
-	b := &Book{Settings: l.settings, Notes: l.notes, OtherSheets: l.others}
+	b := &Book{Settings: l.settings, Notes: l.notes, OtherSheets: l.others, told: &told{codes: l.names.all(), said: l.words}}
 	b.Trays, b.Lots, b.Sowings, b.Outs = kept(l.trays), kept(l.lots), kept(l.sowings), kept(l.outs)
-	b.Counts, b.Scores, b.Costs = kept(l.counts), kept(l.scores), kept(l.costs)
+	b.Counts, b.Scores, b.Costs = l.keptCounts(), kept(l.scores), kept(l.costs)
 	b.Chamber, b.House, b.Wishes, b.Changes = kept(l.chamber), kept(l.house), kept(l.wishes), kept(l.changes)
 	for _, of := range Logs {
 		if i := slices.IndexFunc(l.logs, func(read *log) bool { return read.Name == of.Name }); i >= 0 {

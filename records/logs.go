@@ -74,6 +74,7 @@ func (r row) sowing() Sowing {
 		PlantsOut:    r.whole("plants_out", 0),
 		Surplus:      r.whole("surplus", 0),
 		Note:         r.text("note"),
+		ref:          r.ref("batch", "batch"),
 	}
 }
 
@@ -97,24 +98,25 @@ func (r row) outRow() Out {
 func (r row) count() Count {
 	return Count{
 		At:      r.spot(),
-		Batch:   r.name("batch", "batch"),
+		Batch:   r.ref("batch", "batch"),
 		Date:    r.date("date"),
 		Tray:    r.short("tray", 1),
 		Cells:   r.short("cells", 1),
 		Emerged: r.short("emerged", 0),
 		Empty:   r.short("empty", 0),
 		Lost:    r.short("lost", 0),
-		Said:    r.said(),
+		said:    r.said(),
 	}
 }
 
 // said reads the words of a count.
-func (r row) said() *Said {
+func (r row) said() uint32 {
 	s := Said{r.name("cause", "cause"), r.text("note")}
 	if s == (Said{}) {
-		return nil
+		return 0
 	}
-	return &s
+	r.words = append(r.words, s)
+	return uint32(len(r.words))
 }
 
 // look reads a row of scores.csv, of whichever form.

@@ -18,8 +18,8 @@ type names struct {
 	spellings []spelling
 	keys      map[string]string // as looked for -> key
 
-	last   asWritten // that was asked for, and how it is shown
-	lastAs string
+	last   asWritten // that was asked for, and its place among spellings
+	lastAt int32
 }
 
 // kind is a kind of names, of one owner where they are compared only with his: varieties
@@ -92,37 +92,49 @@ func spelt(name string) string {
 	return norm.NFC.String(strings.Join(strings.Fields(name), " "))
 }
 
-// as is how a name that was written before is shown; many rows name the batch of the row
-// above.
-func (n *names) as(w asWritten) (shown string, ok bool) {
+// place is the place among spellings of a name that was written before, -1 for a blank;
+// many rows name the batch of the row above.
+func (n *names) place(w asWritten) (i int32, ok bool) {
 	switch {
 	case w.name == "":
-		return "", true
+		return -1, true
 	case w == n.last:
-		return n.lastAs, true
+		return n.lastAt, true
 	}
-	i, ok := n.known[w]
-	if !ok {
-		return "", false
+	if i, ok = n.known[w]; ok {
+		n.last, n.lastAt = w, i
 	}
-	if i >= 0 {
-		shown = n.spellings[i].name
-	}
-	n.last, n.lastAs = w, shown
-	return shown, true
+	return i, ok
 }
 
-// canonical gives a name the one spelling in which it is shown, and warns once of each
-// other spelling. of is its kind in words, line where it stands, at the very cell.
-func (l *loader) canonical(w asWritten, of string, line inLog, at func() Pos) string {
-	if shown, ok := l.names.as(w); ok {
-		return shown
+// shownAt is how the name at a place among spellings is shown.
+func (n *names) shownAt(i int32) string {
+	if i < 0 {
+		return ""
+	}
+	return n.spellings[i].name
+}
+
+// all lists every name as it is shown, by its place.
+func (n *names) all() []string {
+	names := make([]string, len(n.spellings))
+	for i := range n.spellings {
+		names[i] = n.spellings[i].name
+	}
+	return names
+}
+
+// canonical gives a name the one spelling in which it is shown, the place of which it
+// returns, and warns once of each other spelling. of is its kind in words, line where it
+// stands, at the very cell.
+func (l *loader) canonical(w asWritten, of string, line inLog, at func() Pos) int32 {
+	if i, ok := l.names.place(w); ok {
+		return i
 	}
 	w.name = strings.Clone(w.name) // not the whole row
 	i := l.spelling(w, of, line, at)
 	l.names.known[w] = i
-	shown, _ := l.names.as(w)
-	return shown
+	return i
 }
 
 // spelling is the place of the spelling in which a name was first written, which a name

@@ -22,11 +22,9 @@ func (b *Book) Public(show Shown) *Book {
 			o.Money = Maybe[float64]{}
 		}
 	})
-	out.Counts = each(b.Counts, func(c *Count) {
-		if c.Said != nil {
-			c.Said = &Said{Cause: c.Cause()}
-		}
-	})
+	if b.told != nil {
+		out.told = &told{codes: b.codes, said: each(b.said, func(s *Said) { s.Note = "" })}
+	}
 	out.Scores = each(b.Scores, func(s *Score) { s.Note = "" })
 	out.House = each(b.House, func(h *HouseReading) { h.Note = "" })
 	out.Wishes = each(b.Wishes, func(w *Wish) { w.Note = "" })

@@ -14,7 +14,9 @@ import (
 
 // asOf is what a book held at the end of a day: nothing of the days after it.
 func asOf(book *records.Book, day records.Date) *records.Book {
-	then := &records.Book{Settings: book.Settings, Trays: book.Trays, Lots: book.Lots}
+	copied := *book // with the codes that counts name
+	then := &copied
+	then.Sowings, then.Costs, then.Chamber, then.House, then.Wishes, then.Changes, then.Notes, then.Files = nil, nil, nil, nil, nil, nil, nil, nil
 	for _, s := range book.Sowings {
 		if s.Sown > day {
 			continue
@@ -37,7 +39,7 @@ func asOf(book *records.Book, day records.Date) *records.Book {
 func weekAsOf(book *records.Book, day records.Date) *Report {
 	then := asOf(book, day)
 	sown := batch.Sowings(then)
-	counts, seen := germination.Count(sown, then.Counts), plants.Read(sown, then)
+	counts, seen := germination.Count(sown, then), plants.Read(sown, then)
 	b := batch.New(then, sown, plants.Traces(sown, counts, seen), day)
 	g := germination.New(b, counts, then)
 	p := plants.New(b, g, seen)

@@ -135,10 +135,7 @@ func TestAnotherCropLeavesTheFirst(t *testing.T) {
 		s.Code, s.Crop, s.Lot = "x"+s.Code, "x"+s.Crop, ""
 		two.Sowings = append(two.Sowings, s)
 	}
-	for _, c := range one.Counts {
-		c.Batch = "x" + c.Batch
-		two.Counts = append(two.Counts, c)
-	}
+	two.CountsOf(one.Book(), "x", 0)
 	want, got := reportOf(one), reportOf(two)
 	for _, e := range want.Germination.Emergence {
 		same := booktest.Find(t, "emergence", got.Germination.Emergence, func(o germination.Emergence) bool { return o.Group == e.Group })

@@ -16,7 +16,7 @@ type ground struct {
 	today  records.Date
 	t50    map[string]Num    // by crop, days
 	lots   []germination.Lot // by code
-	counts func() batch.Rows[records.Count]
+	counts func() [][]records.Count
 	outs   func() batch.Rows[records.Out]
 }
 
@@ -24,8 +24,10 @@ type ground struct {
 // touches; a cell of a log only where the book has that log.
 func batchesMissing(book *records.Book, today records.Date, all []*Record, g *germination.Figures) []Missing {
 	on := ground{book: book, today: today, t50: g.MedianT50, lots: g.Lots,
-		counts: rowsOf(all, book.Counts, func(c *records.Count) string { return c.Batch }),
-		outs:   rowsOf(all, book.Outs, func(o *records.Out) string { return o.Batch })}
+		counts: sync.OnceValue(func() [][]records.Count {
+			return batch.PartsOf(codesOf(all, codeOf), book.Counts, func(c *records.Count) string { return book.Code(c.Batch) })
+		}),
+		outs: rowsOf(all, book.Outs, func(o *records.Out) string { return o.Batch })}
 	var list []Missing
 	for _, b := range batchGaps {
 		if b.log != "sowings.csv" && !has(book, b.log) {
@@ -84,7 +86,7 @@ func perTray(g gap, _ ground, touched []*Record) []Place {
 func inCounts(g gap, on ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
-		for _, c := range on.counts().Of(b.Nth) {
+		for _, c := range on.counts()[b.Nth] {
 			if g.column == "tray" && !c.Tray.Known || g.column == "cells" && !c.Cells.Known {
 				places = append(places, g.place(on.book, c.At, b.Code))
 			}

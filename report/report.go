@@ -70,7 +70,7 @@ func New(book *records.Book, problems []records.Problem, o Options) (*Report, er
 	if err != nil {
 		return nil, err
 	}
-	counts := germination.Count(sown, book.Counts)
+	counts := germination.Count(sown, book)
 	seen := plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), o.today(book))
 	g := germination.New(b, counts, book)

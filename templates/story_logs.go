@@ -14,15 +14,16 @@ import (
 
 // countWords tells the counts that are used.
 func (t *teller) countWords(b *report.Record) {
-	for _, c := range b.Counts.Rows {
-		t.lines.countLine(b, c)
+	for i := range b.Counts.Rows {
+		c := &b.Counts.Rows[i]
+		t.lines.countLine(b, c, t.r.Book.Said(c))
 		t.lines.cut()
 	}
 	t.html(lineList(t.lines.pieces()))
 }
 
 // countLine is one count: day, tray, what was up or empty, what was lost.
-func (w *inPieces) countLine(b *report.Record, c *records.Count) {
+func (w *inPieces) countLine(b *report.Record, c *records.Count, said records.Said) {
 	w.put("day ")
 	w.whole(int(c.Date - b.Sown))
 	if c.Tray.Known {
@@ -35,12 +36,12 @@ func (w *inPieces) countLine(b *report.Record, c *records.Count) {
 		w.whole(int(c.Lost.Value))
 		w.put(" lost since")
 	}
-	if cause := c.Cause(); cause != "" {
+	if cause := said.Cause; cause != "" {
 		w.put(" (")
 		w.name(cause)
 		w.put(")")
 	}
-	w.remark(c.Note())
+	w.remark(said.Note)
 }
 
 // counted is what was up or empty of how many cells.

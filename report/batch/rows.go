@@ -31,6 +31,37 @@ func RowsOf[T any](codes []string, log []T, code func(*T) string) Rows[T] {
 // Of returns the rows of the nth batch, a list that the caller may change.
 func (r Rows[T]) Of(nth int) []*T { return r.rows[r.first[nth]:r.first[nth+1]:r.first[nth+1]] }
 
+// PartsOf cuts a log into the rows of each batch, as RowsOf does. Where those of every
+// batch stand together, as in a book that was read, they are parts of the log itself and
+// not to be changed.
+func PartsOf[T any](codes []string, log []T, code func(*T) string) [][]T {
+	of, parts := nthOf(codes, log, code), make([][]T, len(codes))
+	for from, to := 0, 0; from < len(log); from = to {
+		for to = from + 1; to < len(log) && of[to] == of[from]; {
+			to++
+		}
+		switch nth := of[from]; {
+		case nth < 0:
+		case parts[nth] != nil:
+			return copied(RowsOf(codes, log, code), len(codes))
+		default:
+			parts[nth] = log[from:to:to]
+		}
+	}
+	return parts
+}
+
+// copied are copies of the rows of each batch.
+func copied[T any](rows Rows[T], batches int) [][]T {
+	parts := make([][]T, batches)
+	for nth := range parts {
+		for _, row := range rows.Of(nth) {
+			parts[nth] = append(parts[nth], *row)
+		}
+	}
+	return parts
+}
+
 // nthOf is the batch of each row by its place, below 0 where it was never sown. Logs name
 // a batch in row after row.
 func nthOf[T any](codes []string, log []T, code func(*T) string) []int32 {

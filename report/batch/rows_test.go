@@ -53,3 +53,21 @@ func TestGroupsStandApart(t *testing.T) {
 		t.Errorf("got %v, %v", keys, groups)
 	}
 }
+
+// Rows that stand together by batch are parts of the log; else they are copied, each
+// batch's in the order of the file.
+func TestPartsOf(t *testing.T) {
+	code := func(o *records.Out) string { return o.Batch }
+	for name, log := range map[string][]records.Out{
+		"together": {{Batch: "b", Plants: 1}, {Batch: "b", Plants: 2}, {Batch: "nobody", Plants: 3}, {Batch: "a", Plants: 4}, {Batch: "nobody", Plants: 5}},
+		"apart":    {{Batch: "b", Plants: 1}, {Batch: "a", Plants: 4}, {Batch: "nobody", Plants: 3}, {Batch: "b", Plants: 2}},
+	} {
+		parts := PartsOf([]string{"a", "aa", "b"}, log, code)
+		if len(parts) != 3 || len(parts[0]) != 1 || parts[0][0].Plants != 4 || parts[1] != nil || len(parts[2]) != 2 || parts[2][0].Plants != 1 || parts[2][1].Plants != 2 {
+			t.Errorf("%s: %+v", name, parts)
+		}
+		if same := &parts[2][0] == &log[0]; same != (name == "together") {
+			t.Errorf("%s: part of the log: %v", name, same)
+		}
+	}
+}

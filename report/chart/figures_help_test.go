@@ -40,7 +40,8 @@ func (b book) up(n int, sown, crop, variety, tray string, emerged int) {
 func (b book) lost(date string, cells int, cause string) {
 	b.Helper()
 	c := b.Count(b.Sowings[len(b.Sowings)-1].Code, date, 60)
-	c.Lost, c.Said = records.Known(int32(cells)), &records.Said{Cause: cause}
+	c.Lost = records.Known(int32(cells))
+	b.Say(c, records.Said{Cause: cause})
 }
 
 // scored looks at the batch sown last, plant by plant.

@@ -10,26 +10,26 @@ import (
 
 // Count reads the counts of every batch, in the order of sown. Rows of a batch that
 // was never sown are in none.
-func Count(sown []batch.Sowing, rows []records.Count) []Counts {
-	of := batch.RowsOf(batch.CodesOf(sown), rows, func(c *records.Count) string { return c.Batch })
+func Count(sown []batch.Sowing, book *records.Book) []Counts {
+	of := batch.PartsOf(batch.CodesOf(sown), book.Counts, func(c *records.Count) string { return book.Code(c.Batch) })
 	all := make([]Counts, len(sown))
 	for i := range sown {
-		all[i] = countsOf(&sown[i], of.Of(i))
+		all[i] = countsOf(&sown[i], of[i])
 	}
 	return all
 }
 
-// countsOf takes a batch's rows of counts.csv (rule "Counts"), a list of which it keeps
-// those that are used.
-func countsOf(s *batch.Sowing, rows []*records.Count) Counts {
-	numbered := slices.ContainsFunc(rows, func(c *records.Count) bool { return c.Tray.Known })
-	counts := Counts{
-		Written:    len(rows) > 0,
-		Unnumbered: numbered && slices.ContainsFunc(rows, func(c *records.Count) bool { return !c.Tray.Known }),
+// countsOf takes a batch's rows of counts.csv (rule "Counts"), and keeps those that are
+// used.
+func countsOf(s *batch.Sowing, rows []records.Count) Counts {
+	counts := Counts{Written: len(rows) > 0}
+	numbered := false
+	for i := range rows {
+		counts.Last = max(counts.Last, rows[i].Date)
+		numbered = numbered || rows[i].Tray.Known
+		counts.Unnumbered = counts.Unnumbered || !rows[i].Tray.Known
 	}
-	for _, c := range rows {
-		counts.Last = max(counts.Last, c.Date)
-	}
+	counts.Unnumbered = counts.Unnumbered && numbered
 	counts.Rows = used(s, rows, numbered)
 	trays := seriesOf(s, counts.Rows)
 	counts.addUp(trays)
@@ -39,19 +39,34 @@ func countsOf(s *batch.Sowing, rows []*records.Count) Counts {
 
 // used keeps the rows that count, by date, then tray: numbered ones alone if any is; of
 // several of one tray on one day the last of the file. A row of which it is unknown how
-// many cells were looked at says nothing.
-func used(s *batch.Sowing, rows []*records.Count, numbered bool) []*records.Count {
-	kept := rows[:0]
-	for _, c := range rows {
-		if cellsLooked(s, c) > 0 && c.Tray.Known == numbered {
-			kept = append(kept, c)
-		}
+// many cells were looked at says nothing. Nearly always all rows are kept as they stand.
+func used(s *batch.Sowing, rows []records.Count, numbered bool) []records.Count {
+	if allUsed(s, rows, numbered) {
+		return rows
 	}
-	slices.SortStableFunc(kept, byDate)
+	kept := batch.Filter(rows, func(c records.Count) bool { return counts(s, &c, numbered) })
+	slices.SortStableFunc(kept, func(x, y records.Count) int { return byDate(&x, &y) })
 	slices.Reverse(kept) // the last of the file is the first of its tray and day, and stands
-	kept = slices.CompactFunc(kept, func(x, y *records.Count) bool { return byDate(x, y) == 0 })
+	kept = slices.CompactFunc(kept, func(x, y records.Count) bool { return byDate(&x, &y) == 0 })
 	slices.Reverse(kept)
 	return kept
+}
+
+// allUsed reports whether every row counts, and they stand by date, then tray, each day
+// of a tray once.
+func allUsed(s *batch.Sowing, rows []records.Count, numbered bool) bool {
+	for i := range rows {
+		if !counts(s, &rows[i], numbered) || i > 0 && byDate(&rows[i-1], &rows[i]) >= 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// counts reports whether a row says anything, and whether it does so of a tray or of all,
+// as those that are used do.
+func counts(s *batch.Sowing, c *records.Count, numbered bool) bool {
+	return cellsLooked(s, c) > 0 && c.Tray.Known == numbered
 }
 
 // byDate orders counts by date, then tray; byTray by tray, then date.

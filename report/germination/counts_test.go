@@ -87,7 +87,7 @@ func TestCountStandsInTheOrderOfSowings(t *testing.T) {
 	alike(b, "z", "orache", "x", 10, 20)
 	b.Count("nobody", "2025-03-20", 4)
 	b.Sow("a", "2025-03-01", "orache", "x", "AIR", 1)
-	counts := Count(batch.Sowings(b.Book()), b.Counts)
+	counts := Count(batch.Sowings(b.Book()), b.Book())
 	if len(counts) != 3 || counts[0].Written || counts[1].Emerged.Value != 10 || counts[2].Emerged.Value != 20 {
 		t.Errorf("got %+v", counts)
 	}

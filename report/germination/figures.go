@@ -13,13 +13,13 @@ type Num = batch.Num
 
 // Counts is what the counts of one batch say (rule "Counts").
 type Counts struct {
-	Rows       []*records.Count // of the book, those that are used, by date, then tray
-	Looked     Num              // cells looked at, tray by tray the last count
-	Emerged    Num              // cells with a living seedling at those counts
-	EverUp     Num              // cells in which a seedling ever came up, of Looked
-	Written    bool             // it has rows in counts.csv, used or not
-	Unnumbered bool             // counts without a tray number stood beside numbered ones
-	Last       records.Date     // of all its rows, used or not; unknown where there is none
+	Rows       []records.Count // those that are used, by date, then tray
+	Looked     Num             // cells looked at, tray by tray the last count
+	Emerged    Num             // cells with a living seedling at those counts
+	EverUp     Num             // cells in which a seedling ever came up, of Looked
+	Written    bool            // it has rows in counts.csv, used or not
+	Unnumbered bool            // counts without a tray number stood beside numbered ones
+	Last       records.Date    // of all its rows, used or not; unknown where there is none
 
 	T50, MeanDays Num // days; batches from seed counted on two or more days (rule "Timing")
 	BeforeDay     Num // in place of T50: day of the first count, where more than half stood by then

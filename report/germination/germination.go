@@ -19,7 +19,7 @@ func New(b *batch.Batches, counts []Counts, book *records.Book) *Figures {
 	f.Differences = differences(in, b.Seasons, f.Scatter)
 	f.Lots = lots(book, f.Counted, f.Scatter)
 	f.Timing = timing(f.Counted)
-	f.Losses = losses(f.Counted)
+	f.Losses = losses(f.Counted, book)
 	f.Weeks = weeks(in, read, f.Scatter)
 	f.Chambers = chambers(f.Counted, read, b.Settings)
 	f.Climate = climate(in, read, f.Scatter)

@@ -15,7 +15,7 @@ import (
 func figuresOf(t testing.TB, book *records.Book, today records.Date) *Figures {
 	t.Helper()
 	sown := batch.Sowings(book)
-	counts := Count(sown, book.Counts)
+	counts := Count(sown, book)
 	traces := make([]batch.Trace, len(sown))
 	for i, c := range counts {
 		traces[i].Last = c.Last

@@ -137,7 +137,7 @@ func twoVarieties(b *booktest.Book, seed int) {
 		worse[s.Code] = second && (len(s.Crop)+seed)%3 == 0
 	}
 	for i := range b.Counts {
-		if c := &b.Counts[i]; worse[c.Batch] {
+		if c := &b.Counts[i]; worse[b.Code(c.Batch)] {
 			c.Emerged.Value /= 2
 		}
 	}
@@ -213,10 +213,7 @@ func TestAnotherCropLeavesTheFirst(t *testing.T) {
 		s.Code, s.Crop, s.Lot = "x"+s.Code, "x"+s.Crop, ""
 		two.Sowings = append(two.Sowings, s)
 	}
-	for _, c := range one.Counts {
-		c.Batch = "x" + c.Batch
-		two.Counts = append(two.Counts, c)
-	}
+	two.CountsOf(one.Book(), "x", 0)
 	got := figures(two, "2022-01-01")
 	for _, e := range figures(one, "2022-01-01").Emergence {
 		same := booktest.Find(t, "emergence", got.Emergence, func(o Emergence) bool { return o.Group == e.Group })

@@ -17,19 +17,20 @@ type lossKey struct {
 // lossRow is a count in which cells were lost, and the batch that lost them.
 type lossRow struct {
 	*Counted
-	row *records.Count
+	row   *records.Count
+	cause string
 }
 
-func (l lossRow) key() lossKey { return lossKey{l.Season, l.Crop, l.row.Cause()} }
+func (l lossRow) key() lossKey { return lossKey{l.Season, l.Crop, l.cause} }
 
 // losses adds up the cells lost by cause, over the counts that are used (rule
 // "Losses, weeks, chambers").
-func losses(all []*Counted) []Loss {
+func losses(all []*Counted, book *records.Book) []Loss {
 	var rows []lossRow
 	for _, c := range all {
-		for _, row := range c.Rows {
-			if row.Lost.Or(0) > 0 {
-				rows = append(rows, lossRow{c, row})
+		for i := range c.Rows {
+			if row := &c.Rows[i]; row.Lost.Or(0) > 0 {
+				rows = append(rows, lossRow{c, row, book.Said(row).Cause})
 			}
 		}
 	}

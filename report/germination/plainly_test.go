@@ -174,7 +174,7 @@ func worse(b *booktest.Book, seed int) {
 		bad[s.Code] = (nth+seed)%4 == 0 || s.Lot != "" && (int(s.Lot[1])+nth+seed)%5 == 0
 	}
 	for i := range b.Counts {
-		if c := &b.Counts[i]; bad[c.Batch] {
+		if c := &b.Counts[i]; bad[b.Code(c.Batch)] {
 			c.Emerged.Value = c.Emerged.Value * 2 / 3
 		}
 	}

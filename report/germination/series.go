@@ -18,21 +18,30 @@ type series struct {
 }
 
 // seriesOf splits counts, of which a tray has one a day, into those of each tray, by tray.
-func seriesOf(s *batch.Sowing, rows []*records.Count) []series {
-	if !slices.IsSortedFunc(rows, byTray) {
-		rows = slices.Clone(rows)
-		slices.SortFunc(rows, byTray)
-	}
+func seriesOf(s *batch.Sowing, rows []records.Count) []series {
+	sorted := inTrays(rows)
 	dates, numbers := make([]records.Date, len(rows)), make([]float64, 3*len(rows))
 	var all []series
 	for from, to := 0, 0; from < len(rows); from = to {
-		for to = from; to < len(rows) && rows[to].Tray.Value == rows[from].Tray.Value; {
+		for to = from; to < len(rows) && sorted[to].Tray.Value == sorted[from].Tray.Value; {
 			to++
 		}
 		all = append(all, seriesIn(dates[from:to], numbers[3*from:3*to]))
-		for _, row := range rows[from:to] {
+		for _, row := range sorted[from:to] {
 			all[len(all)-1].add(row, float64(cellsLooked(s, row)))
 		}
+	}
+	return all
+}
+
+// inTrays are counts by tray, then date.
+func inTrays(rows []records.Count) []*records.Count {
+	all := make([]*records.Count, len(rows))
+	for i := range rows {
+		all[i] = &rows[i]
+	}
+	if !slices.IsSortedFunc(all, byTray) {
+		slices.SortFunc(all, byTray)
 	}
 	return all
 }

@@ -35,7 +35,7 @@ func (c *Counts) time(s *batch.Sowing, trays []series) {
 
 // after are the counts after a day: those of the day of sowing are dropped before all
 // else, and a date before it is a mistype.
-func (c *Counts) after(day records.Date) []*records.Count {
+func (c *Counts) after(day records.Date) []records.Count {
 	rows := c.Rows // by date
 	for len(rows) > 0 && rows[0].Date <= day {
 		rows = rows[1:]

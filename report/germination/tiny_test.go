@@ -72,7 +72,8 @@ func TestLosses(t *testing.T) {
 	alike(b, "", "orache", "x", 90, 80)
 	lose := func(batch, date string, cells int, cause string) {
 		c := b.Count(batch, date, 50)
-		c.Lost, c.Said = records.Known(int32(cells)), &records.Said{Cause: cause}
+		c.Lost = records.Known(int32(cells))
+		b.Say(c, records.Said{Cause: cause})
 	}
 	lose("a", "2025-03-25", 4, "mice")
 	lose("a", "2025-04-02", 3, "mice")

@@ -16,7 +16,7 @@ import (
 // figures computes the figures of money of a book from its logs on.
 func figures(book *records.Book) *Figures {
 	sown := batch.Sowings(book)
-	counts, seen := germination.Count(sown, book.Counts), plants.Read(sown, book)
+	counts, seen := germination.Count(sown, book), plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), batch.LastDate(book))
 	return New(b, plants.New(b, germination.New(b, counts, book), seen), book)
 }

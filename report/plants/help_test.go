@@ -18,7 +18,7 @@ func figures(t testing.TB, book *records.Book, today ...string) *Figures {
 		last = booktest.Day(t, d)
 	}
 	sown := batch.Sowings(book)
-	counts, seen := germination.Count(sown, book.Counts), Read(sown, book)
+	counts, seen := germination.Count(sown, book), Read(sown, book)
 	b := batch.New(book, sown, Traces(sown, counts, seen), last)
 	return New(b, germination.New(b, counts, book), seen)
 }

@@ -197,7 +197,7 @@ func TestTraces(t *testing.T) {
 	b.Look("unsure", "2025-04-25", 10, 9)
 	book := b.Book()
 	sown := batch.Sowings(book)
-	got := Traces(sown, germination.Count(sown, book.Counts), Read(sown, book))
+	got := Traces(sown, germination.Count(sown, book), Read(sown, book))
 	for i, want := range []struct {
 		code, cleared, last string
 		nothing             bool

@@ -19,7 +19,7 @@ func figures(t testing.TB, book *records.Book, today ...string) *Figures {
 		last = booktest.Day(t, d)
 	}
 	sown := batch.Sowings(book)
-	counts, seen := germination.Count(sown, book.Counts), plants.Read(sown, book)
+	counts, seen := germination.Count(sown, book), plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), last)
 	return New(b, plants.New(b, germination.New(b, counts, book), seen), book.Wishes)
 }

@@ -23,7 +23,7 @@ type told struct {
 // tell makes the figures of a book as of its last date, stage by stage.
 func tell(book *records.Book) told {
 	sown := batch.Sowings(book)
-	counts := germination.Count(sown, book.Counts)
+	counts := germination.Count(sown, book)
 	seen := plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), batch.LastDate(book))
 	p := plants.New(b, germination.New(b, counts, book), seen)

@@ -28,7 +28,7 @@ func roomsOf(t testing.TB, book *records.Book, today ...string) rooms {
 		last = booktest.Day(t, d)
 	}
 	sown := batch.Sowings(book)
-	counts, seen := germination.Count(sown, book.Counts), plants.Read(sown, book)
+	counts, seen := germination.Count(sown, book), plants.Read(sown, book)
 	b := batch.New(book, sown, plants.Traces(sown, counts, seen), last)
 	g := germination.New(b, counts, book)
 	p := plants.New(b, g, seen)

@@ -54,10 +54,7 @@ func twice(t *testing.T, seed uint64) *booktest.Book {
 		}
 		b.Sowings = append(b.Sowings, s)
 	}
-	for _, c := range again.Counts {
-		c.Batch, c.Date = "again "+c.Batch, c.Date+later
-		b.Counts = append(b.Counts, c)
-	}
+	b.CountsOf(&again, "again ", later)
 	for _, o := range again.Outs {
 		o.Batch, o.Date = "again "+o.Batch, o.Date+later
 		b.Outs = append(b.Outs, o)

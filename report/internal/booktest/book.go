@@ -65,7 +65,18 @@ func (b *Book) Leave(s *records.Sowing, date string, out, surplus int) {
 // Count adds a count of all of a batch, or of as many cells as the test writes.
 func (b *Book) Count(batch, date string, emerged int) *records.Count {
 	b.Helper()
-	return add(&b.Counts, records.Count{Batch: batch, Date: b.Day(date), Emerged: records.Known(int32(emerged))})
+	return add(&b.Counts, records.Count{Batch: b.Ref(batch), Date: b.Day(date), Emerged: records.Known(int32(emerged))})
+}
+
+// CountsOf adds the counts of another book so many days later, as those of batches with a
+// word before their codes.
+func (b *Book) CountsOf(other *records.Book, before string, days records.Date) {
+	for _, c := range other.Counts {
+		said := other.Said(&c)
+		c.Batch, c.Date = b.Ref(before+other.Code(c.Batch)), c.Date+days
+		b.Say(&c, said)
+		b.Counts = append(b.Counts, c)
+	}
 }
 
 // CountTray adds a count of one tray of a batch.

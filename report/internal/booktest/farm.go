@@ -95,7 +95,7 @@ func (b *Book) randomCounts(rng *rand.Rand, code string, sown records.Date, tray
 		b.Count(code, (sown + 4).String(), up/3)
 		c := b.Count(code, (sown + 12).String(), up)
 		c.Lost = records.Known(int32(rng.IntN(3)))
-		c.Said = &records.Said{Cause: []string{"", "mice", "damping off"}[rng.IntN(3)]}
+		b.Say(c, records.Said{Cause: []string{"", "mice", "damping off"}[rng.IntN(3)]})
 	}
 }
 
