@@ -116,6 +116,7 @@ type Out struct {
 	Last   bool // the batch is cleared
 	Money  Maybe[float64]
 	Note   string
+	ref    Ref // of Batch
 }
 
 // Count is a germination count: exactly one of Emerged and Empty is known.
@@ -140,6 +141,7 @@ type Score struct {
 	S              [5]Maybe[int32] // plants at scores 1 to 5
 	Score          Maybe[int32]    // one overall mark
 	Note           string
+	ref            Ref // of Batch
 }
 
 // Purchase is a row of trays.csv. Count is negative for broken or sold trays.

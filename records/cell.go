@@ -265,7 +265,11 @@ func (r row) ref(kind, col string) Ref { return Ref(r.spelt(kind, "", col) + 1) 
 
 // spelt is the place of a name's spelling, -1 for a blank.
 func (r row) spelt(kind, owner, col string) int32 {
-	w := r.names.asWritten(kind, owner, r.raw(col))
+	written := r.raw(col)
+	if written == "" {
+		return -1
+	}
+	w := r.names.asWritten(kind, owner, written)
 	if i, ok := r.names.place(w); ok {
 		return i
 	}

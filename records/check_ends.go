@@ -9,12 +9,12 @@ const longStay = 200
 func (l *loader) checkAfterEnd() {
 	cleared := l.cleared()
 	for r := range l.batchRows() {
-		s := l.batch(r.batch)
+		s := r.sowing
 		if s == nil {
 			continue
 		}
 		if end := WrittenEnd(*s.is, cleared[r.batch]); end.Known() && r.date > end {
-			r.doubt("row-after-end", "date", "date "+r.date.String()+" is after batch "+quote(r.batch)+" was done with, "+end.String(),
+			r.doubt("row-after-end", "date", "date "+r.date.String()+" is after batch "+quote(s.is.Code)+" was done with, "+end.String(),
 				"a day no later is expected", "it is used as it stands: is this day right, or that one?")
 		}
 	}

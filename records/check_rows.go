@@ -8,7 +8,7 @@ import (
 // dated is a row of a log that belongs to a batch, and the sowing of that.
 type dated struct {
 	row
-	batch  string
+	batch  Ref
 	sowing *entry[Sowing] // nil for none
 	date   Date
 }
@@ -18,17 +18,17 @@ type dated struct {
 func (l *loader) batchRows() iter.Seq[dated] {
 	return func(yield func(dated) bool) {
 		for e := range alive(l.outs) {
-			if !yield(dated{e.row, e.is.Batch, l.batch(e.is.Batch), e.is.Date}) {
+			if !yield(dated{e.row, e.is.ref, l.batchOf(e.is.ref), e.is.Date}) {
 				return
 			}
 		}
 		for e := range alive(l.counts) {
-			if !yield(dated{e.row, l.code(e.is.Batch), l.batchOf(e.is.Batch), e.is.Date}) {
+			if !yield(dated{e.row, e.is.Batch, l.batchOf(e.is.Batch), e.is.Date}) {
 				return
 			}
 		}
 		for e := range alive(l.scores) {
-			if !yield(dated{e.row, e.is.Batch, l.batch(e.is.Batch), e.is.Date}) {
+			if !yield(dated{e.row, e.is.ref, l.batchOf(e.is.ref), e.is.Date}) {
 				return
 			}
 		}
@@ -42,7 +42,7 @@ func (l *loader) checkBatches() {
 		return
 	}
 	for r := range l.batchRows() {
-		r.checkBatch(r.batch, r.sowing)
+		r.checkBatch(l.code(r.batch), r.sowing)
 	}
 	for e := range alive(l.costs) {
 		if e.is.Batch != "" {
@@ -66,7 +66,7 @@ func (r row) checkBatch(batch string, sowing *entry[Sowing]) {
 func (l *loader) checkRowDates() {
 	for r := range l.batchRows() {
 		if s := r.sowing; s != nil && r.date < s.is.Sown {
-			r.problem("row-before-sown", "date", fmt.Sprintf("%s is before batch %s was sown, %s", r.date, quote(r.batch), s.is.Sown),
+			r.problem("row-before-sown", "date", fmt.Sprintf("%s is before batch %s was sown, %s", r.date, quote(s.is.Code), s.is.Sown),
 				"a day not before the sowing is expected", "")
 		}
 	}
@@ -76,14 +76,16 @@ func (l *loader) checkRowDates() {
 // rows of out.csv, dead ones apart: a cell gives one plant.
 func (l *loader) checkPlantsOut() {
 	type fate struct {
-		batch string
-		dead  bool
+		plants int
+		last   int32 // row that says so
 	}
-	left, last := map[fate]int{}, map[fate]row{}
+	living, dead := make([]fate, l.refs()), make([]fate, l.refs())
 	for e := range alive(l.outs) {
-		f := fate{e.is.Batch, e.is.To == Dead}
-		left[f] += e.is.Plants
-		last[f] = e.row
+		of := living
+		if e.is.To == Dead {
+			of = dead
+		}
+		of[e.is.ref] = fate{of[e.is.ref].plants + e.is.Plants, e.nth}
 	}
 	for e := range alive(l.sowings) {
 		cells := l.cellsSown(e.is)
@@ -94,10 +96,9 @@ func (l *loader) checkPlantsOut() {
 		if written > cells.Value {
 			e.problem("out-above-cells", "plants_out", tooMany(written, cells.Value), "no more plants than cells are expected", "")
 		}
-		for _, dead := range []bool{false, true} {
-			f := fate{e.is.Code, dead}
-			if n := left[f]; n > cells.Value {
-				last[f].problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(n, cells.Value),
+		for _, f := range []fate{living[e.is.ref], dead[e.is.ref]} {
+			if f.plants > cells.Value {
+				l.outs.entry(int(f.last)).problem("out-above-cells", "plants", fmt.Sprintf("batch %s: ", quote(e.is.Code))+tooMany(f.plants, cells.Value),
 					"no more plants than cells are expected", "")
 			}
 		}
@@ -112,12 +113,12 @@ func tooMany(plants, cells int) string {
 // checkOutTwice warns of batches whose plants out stand in both logs: the plants of
 // out.csv are then taken, those of sowings.csv are not (rule "Usable plants").
 func (l *loader) checkOutTwice() {
-	rows := map[string]int{}
+	rows := make([]int, l.refs())
 	for e := range alive(l.outs) {
-		rows[e.is.Batch]++
+		rows[e.is.ref]++
 	}
 	for e := range alive(l.sowings) {
-		if rows[e.is.Code] == 0 {
+		if rows[e.is.ref] == 0 {
 			continue
 		}
 		for _, c := range []struct {
@@ -125,7 +126,7 @@ func (l *loader) checkOutTwice() {
 			written bool
 		}{{"set_out", e.is.SetOut.Known()}, {"plants_out", e.is.PlantsOut.Known}, {"surplus", e.is.Surplus.Known}} {
 			if c.written {
-				e.problem("out-twice", c.col, fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Code), c.col, plural(rows[e.is.Code], "row")),
+				e.problem("out-twice", c.col, fmt.Sprintf("batch %s has %s here and %s in out.csv", quote(e.is.Code), c.col, plural(rows[e.is.ref], "row")),
 					"one of the two is expected", "leave set_out, plants_out and surplus blank, or take the rows out of out.csv")
 				break
 			}

@@ -58,7 +58,7 @@ func (l *loader) checkUsable() {
 // gives one plant.
 func (l *loader) checkLooked() {
 	for e := range alive(l.scores) {
-		s := l.batch(e.is.Batch)
+		s := l.batchOf(e.is.ref)
 		if s == nil {
 			continue
 		}

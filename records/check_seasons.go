@@ -87,7 +87,7 @@ func (l *loader) datesSeen(see func(r row, col string, d, near Date)) {
 		see(e.row, "set_out", e.is.SetOut, e.is.Sown)
 	}
 	for r := range l.batchRows() {
-		if s := l.batch(r.batch); s != nil {
+		if s := r.sowing; s != nil {
 			see(r.row, "date", r.date, s.is.Sown)
 		}
 	}

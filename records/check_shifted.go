@@ -15,8 +15,8 @@ var wordColumns = map[string][]string{
 // checkShifted warns of cells that seem to have slipped into the column on their right.
 func (l *loader) checkShifted() {
 	for _, log := range l.logs {
-		for _, col := range wordColumns[log.Name] {
-			log.checkWords(col)
+		for _, w := range log.words {
+			log.checkWords(w)
 		}
 	}
 	l.checkNamesBeside()
@@ -30,6 +30,12 @@ func (r row) shifted(col, found, remedy string) {
 	r.doubt("shifted", col, found, "each cell below its own column's name is expected", remedy)
 }
 
+// words is a column of words and the rows with something in it.
+type words struct {
+	col  string
+	rows []worded
+}
+
 // worded is a row with something in a column of words; bare where that is a number, a day
 // or an answer.
 type worded struct {
@@ -39,19 +45,20 @@ type worded struct {
 
 // noticeWords keeps, while the row is read, what its columns of words hold.
 func (r row) noticeWords() {
-	for _, col := range wordColumns[r.Name] {
-		if s := strings.ToLower(r.text(col)); s != "" {
-			r.worded[col] = append(r.worded[col], worded{r.nth, s == "yes" || s == "no" || isNumber(s) || isDay(s)})
+	for i := range r.words {
+		w := &r.words[i]
+		if s := strings.ToLower(r.text(w.col)); s != "" {
+			w.rows = append(w.rows, worded{r.nth, s == "yes" || s == "no" || isNumber(s) || isDay(s)})
 		}
 	}
 }
 
 // checkWords warns of numbers, days and answers in a column of words, unless they are
 // a habit of it: more than a tenth of what is written there.
-func (l *log) checkWords(col string) {
+func (l *log) checkWords(in words) {
 	var bare []row
 	filled := 0
-	for _, w := range l.worded[col] {
+	for _, w := range in.rows {
 		r := row{l, w.nth}
 		if r.isOut() {
 			continue
@@ -65,13 +72,16 @@ func (l *log) checkWords(col string) {
 		return
 	}
 	for _, r := range bare {
-		r.shifted(col, col+" reads "+quote(r.text(col)), "has the cell slipped to the right?")
+		r.shifted(in.col, in.col+" reads "+quote(r.text(in.col)), "has the cell slipped to the right?")
 	}
 }
 
+// slip is a column of names and, to its left, the one into which they may belong.
+type slip struct{ left, col, kind string }
+
 // namesBeside are columns in which may stand, by a slip, a name that belongs into the
 // column to the left.
-var namesBeside = map[string]struct{ left, col, kind string }{
+var namesBeside = map[string]slip{
 	"costs.csv": {"tray", "note", "tray"}, "counts.csv": {"cause", "note", "cause"}, "sowings.csv": {"from", "chamber", "batch"},
 }
 
@@ -79,7 +89,7 @@ var namesBeside = map[string]struct{ left, col, kind string }{
 // left, where that is blank: a tray's code among notes, a batch among chambers.
 func (l *loader) checkNamesBeside() {
 	for _, log := range l.logs {
-		c := namesBeside[log.Name]
+		c := log.slips
 		for _, i := range log.beside {
 			r := row{log, i}
 			if !r.isOut() && l.names.has(c.kind, l.nameBeside(r, c.col)) {
@@ -136,12 +146,12 @@ func (l *loader) checkLoneEmpty() {
 // checkSurplus warns of plants left over of a batch of which none were set out, here or
 // in out.csv.
 func (l *loader) checkSurplus() {
-	out := map[string]bool{}
+	out := make([]bool, l.refs())
 	for e := range alive(l.outs) {
-		out[e.is.Batch] = true
+		out[e.is.ref] = true
 	}
 	for e := range alive(l.sowings) {
-		if e.is.Surplus.Value > 0 && !e.is.PlantsOut.Known && !out[e.is.Code] {
+		if e.is.Surplus.Value > 0 && !e.is.PlantsOut.Known && !out[e.is.ref] {
 			e.shifted("surplus", "surplus "+itoa(e.is.Surplus.Value)+" without plants_out", "does it belong into plants_out?")
 		}
 	}

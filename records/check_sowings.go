@@ -121,7 +121,7 @@ func (o *others) add(days ...Date) {
 func (l *loader) lateSowings() map[int32]others {
 	of := make([]others, len(l.sowings.is))
 	for r := range l.batchRows() {
-		if s := l.batch(r.batch); s != nil {
+		if s := r.sowing; s != nil {
 			of[s.nth].add(r.date)
 		}
 	}

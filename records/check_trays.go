@@ -27,7 +27,7 @@ func (l *loader) checkTraysInUse() {
 			continue
 		}
 		free := e.is.Sown + 1
-		if end := WrittenEnd(*e.is, cleared[e.is.Code]); end.Known() {
+		if end := WrittenEnd(*e.is, cleared[e.is.ref]); end.Known() {
 			free = end + Date(l.settings.TrayTurnaround)
 		}
 		changes[code] = append(changes[code], change{e.is.Sown, e.is.Trays, 0, &e.row}, change{free, -e.is.Trays, 0, nil})
@@ -52,13 +52,13 @@ func (l *loader) purchases() map[string][]change {
 	return changes
 }
 
-// cleared is the day on which each batch was cleared, the latest where several rows
-// say so.
-func (l *loader) cleared() map[string]Date {
-	days := map[string]Date{}
+// cleared is the day on which each batch was cleared, by its place among the names, the
+// latest where several rows say so.
+func (l *loader) cleared() []Date {
+	days := make([]Date, l.refs())
 	for e := range alive(l.outs) {
 		if e.is.Last {
-			days[e.is.Batch] = max(days[e.is.Batch], e.is.Date)
+			days[e.is.ref] = max(days[e.is.ref], e.is.Date)
 		}
 	}
 	return days

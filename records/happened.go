@@ -11,8 +11,8 @@ type event struct {
 	row
 	col   string
 	day   Date
-	batch string // empty for the sowing itself
-	apart int    // days after every other at which it is odd; 0: never, or told elsewhere
+	batch Ref // none for the sowing itself
+	apart int // days after every other at which it is odd; 0: never, or told elsewhere
 }
 
 // bought reports a purchase or a test: such a day may lie years before the first sowing.
@@ -20,7 +20,7 @@ func (e event) bought() bool { return e.col == "bought" || e.col == "tested" }
 
 // planned is the day for which the batch was planned, where plants leave or are looked at.
 func (e event) planned() Date {
-	if of := e.row.batch(e.batch); of != nil && e.Name != "counts.csv" && e.col != "chamber_out" {
+	if of := e.batchOf(e.batch); of != nil && e.Name != "counts.csv" && e.col != "chamber_out" {
 		return of.is.Planned
 	}
 	return 0
@@ -35,37 +35,37 @@ const (
 
 // events hands over every day on which something happened.
 func (l *loader) events(see func(event)) {
-	add := func(r row, col string, day Date, batch string, apart int) {
+	add := func(r row, col string, day Date, batch Ref, apart int) {
 		if day.Known() {
 			see(event{r, col, day, batch, apart})
 		}
 	}
 	for e := range alive(l.sowings) {
-		add(e.row, "sown", e.is.Sown, "", oddPause)
-		add(e.row, "chamber_out", e.is.ChamberOut, e.is.Code, oddGap)
-		add(e.row, "set_out", e.is.SetOut, e.is.Code, oddGap)
+		add(e.row, "sown", e.is.Sown, 0, oddPause)
+		add(e.row, "chamber_out", e.is.ChamberOut, e.is.ref, oddGap)
+		add(e.row, "set_out", e.is.SetOut, e.is.ref, oddGap)
 	}
 	for r := range l.batchRows() {
 		add(r.row, "date", r.date, r.batch, oddGap)
 	}
 	for e := range alive(l.costs) {
-		add(e.row, "date", e.is.Date, "", 0)
+		add(e.row, "date", e.is.Date, 0, 0)
 	}
 	for e := range alive(l.chamber) {
-		add(e.row, "time", e.is.Date, "", 0)
+		add(e.row, "time", e.is.Date, 0, 0)
 	}
 	for e := range alive(l.house) {
-		add(e.row, "date", e.is.Date, "", 0)
+		add(e.row, "date", e.is.Date, 0, 0)
 	}
 	for e := range alive(l.changes) {
-		add(e.row, "date", e.is.Date, "", 0)
+		add(e.row, "date", e.is.Date, 0, 0)
 	}
 	for e := range alive(l.trays) {
-		add(e.row, "bought", e.is.Bought, "", 0)
+		add(e.row, "bought", e.is.Bought, 0, 0)
 	}
 	for e := range alive(l.lots) {
-		add(e.row, "bought", e.is.Bought, "", 0)
-		add(e.row, "tested", e.is.Tested, "", 0)
+		add(e.row, "bought", e.is.Bought, 0, 0)
+		add(e.row, "tested", e.is.Tested, 0, 0)
 	}
 }
 
@@ -125,13 +125,13 @@ func (l *loader) checkAhead() {
 // sowing after no more than a long pause, or plants of several batches. Counts of
 // several batches do not: the day of a round of counts is typed once and filled down.
 func backed(at []event, before Date) bool {
-	logs, batches := map[string]bool{}, map[string]bool{}
+	logs, batches := map[string]bool{}, map[Ref]bool{}
 	for _, e := range at {
 		if e.apart == 0 || e.apart == oddPause && int(e.day-before) <= oddPause {
 			return true
 		}
 		logs[e.Name] = true
-		if e.Name != "counts.csv" && e.batch != "" {
+		if e.Name != "counts.csv" && e.batch != 0 {
 			batches[e.batch] = true
 		}
 	}

@@ -43,7 +43,7 @@ type loader struct {
 	changes entries[Change]
 	notes   []Note
 
-	words []Said // of counts
+	sayings []Said // of counts
 
 	batches  map[string]*entry[Sowing]
 	byRef    []*entry[Sowing]
@@ -115,7 +115,7 @@ func (l *loader) readLogs() {
 
 // book gathers what is not left out.
 func (l *loader) book() *Book {
-	b := &Book{Settings: l.settings, Notes: l.notes, OtherSheets: l.others, told: &told{codes: l.names.all(), said: l.words}}
+	b := &Book{Settings: l.settings, Notes: l.notes, OtherSheets: l.others, told: &told{codes: l.names.all(), said: l.sayings}}
 	b.Trays, b.Lots, b.Sowings, b.Outs = kept(l.trays), kept(l.lots), kept(l.sowings), kept(l.outs)
 	b.Counts, b.Scores, b.Costs = l.keptCounts(), kept(l.scores), kept(l.costs)
 	b.Chamber, b.House, b.Wishes, b.Changes = kept(l.chamber), kept(l.house), kept(l.wishes), kept(l.changes)

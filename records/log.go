@@ -34,9 +34,10 @@ type log struct {
 	spots []At     // none as long as row after row stands in a line of its own
 	sums  []uint64 // of all that stands in it, cell for cell; none where no two are alike
 	// Rows that few checks look at, so that these need not look at all.
-	worded map[string][]worded // with something in a column of words
-	beside []int32             // with a name in a column beside a blank one
-	lined  []int32             // with a cell of several lines
+	words  []words // of each column of words, those with something in it
+	slips  slip
+	beside []int32 // with a name in a column beside a blank one
+	lined  []int32 // with a cell of several lines
 }
 
 // state is what was found of a row.
@@ -154,7 +155,10 @@ func (l *log) Read() ([]string, error) {
 func (l *log) readRows(read func(row)) {
 	most := l.src.most()
 	l.flags, l.sums = make([]state, 0, most), make([]uint64, 0, most)
-	l.worded = map[string][]worded{}
+	for _, col := range wordColumns[l.Name] {
+		l.words = append(l.words, words{col: col})
+	}
+	l.slips = namesBeside[l.Name]
 	var rows []cells
 	for {
 		l.ahead = l.ahead[:0]
@@ -185,7 +189,7 @@ func (l *log) readRows(read func(row)) {
 // name.
 func (r row) notice() {
 	r.noticeWords()
-	if c, ok := namesBeside[r.Name]; ok && r.text(c.col) != "" && r.text(c.left) == "" && r.has(c.left) {
+	if c := r.slips; c.col != "" && r.text(c.col) != "" && r.text(c.left) == "" && r.has(c.left) {
 		r.beside = append(r.beside, r.nth)
 	}
 	if slices.ContainsFunc(r.rec.fields, func(s string) bool { return strings.Contains(s, "\n") }) {

@@ -90,6 +90,7 @@ func (r row) outRow() Out {
 		Last:  r.yes("last").Value,
 		Money: r.money("money"),
 		Note:  r.text("note"),
+		ref:   r.ref("batch", "batch"),
 	}
 }
 
@@ -115,8 +116,8 @@ func (r row) said() uint32 {
 	if s == (Said{}) {
 		return 0
 	}
-	r.words = append(r.words, s)
-	return uint32(len(r.words))
+	r.sayings = append(r.sayings, s)
+	return uint32(len(r.sayings))
 }
 
 // look reads a row of scores.csv, of whichever form.
@@ -129,6 +130,7 @@ func (r row) look() Score {
 		Usable: r.short("usable", 0),
 		Score:  r.short("score", 0),
 		Note:   r.text("note"),
+		ref:    r.ref("batch", "batch"),
 	}
 	for i := range s.S {
 		s.S[i] = r.short("s"+itoa(i+1), 0)

@@ -20,6 +20,8 @@ type names struct {
 
 	last   asWritten // that was asked for, and its place among spellings
 	lastAt int32
+	asked  kind // that was asked for last, and its number
+	number uint32
 }
 
 // kind is a kind of names, of one owner where they are compared only with his: varieties
@@ -57,12 +59,16 @@ func newNames() *names {
 
 // asWritten is a name as it stands in a cell.
 func (n *names) asWritten(of, owner, name string) asWritten {
-	k, ok := n.kinds[kind{of, owner}]
-	if !ok {
-		k = uint32(len(n.kinds))
-		n.kinds[kind{of, owner}] = k
+	asked := kind{of, owner}
+	if asked != n.asked { // row after row names a batch
+		k, ok := n.kinds[asked]
+		if !ok {
+			k = uint32(len(n.kinds))
+			n.kinds[asked] = k
+		}
+		n.asked, n.number = asked, k
 	}
-	return asWritten{name, k}
+	return asWritten{name, n.number}
 }
 
 // has reports whether there is such a name of a kind, of no owner.

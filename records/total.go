@@ -27,8 +27,10 @@ func (r row) isTotal() bool {
 
 // isTotal reports whether a cell says that its row adds up others.
 func isTotal(cell string) bool {
-	if strings.ContainsAny(cell, "0123456789") { // as most codes have
-		return false
+	for i := range len(cell) {
+		if '0' <= cell[i] && cell[i] <= '9' { // as most codes have
+			return false
+		}
 	}
 	return slices.Contains(totals, strings.ToLower(strings.Trim(strings.Join(strings.Fields(cell), " "), " :.=")))
 }

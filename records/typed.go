@@ -24,8 +24,11 @@ func (r row) unknown(col string) bool { return unknown(r.typed(col)) }
 
 // formulas reports the cells of the log's columns that are unknown.
 func (r row) formulas() {
+	if !r.sheet {
+		return
+	}
 	for _, c := range r.Columns {
-		if !r.sheet || !r.unknown(c.Name) {
+		if !r.unknown(c.Name) {
 			continue
 		}
 		if word := r.typed(c.Name).Text; word != "" {
