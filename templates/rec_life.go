@@ -19,7 +19,7 @@ func (t *teller) lifeOf(b *report.Record) *draw.Life {
 	if b.Planned.Known() {
 		l.Planned = min(float64(b.Planned-b.Sown), longestDrawn)
 	}
-	for _, up := range b.UpBy() {
+	for up := range b.UpBy() {
 		l.Counts = append(l.Counts, draw.Up{Day: float64(up.Date - b.Sown), Share: up.Share})
 	}
 	for _, d := range b.LookDays() {

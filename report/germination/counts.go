@@ -12,16 +12,16 @@ import (
 // was never sown are in none.
 func Count(sown []batch.Sowing, book *records.Book) []Counts {
 	of := batch.PartsOf(batch.CodesOf(sown), book.Counts, func(c *records.Count) string { return book.Code(c.Batch) })
-	all := make([]Counts, len(sown))
+	all, split := make([]Counts, len(sown)), &splitter{}
 	for i := range sown {
-		all[i] = countsOf(&sown[i], of[i])
+		all[i] = countsOf(&sown[i], of[i], split)
 	}
 	return all
 }
 
 // countsOf takes a batch's rows of counts.csv (rule "Counts"), and keeps those that are
 // used.
-func countsOf(s *batch.Sowing, rows []records.Count) Counts {
+func countsOf(s *batch.Sowing, rows []records.Count, split *splitter) Counts {
 	counts := Counts{Written: len(rows) > 0}
 	numbered := false
 	for i := range rows {
@@ -31,9 +31,9 @@ func countsOf(s *batch.Sowing, rows []records.Count) Counts {
 	}
 	counts.Unnumbered = counts.Unnumbered && numbered
 	counts.Rows = used(s, rows, numbered)
-	trays := seriesOf(s, counts.Rows)
+	trays := split.series(s, counts.Rows)
 	counts.addUp(trays)
-	counts.time(s, trays)
+	counts.time(s, trays, split)
 	return counts
 }
 

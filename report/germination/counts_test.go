@@ -33,7 +33,7 @@ func TestCounts(t *testing.T) {
 	}
 	known(t, "living", lost.Emerged, 45, 0)
 	known(t, "ever up", lost.EverUp, 70, 0)
-	if up := seriesOf(&lost.Sowing, lost.Rows)[0].everUp; up[1] != 60 {
+	if up := new(splitter).series(&lost.Sowing, lost.Rows)[0].everUp; up[1] != 60 {
 		t.Errorf("ever up fell to %v", up[1])
 	}
 }

@@ -19,10 +19,10 @@ func TestUpBy(t *testing.T) {
 	b.Sow("none", "2025-03-01", "orache", "x", "AIR", 2)
 	f := figures(b, "2025-05-01")
 	want := []Up{{b.Day("2025-03-06"), 0.4}, {b.Day("2025-03-08"), 0.65}, {b.Day("2025-03-20"), 0.85}}
-	if got := f.of(t, "a").UpBy(); !slices.Equal(got, want) {
+	if got := slices.Collect(f.of(t, "a").UpBy()); !slices.Equal(got, want) {
 		t.Errorf("got %v", got)
 	}
-	if got := f.of(t, "none").UpBy(); got != nil {
+	if got := slices.Collect(f.of(t, "none").UpBy()); got != nil {
 		t.Errorf("of no count: %v", got)
 	}
 }

@@ -10,13 +10,13 @@ import (
 )
 
 // time finds how fast a batch from seed came up (rule "Timing"), of which trays are all
-// counts that are used. It needs counts on two or more days after that of the sowing.
-func (c *Counts) time(s *batch.Sowing, trays []series) {
+// counts that are used, and split splits others. It needs counts on two or more days after that of the sowing.
+func (c *Counts) time(s *batch.Sowing, trays []series, split *splitter) {
 	if !s.FromSeed || len(trays) == 0 {
 		return
 	}
 	if c.Rows[0].Date <= s.Sown {
-		trays = seriesOf(s, c.after(s.Sown))
+		trays = split.series(s, c.after(s.Sown))
 	}
 	days, everUp := cumulative(s.Sown, trays)
 	if len(days) < 2 {
