@@ -22,6 +22,7 @@ type Sowing struct {
 	CellsSown records.Maybe[int] // rule "Cells sown"
 	FromSeed  bool               // rule "From seed"
 	SeedsSown Num                // rule "From seed"
+	Ranks     Ranks
 }
 
 // Sowings returns what was sown, by code (rule "Ties"). All later sums run in this
@@ -33,12 +34,26 @@ func Sowings(book *records.Book) []Sowing {
 		rows[i] = &book.Sowings[i]
 	}
 	slices.SortStableFunc(rows, func(a, b *records.Sowing) int { return strings.Compare(a.Code, b.Code) })
-	all := make([]Sowing, len(rows))
+	all, seasons := make([]Sowing, len(rows)), seasonsOf(book.Settings)
 	for i, s := range rows {
-		all[i] = sownOf(s, codes[s.Tray], book.Settings)
+		all[i] = sownOf(s, codes[s.Tray], seasons(s.Sown))
 		all[i].Nth = i
 	}
+	rank(all)
 	return all
+}
+
+// seasonsOf tells the season of one day after another, most of which are of one.
+func seasonsOf(settings records.Settings) func(records.Date) int {
+	var season int
+	var first, after records.Date
+	return func(d records.Date) int {
+		if d < first || d >= after {
+			season = settings.Season(d)
+			first, after = settings.SeasonDays(season)
+		}
+		return season
+	}
 }
 
 // CodesOf are the codes of sowings.
@@ -51,25 +66,27 @@ func CodesOf(sown []Sowing) []string {
 }
 
 // agreed returns what every purchase of a tray code agrees on (rule "Tray codes").
-func agreed(rows []records.Purchase) map[string]records.Purchase {
-	codes := map[string]records.Purchase{}
+func agreed(rows []records.Purchase) map[string]*records.Purchase {
+	codes := map[string]*records.Purchase{}
 	for _, row := range rows {
-		code, seen := codes[row.Tray]
-		if !seen {
-			code = row
+		code := codes[row.Tray]
+		if code == nil {
+			code = &row
+			codes[row.Tray] = code
 		}
 		if !code.CellML.Known {
 			code.CellML = row.CellML
 		}
-		codes[row.Tray] = code
 	}
 	return codes
 }
 
-// sownOf reads one sowing; code has no cells where trays.csv lacks it.
-func sownOf(s *records.Sowing, code records.Purchase, settings records.Settings) Sowing {
-	b := Sowing{Sowing: s, Season: settings.Season(s.Sown), Kind: code.Kind, CellML: code.CellML,
-		CellsSown: records.CellsSown(*s, code.Cells)}
+// sownOf reads one sowing; code is nil where trays.csv lacks it.
+func sownOf(s *records.Sowing, code *records.Purchase, season int) Sowing {
+	if code == nil {
+		code = &records.Purchase{}
+	}
+	b := Sowing{Sowing: s, Season: season, Kind: code.Kind, CellML: code.CellML, CellsSown: records.CellsSown(*s, code.Cells)}
 	if code.Cells > 0 {
 		b.TrayCells = records.Known(code.Cells)
 	}

@@ -13,10 +13,12 @@ func ShareInterval(counts []Count, rho, df, conf float64) (p float64, ci Interva
 	if batches == 0 {
 		return 0, Interval{0, 1}
 	}
-	ns := make([]float64, len(counts))
-	for i, c := range counts {
-		ns[i] = c.N
+	squares := 0.0
+	for _, c := range counts {
+		if c.N > 0 {
+			squares += c.N * c.N
+		}
 	}
 	p = x / n
-	return p, WilsonCorrected(p, n/DesignEffect(ns, rho), T(conf, df))
+	return p, WilsonCorrected(p, n/DesignEffectOf(n, squares, rho), T(conf, df))
 }

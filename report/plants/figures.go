@@ -40,7 +40,7 @@ type Seen struct {
 // Plants is a batch, how it came up and its plants.
 type Plants struct {
 	*germination.Counted
-	Seen
+	*Seen
 	Usable    Num // plants (rule "Usable plants")
 	UsableHow How
 	Capped    bool // more usable plants written than cells sown: kept at those

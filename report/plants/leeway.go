@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"traybook/report/batch"
 	"traybook/report/estimate"
 	"traybook/report/rate"
 )
@@ -24,23 +25,22 @@ func BandOf(late int) int {
 	return band
 }
 
-// lateKey is a row of the table.
-type lateKey struct {
-	crop, kind string
-	band       int // its first day
-}
+// lateKey is what a few rows of the table are about, one for each band.
+type lateKey struct{ crop, kind string }
 
 // leewayOf returns the usable share by days past the planned date, by crop and kind
 // and, with an empty crop, over all crops by kind (rule "Leeway").
 func leewayOf(looked []*Plants, scatter rate.Scatter) []Leeway {
-	counts := lateCounts(looked)
+	planned := batch.Filter(looked, func(p *Plants) bool { return p.Planned.Known() })
 	var table []Leeway
-	for k, cs := range counts {
-		l := Leeway{Crop: k.crop, Kind: k.kind, DaysLate: k.band, Rate: scatter.Rate(k.crop, cs)}
-		if l.Few() {
-			l.Share, l.Low, l.High, l.Rho, l.DF = Num{}, Num{}, Num{}, Num{}, Num{}
+	for _, key := range []func(*Plants) lateKey{
+		func(p *Plants) lateKey { return lateKey{kind: p.Kind} },
+		func(p *Plants) lateKey { return lateKey{p.Crop, p.Kind} },
+	} {
+		keys, groups := batch.SplitByKey(planned, (*Plants).GroupRank, key)
+		for i, k := range keys {
+			table = append(table, k.rows(lateCounts(groups[i]), scatter)...)
 		}
-		table = append(table, l)
 	}
 	slices.SortFunc(table, func(a, b Leeway) int {
 		return cmp.Or(cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.DaysLate, b.DaysLate))
@@ -48,34 +48,44 @@ func leewayOf(looked []*Plants, scatter rate.Scatter) []Leeway {
 	return table
 }
 
-// lateCounts gathers what batches with a planned date count for each row: a batch
-// stands once in a row of its crop and once in one of all crops.
-func lateCounts(looked []*Plants) map[lateKey][]estimate.Count {
-	counts := map[lateKey][]estimate.Count{}
-	for _, p := range looked {
-		if !p.Planned.Known() {
+// rows are those of one crop and kind, of the bands in which plants were looked at.
+func (k lateKey) rows(counts bandCounts, scatter rate.Scatter) []Leeway {
+	var rows []Leeway
+	for i, cs := range counts {
+		if len(cs) == 0 {
 			continue
 		}
+		l := Leeway{Crop: k.crop, Kind: k.kind, DaysLate: LeewayBands[i], Rate: scatter.Rate(k.crop, cs)}
+		if l.Few() {
+			l.Share, l.Low, l.High, l.Rho, l.DF = Num{}, Num{}, Num{}, Num{}, Num{}
+		}
+		rows = append(rows, l)
+	}
+	return rows
+}
+
+// bandCounts is what batches count in each band of LeewayBands.
+type bandCounts [5][]estimate.Count
+
+// lateCounts gathers what batches with a planned date count, each once in a band.
+func lateCounts(planned []*Plants) bandCounts {
+	var counts bandCounts
+	for _, p := range planned {
 		for i, c := range p.byBand() {
-			if !(c.N > 0) {
-				continue
-			}
-			for _, crop := range []string{"", p.Crop} {
-				k := lateKey{crop, p.Kind, LeewayBands[i]}
-				counts[k] = append(counts[k], c)
+			if c.N > 0 {
+				counts[i] = append(counts[i], c)
 			}
 		}
 	}
 	return counts
 }
 
-// byBand adds up the batch's looks of each band of LeewayBands.
-func (p *Plants) byBand() []estimate.Count {
-	counts := make([]estimate.Count, len(LeewayBands))
-	for _, d := range p.days {
-		i := BandOf(int(d.date - p.Planned))
-		counts[i].X += d.fit
-		counts[i].N += d.looked
+// byBand adds up the batch's looks of each band.
+func (p *Plants) byBand() (counts [len(bandCounts{})]estimate.Count) {
+	for i := range p.days {
+		d := &p.days[i]
+		of := &counts[BandOf(int(d.date-p.Planned))]
+		of.X, of.N = of.X+d.fit, of.N+d.looked
 	}
 	return counts
 }

@@ -18,9 +18,10 @@ type lookDay struct {
 }
 
 // readScores takes a batch's rows of scores.csv (rule "Looks"), a list that it keeps. A
-// row with only an overall mark is no look; its date counts all the same.
-func (s *Seen) readScores(rows []*records.Score, usableFrom int) {
-	s.Looks = rows
+// row with only an overall mark is no look; its date counts all the same. Its days stand
+// behind those of other batches, in one list that is returned.
+func (s *Seen) readScores(rows []*records.Score, usableFrom int, days []lookDay) []lookDay {
+	s.Looks, s.days = rows, days[len(days):]
 	slices.SortStableFunc(s.Looks, func(x, y *records.Score) int {
 		return cmp.Or(cmp.Compare(x.Date, y.Date), cmp.Compare(x.Line, y.Line))
 	})
@@ -31,6 +32,9 @@ func (s *Seen) readScores(rows []*records.Score, usableFrom int) {
 	if n := len(s.days); n > 0 {
 		s.PlantsLooked, s.PlantsFit = records.Known(s.days[n-1].looked), records.Known(s.days[n-1].fit)
 	}
+	days = days[:len(days)+len(s.days)]
+	s.days = slices.Clip(s.days)
+	return days
 }
 
 // addLook adds a row to the looks of its day, the latest so far.

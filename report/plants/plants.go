@@ -15,25 +15,22 @@ func New(b *batch.Batches, g *germination.Figures, seen []Seen) *Figures {
 		all[i] = &of[i]
 		all[i].take(c, &seen[i])
 	}
-	f := &Figures{Plants: all, UsableScatter: scatterUsable(all, b.Settings.Confidence)}
+	f := &Figures{Plants: all}
 	f.looks(b.Settings.Confidence)
 	f.Fits = fitsOf(f.Leeway)
-	f.Usable, f.UsableCrops = f.usable((*Plants).Group), f.usable(cropGroup)
-	f.UsableSeasons = seasonsOf(batch.Filter(all, (*Plants).EntersUsable), usableCount, f.UsableScatter)
-	f.BookUsable = bookUsable(all)
-	f.estimateUsable()
+	f.usable(b.Settings.Confidence)
 	return f
 }
 
 // take fills in a batch with its usable plants as far as they are out or counted.
 func (p *Plants) take(c *germination.Counted, seen *Seen) {
-	p.Counted, p.Seen = c, *seen
+	p.Counted, p.Seen = c, seen
 	p.Usable, p.UsableHow = measured(&c.Sowing, &c.Counts, seen, c.Early)
 	p.capAtCells()
 }
 
-// cropOf is the crop of a group, by which scatter is told apart.
-func cropOf(g batch.Group) string { return g.Crop }
+// cropOf is the crop of a batch, by which scatter is told apart.
+func cropOf(p *Plants) string { return p.Crop }
 
 // cropGroup puts all varieties and trays of a crop in a season together. Its interval
 // still rests on the crop's own scatter (rule "Scatter").
@@ -42,10 +39,9 @@ func cropGroup(p *Plants) batch.Group { return batch.Group{Season: p.Season, Cro
 // seasonsOf is the rate of each season, all crops together, with an interval by the
 // scatter of the whole book (rule "Scatter").
 func seasonsOf(in []*Plants, count func(*Plants) estimate.Count, scatter rate.Scatter) map[int]rate.Rate {
-	seasons, of := batch.GroupBy(in, func(p *Plants) int { return p.Season })
 	rates := map[int]rate.Rate{}
-	for _, season := range seasons {
-		rates[season] = scatter.Rate("", rate.Counts(of[season], count))
+	for _, of := range batch.SplitBy(in, (*Plants).SeasonRank).Groups {
+		rates[of[0].Season] = scatter.Rate("", rate.Counts(of, count))
 	}
 	return rates
 }

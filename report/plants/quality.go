@@ -5,6 +5,7 @@ import (
 
 	"traybook/records"
 	"traybook/report/batch"
+	"traybook/report/estimate"
 	"traybook/report/rate"
 )
 
@@ -14,33 +15,39 @@ import (
 func (f *Figures) looks(level float64) {
 	looked := batch.Filter(f.Plants, func(p *Plants) bool { return p.PlantsLooked.Known })
 	seeds := batch.Filter(looked, func(p *Plants) bool { return p.FromSeed })
-	f.QualityScatter = rate.ScatterOf(seeds, (*Plants).Group, cropOf, qualityCount, level)
-	f.Quality, f.QualityCrops = f.qualityBy(seeds, (*Plants).Group), f.qualityBy(seeds, cropGroup)
+	groups := batch.SplitBy(seeds, (*Plants).GroupRank)
+	f.QualityScatter = rate.ScatterIn(groups, cropOf, qualityCount, level)
+	f.Quality = f.qualityBy(groups, (*Plants).GroupRank, (*Plants).Group)
+	f.QualityCrops = f.qualityBy(batch.SplitBy(seeds, (*Plants).CropRank), (*Plants).CropRank, cropGroup)
 	f.QualitySeasons = seasonsOf(seeds, qualityCount, f.QualityScatter)
 	f.Leeway = leewayOf(looked, f.QualityScatter)
 }
 
-// marksBy counts, by group, the looks with only an overall mark of batches from seed.
-func marksBy(all []*Plants, group func(*Plants) batch.Group) map[batch.Group]int {
-	marks := map[batch.Group]int{}
+// marksBy counts, by rank, the looks with only an overall mark of batches from seed.
+func marksBy(all []*Plants, rank func(*Plants) int32) []int {
+	var marks []int
 	for _, p := range all {
-		if p.FromSeed {
-			marks[group(p)] += p.marks()
+		if m := p.marks(); m > 0 && p.FromSeed {
+			marks = append(marks, make([]int, max(0, int(rank(p))+1-len(marks)))...)
+			marks[rank(p)] += m
 		}
 	}
 	return marks
 }
 
-// qualityBy returns a row for every group from seed with a look.
-func (f *Figures) qualityBy(looked []*Plants, group func(*Plants) batch.Group) []Quality {
-	keys, groups := batch.GroupBy(looked, group)
-	slices.SortFunc(keys, batch.Order)
-	marks, scatter := marksBy(f.Plants, group), f.QualityScatter
-	table := slices.Grow([]Quality(nil), len(keys))
-	for _, g := range keys {
-		q := Quality{Group: g, Marks: marks[g], Rate: scatter.Rate(g.Crop, rate.Counts(groups[g], qualityCount))}
-		for _, p := range groups[g] {
-			q.addScores(p.days[len(p.days)-1])
+// qualityBy returns a row for every group from seed with a look, by rank.
+func (f *Figures) qualityBy(groups batch.Split[*Plants], rank func(*Plants) int32, group func(*Plants) batch.Group) []Quality {
+	marks, counts := marksBy(f.Plants, rank), []estimate.Count(nil)
+	table := slices.Grow([]Quality(nil), len(groups.Groups))
+	for _, of := range groups.Groups {
+		q := Quality{Group: group(of[0])}
+		if at := int(rank(of[0])); at < len(marks) {
+			q.Marks = marks[at]
+		}
+		counts = rate.AppendCounts(counts[:0], of, qualityCount)
+		q.Rate = f.QualityScatter.Rate(q.Crop, counts)
+		for _, p := range of {
+			q.addScores(&p.days[len(p.days)-1])
 		}
 		table = append(table, q)
 	}
@@ -48,7 +55,7 @@ func (f *Figures) qualityBy(looked []*Plants, group func(*Plants) batch.Group) [
 }
 
 // addScores adds the plants at each score of a look that was scored so.
-func (q *Quality) addScores(d lookDay) {
+func (q *Quality) addScores(d *lookDay) {
 	if !d.scored {
 		return
 	}

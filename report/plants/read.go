@@ -13,9 +13,9 @@ func Read(sown []batch.Sowing, book *records.Book) []Seen {
 	codes := batch.CodesOf(sown)
 	scores := batch.RowsOf(codes, book.Scores, func(s *records.Score) string { return s.Batch })
 	outs := batch.RowsOf(codes, book.Outs, func(o *records.Out) string { return o.Batch })
-	all := make([]Seen, len(sown))
+	all, days := make([]Seen, len(sown)), make([]lookDay, 0, len(book.Scores)) // no more days than rows
 	for i := range sown {
-		all[i].readScores(scores.Of(i), book.Settings.UsableFrom)
+		days = all[i].readScores(scores.Of(i), book.Settings.UsableFrom, days)
 		all[i].readOuts(&sown[i], outs.Of(i))
 	}
 	return all

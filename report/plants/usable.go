@@ -5,6 +5,7 @@ import (
 
 	"traybook/records"
 	"traybook/report/batch"
+	"traybook/report/estimate"
 	"traybook/report/rate"
 )
 
@@ -15,42 +16,45 @@ func (p *Plants) capAtCells() {
 	}
 }
 
-// scatterUsable measures how much the usable rates of batches differ, from seed or
-// not (rule "Scatter").
-func scatterUsable(all []*Plants, level float64) rate.Scatter {
-	return rate.ScatterOf(batch.Filter(all, (*Plants).EntersUsable), (*Plants).Group, cropOf, usableCount, level)
+// usable computes the usable rates; level is that of their intervals. Scatter is measured
+// over all batches, from seed or not (rule "Scatter").
+func (f *Figures) usable(level float64) {
+	in := batch.Filter(f.Plants, (*Plants).EntersUsable)
+	f.UsableScatter = rate.ScatterIn(batch.SplitBy(in, (*Plants).GroupRank), cropOf, usableCount, level)
+	f.Usable = f.usableBy((*Plants).GroupRank, (*Plants).Group)
+	f.UsableCrops = f.usableBy((*Plants).CropRank, cropGroup)
+	f.UsableSeasons = seasonsOf(in, usableCount, f.UsableScatter)
+	f.BookUsable = rate.Pool(rate.Counts(in, usableCount)).Share
+	f.estimateUsable(usableByCrop(in))
 }
 
-// usable returns the usable rate of every group, with the batches left out of it.
-func (f *Figures) usable(group func(*Plants) batch.Group) []Usable {
-	keys, groups := batch.GroupBy(f.Plants, group)
-	slices.SortFunc(keys, batch.Order)
-	table := slices.Grow([]Usable(nil), len(keys))
-	for _, g := range keys {
-		of := batch.Filter(groups[g], (*Plants).EntersUsable)
-		table = append(table, Usable{Group: g, LeftOut: len(groups[g]) - len(of),
-			Rate: f.UsableScatter.Rate(g.Crop, rate.Counts(of, usableCount))})
+// usableBy returns the usable rate of every group, by rank, with the batches left out of it.
+func (f *Figures) usableBy(rank func(*Plants) int32, group func(*Plants) batch.Group) []Usable {
+	groups := batch.SplitBy(f.Plants, rank).Groups
+	table, counts := slices.Grow([]Usable(nil), len(groups)), []estimate.Count(nil)
+	for _, of := range groups {
+		u := Usable{Group: group(of[0])}
+		counts = counts[:0]
+		for _, p := range of {
+			if p.EntersUsable() {
+				counts = append(counts, usableCount(p))
+			}
+		}
+		u.LeftOut, u.Rate = len(of)-len(counts), f.UsableScatter.Rate(u.Crop, counts)
+		table = append(table, u)
 	}
 	return table
 }
 
-// bookUsable is the usable rate over all batches that enter one; missing where none does.
-func bookUsable(all []*Plants) Num {
-	return rate.Pool(rate.Counts(batch.Filter(all, (*Plants).EntersUsable), usableCount)).Share
-}
-
 // estimateUsable gives the batches without a measured figure what is written so far,
-// once ended, or else the rate of their group, else of their crop over all seasons.
-func (f *Figures) estimateUsable() {
-	groups, crops := map[batch.Group]Num{}, usableByCrop(f.Plants)
-	for _, u := range f.Usable {
-		groups[u.Group] = u.Share
-	}
+// once ended, or else the rate of their group, else of their crop over all seasons. Usable
+// stands by the ranks of groups.
+func (f *Figures) estimateUsable(crops map[string]Num) {
 	for _, p := range f.Plants {
 		if p.UsableHow != "" {
 			continue
 		}
-		usual := groups[p.Group()]
+		usual := f.Usable[p.Ranks.Group].Share
 		if !usual.Known {
 			usual = crops[p.Crop]
 		}
@@ -59,12 +63,13 @@ func (f *Figures) estimateUsable() {
 	}
 }
 
-// usableByCrop is the usable rate of every crop that has one, all seasons together.
-func usableByCrop(all []*Plants) map[string]Num {
-	keys, groups := batch.GroupBy(batch.Filter(all, (*Plants).EntersUsable), func(p *Plants) string { return p.Crop })
+// usableByCrop is the usable rate of every crop that has one, all seasons together, over the
+// batches that enter one.
+func usableByCrop(in []*Plants) map[string]Num {
 	crops := map[string]Num{}
-	for _, crop := range keys {
-		crops[crop] = rate.Pool(rate.Counts(groups[crop], usableCount)).Share
+	keys, groups := batch.SplitByKey(in, (*Plants).CropRank, cropOf)
+	for i, crop := range keys {
+		crops[crop] = rate.Pool(rate.Counts(groups[i], usableCount)).Share
 	}
 	return crops
 }

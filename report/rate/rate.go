@@ -42,11 +42,13 @@ func Pool(counts []estimate.Count) Rate {
 // Variance is that of the pooled share, widened by its batches' scatter (rule
 // "Variance of a rate").
 func (r Rate) Variance(counts []estimate.Count, rho float64) float64 {
-	ns := make([]float64, len(counts))
-	for i, c := range counts {
-		ns[i] = c.N
+	var sum, squares float64
+	for _, c := range counts {
+		if c.N > 0 {
+			sum, squares = sum+c.N, squares+c.N*c.N
+		}
 	}
-	return estimate.PooledVariance(r.X, r.N, estimate.DesignEffect(ns, rho))
+	return estimate.PooledVariance(r.X, r.N, estimate.DesignEffectOf(sum, squares, rho))
 }
 
 // PerSeed turns a share of cells and its ends into shares of seeds, k in a cell

@@ -25,20 +25,40 @@ type Spread struct{ Rho, DF float64 }
 // intervals, a share of 1.
 func ScatterOf[T any, K comparable](list []T, key func(T) K, crop func(K) string, count func(T) estimate.Count, level float64) Scatter {
 	keys, groups := batch.GroupBy(list, key)
-	all := Scatter{crops: map[string]estimate.Scatter{}, level: level}
+	all, counts := Scatter{crops: map[string]estimate.Scatter{}, level: level}, []estimate.Count(nil)
 	for _, k := range keys {
-		s := estimate.ScatterOf([][]estimate.Count{Counts(groups[k], count)})
-		all.crops[crop(k)] = all.crops[crop(k)].Add(s)
-		all.book = all.book.Add(s)
+		counts = AppendCounts(counts[:0], groups[k], count)
+		all.add(crop(k), counts)
 	}
 	return all
 }
 
+// ScatterIn is ScatterOf of batches that are split already.
+func ScatterIn[T any](split batch.Split[T], crop func(T) string, count func(T) estimate.Count, level float64) Scatter {
+	all, counts := Scatter{crops: map[string]estimate.Scatter{}, level: level}, []estimate.Count(nil)
+	for group := range split.Met() {
+		counts = AppendCounts(counts[:0], group, count)
+		all.add(crop(group[0]), counts)
+	}
+	return all
+}
+
+// add adds a group of a crop.
+func (s *Scatter) add(crop string, group []estimate.Count) {
+	of := estimate.ScatterOf([][]estimate.Count{group})
+	s.crops[crop] = s.crops[crop].Add(of)
+	s.book = s.book.Add(of)
+}
+
 // Counts says what a measure counts of each of a list.
 func Counts[T any](list []T, count func(T) estimate.Count) []estimate.Count {
-	counts := make([]estimate.Count, len(list))
-	for i, x := range list {
-		counts[i] = count(x)
+	return AppendCounts(make([]estimate.Count, 0, len(list)), list, count)
+}
+
+// AppendCounts is Counts behind others: for one list after another in the place of the last.
+func AppendCounts[T any](counts []estimate.Count, list []T, count func(T) estimate.Count) []estimate.Count {
+	for _, x := range list {
+		counts = append(counts, count(x))
 	}
 	return counts
 }

@@ -1,0 +1,193 @@
+package batch
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+	"strings"
+
+	"traybook/records"
+)
+
+// Ranks are the places of a batch's keys among those of the book, ascending: of its season;
+// of season and crop; of its Group; and of that with the seeds in a cell, which makes like
+// sowings. Most tables split batches by one of them, and a number is sooner compared than
+// five columns. They are made once, by Sowings.
+type Ranks struct{ Season, Crop, Group, Like int32 }
+
+// The ranks of a batch, or of what is known of it, as SplitBy asks for them.
+func (s *Sowing) SeasonRank() int32 { return s.Ranks.Season }
+func (s *Sowing) CropRank() int32   { return s.Ranks.Crop }
+func (s *Sowing) GroupRank() int32  { return s.Ranks.Group }
+func (s *Sowing) LikeRank() int32   { return s.Ranks.Like }
+
+// likeKey is what Ranks numbers: a season, and the places of the others among their own.
+type likeKey struct {
+	season                     int
+	crop, variety, body, seeds int32 // body: cells and kind
+}
+
+// compare sets keys in the order of groups, then by seeds in a cell.
+func (k likeKey) compare(o likeKey) int {
+	return cmp.Or(k.compareGroups(o), cmp.Compare(k.seeds, o.seeds))
+}
+
+func (k likeKey) compareGroups(o likeKey) int {
+	return cmp.Or(cmp.Compare(k.season, o.season), cmp.Compare(k.crop, o.crop), cmp.Compare(k.variety, o.variety), cmp.Compare(k.body, o.body))
+}
+
+// rank gives every sowing its ranks.
+func rank(sown []Sowing) {
+	all := make([]*Sowing, len(sown))
+	for i := range sown {
+		all[i] = &sown[i]
+	}
+	crop, _ := placedInOrder(all, func(s *Sowing) string { return s.Crop }, strings.Compare)
+	variety, _ := placedInOrder(all, func(s *Sowing) string { return s.Variety }, strings.Compare)
+	in := bodies(all)
+	like, keys := placedInOrder(all, func(s *Sowing) likeKey {
+		return likeKey{s.Season, crop[s.Nth], variety[s.Nth], in[s.Nth], int32(s.SeedsPerCell)}
+	}, likeKey.compare)
+	ranks := ranksOf(keys)
+	for i, s := range all {
+		s.Ranks = ranks[like[i]]
+	}
+}
+
+// ranksOf are the ranks of keys in order.
+func ranksOf(keys []likeKey) []Ranks {
+	ranks := make([]Ranks, len(keys))
+	for i := 1; i < len(keys); i++ {
+		r, k, before := ranks[i-1], keys[i], keys[i-1]
+		r.Like++
+		if k.compareGroups(before) != 0 {
+			r.Group++
+		}
+		if k.season != before.season || k.crop != before.crop {
+			r.Crop++
+		}
+		if k.season != before.season {
+			r.Season++
+		}
+		ranks[i] = r
+	}
+	return ranks
+}
+
+// bodies is the place of each sowing's cells and kind of tray; unknown cells come first. A
+// code has one of each.
+func bodies(all []*Sowing) []int32 {
+	type body struct {
+		cells records.Maybe[int]
+		kind  string
+	}
+	code, codes := placed(all, func(s *Sowing) string { return s.Tray })
+	of := make([]body, len(codes))
+	for i, s := range all {
+		of[code[i]] = body{s.TrayCells, s.Kind}
+	}
+	place, _ := placedInOrder(of, func(b body) body { return b }, func(a, b body) int {
+		return cmp.Or(cmp.Compare(a.cells.Or(-1), b.cells.Or(-1)), cmp.Compare(a.kind, b.kind))
+	})
+	for i, c := range code {
+		code[i] = place[c]
+	}
+	return code
+}
+
+// placedInOrder is placed, the keys in their order.
+func placedInOrder[T any, K comparable](list []T, key func(T) K, compare func(a, b K) int) (in []int32, keys []K) {
+	in, keys = placed(list, key)
+	met := make([]int32, len(keys)) // the keys, as they were met, in order
+	for i := range met {
+		met[i] = int32(i)
+	}
+	slices.SortFunc(met, func(a, b int32) int { return compare(keys[a], keys[b]) })
+	sorted, at := make([]K, len(keys)), make([]int32, len(keys))
+	for i, m := range met {
+		sorted[i], at[m] = keys[m], int32(i)
+	}
+	for i, m := range in {
+		in[i] = at[m]
+	}
+	return in, sorted
+}
+
+// Split is a list split by a rank. Groups are in the order of ranks, none is empty, and each
+// keeps the order of the list.
+type Split[T any] struct {
+	Groups [][]T
+	met    []int32 // the groups' places as they are met in the list
+}
+
+// SplitBy splits a list by a rank, in time of the list and of the ranks between its lowest
+// and its highest.
+func SplitBy[T any](list []T, rank func(T) int32) Split[T] {
+	lowest, sizes := between(list, rank) // of each rank, then its group's place
+	var met []int32
+	for _, x := range list {
+		r := rank(x) - lowest
+		if sizes[r] == 0 {
+			met = append(met, r)
+		}
+		sizes[r]++
+	}
+	split, rest := Split[T]{make([][]T, 0, len(met)), met}, make([]T, len(list))
+	for r, n := range sizes {
+		if n > 0 {
+			sizes[r] = int32(len(split.Groups))
+			split.Groups, rest = append(split.Groups, rest[:0:n]), rest[n:]
+		}
+	}
+	for i, r := range met {
+		met[i] = sizes[r]
+	}
+	for _, x := range list {
+		of := &split.Groups[sizes[rank(x)-lowest]]
+		*of = append(*of, x)
+	}
+	return split
+}
+
+// SplitByKey is GroupBy where all of one rank have one key: it is asked for once of each
+// rank. Groups stand in the order of keys, which is that in which they are met.
+func SplitByKey[T any, K comparable](list []T, rank func(T) int32, key func(T) K) (keys []K, groups [][]T) {
+	lowest, of := between(list, rank) // of each rank its group, counted from 1; 0: not met yet
+	at := map[K]int32{}
+	for _, x := range list {
+		group := &of[rank(x)-lowest]
+		if *group != 0 {
+			continue
+		}
+		k := key(x)
+		if at[k] == 0 {
+			keys = append(keys, k)
+			at[k] = int32(len(keys))
+		}
+		*group = at[k]
+	}
+	return keys, SplitBy(list, func(x T) int32 { return of[rank(x)-lowest] }).Groups
+}
+
+// between makes room for a number of each rank from the lowest to the highest of a list.
+func between[T any](list []T, rank func(T) int32) (lowest int32, numbers []int32) {
+	if len(list) == 0 {
+		return 0, nil
+	}
+	lowest, highest := rank(list[0]), rank(list[0])
+	for _, x := range list {
+		lowest, highest = min(lowest, rank(x)), max(highest, rank(x))
+	}
+	return lowest, make([]int32, highest-lowest+1)
+}
+
+// Met yields the groups as they are met in the list.
+func (s Split[T]) Met() iter.Seq[[]T] {
+	return func(yield func([]T) bool) {
+		for _, g := range s.met {
+			if !yield(s.Groups[g]) {
+				return
+			}
+		}
+	}
+}
