@@ -2,6 +2,7 @@ package batch
 
 import (
 	"cmp"
+	"slices"
 
 	"traybook/records"
 )
@@ -74,13 +75,21 @@ func cut[T any](list []T, sizes []int) [][]T {
 	return parts
 }
 
-// Filter returns what of a list a thing is true of.
+// Filter returns what of a list a thing is true of. The result doubles as it grows, up to
+// the room that the rest of the list could take: of a long list much or little is kept.
 func Filter[T any](list []T, keep func(T) bool) []T {
 	var some []T
-	for _, x := range list {
-		if keep(x) {
-			some = append(some, x)
+	for i, x := range list {
+		if !keep(x) {
+			continue
 		}
+		if len(some) == cap(some) {
+			some = slices.Grow(some, min(max(len(some), leastGrown), len(list)-i))
+		}
+		some = append(some, x)
 	}
 	return some
 }
+
+// leastGrown is for how many of a list room is first made.
+const leastGrown = 8

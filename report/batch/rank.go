@@ -10,16 +10,18 @@ import (
 )
 
 // Ranks are the places of a batch's keys among those of the book, ascending: of its season;
-// of season and crop; of its Group; and of that with the seeds in a cell, which makes like
-// sowings. Most tables split batches by one of them, and a number is sooner compared than
-// five columns. They are made once, by Sowings.
-type Ranks struct{ Season, Crop, Group, Like int32 }
+// of season and crop; of its Group; of that with the seeds in a cell, which makes like
+// sowings; of its crop and of its tray code alone. Most tables split batches by one of them,
+// and a number is sooner compared than five columns. Sowings makes them, once.
+type Ranks struct{ Season, SeasonCrop, Group, Like, Crop, Tray int32 }
 
 // The ranks of a batch, or of what is known of it, as SplitBy asks for them.
-func (s *Sowing) SeasonRank() int32 { return s.Ranks.Season }
-func (s *Sowing) CropRank() int32   { return s.Ranks.Crop }
-func (s *Sowing) GroupRank() int32  { return s.Ranks.Group }
-func (s *Sowing) LikeRank() int32   { return s.Ranks.Like }
+func (s *Sowing) SeasonRank() int32     { return s.Ranks.Season }
+func (s *Sowing) SeasonCropRank() int32 { return s.Ranks.SeasonCrop }
+func (s *Sowing) GroupRank() int32      { return s.Ranks.Group }
+func (s *Sowing) LikeRank() int32       { return s.Ranks.Like }
+func (s *Sowing) CropRank() int32       { return s.Ranks.Crop }
+func (s *Sowing) TrayRank() int32       { return s.Ranks.Tray }
 
 // likeKey is what Ranks numbers: a season, and the places of the others among their own.
 type likeKey struct {
@@ -36,25 +38,23 @@ func (k likeKey) compareGroups(o likeKey) int {
 	return cmp.Or(cmp.Compare(k.season, o.season), cmp.Compare(k.crop, o.crop), cmp.Compare(k.variety, o.variety), cmp.Compare(k.body, o.body))
 }
 
-// rank gives every sowing its ranks.
-func rank(sown []Sowing) {
-	all := make([]*Sowing, len(sown))
-	for i := range sown {
-		all[i] = &sown[i]
-	}
+// Rank gives sowings, which stand by Nth, their ranks.
+func Rank(all []*Sowing) {
 	crop, _ := placedInOrder(all, func(s *Sowing) string { return s.Crop }, strings.Compare)
 	variety, _ := placedInOrder(all, func(s *Sowing) string { return s.Variety }, strings.Compare)
-	in := bodies(all)
+	tray, codes := placedInOrder(all, func(s *Sowing) string { return s.Tray }, strings.Compare)
+	body := bodies(all, tray, len(codes))
 	like, keys := placedInOrder(all, func(s *Sowing) likeKey {
-		return likeKey{s.Season, crop[s.Nth], variety[s.Nth], in[s.Nth], int32(s.SeedsPerCell)}
+		return likeKey{s.Season, crop[s.Nth], variety[s.Nth], body[tray[s.Nth]], int32(s.SeedsPerCell)}
 	}, likeKey.compare)
 	ranks := ranksOf(keys)
 	for i, s := range all {
 		s.Ranks = ranks[like[i]]
+		s.Ranks.Crop, s.Ranks.Tray = crop[i], tray[i]
 	}
 }
 
-// ranksOf are the ranks of keys in order.
+// ranksOf are the ranks of keys in order, crops and tray codes apart.
 func ranksOf(keys []likeKey) []Ranks {
 	ranks := make([]Ranks, len(keys))
 	for i := 1; i < len(keys); i++ {
@@ -64,7 +64,7 @@ func ranksOf(keys []likeKey) []Ranks {
 			r.Group++
 		}
 		if k.season != before.season || k.crop != before.crop {
-			r.Crop++
+			r.SeasonCrop++
 		}
 		if k.season != before.season {
 			r.Season++
@@ -74,25 +74,21 @@ func ranksOf(keys []likeKey) []Ranks {
 	return ranks
 }
 
-// bodies is the place of each sowing's cells and kind of tray; unknown cells come first. A
-// code has one of each.
-func bodies(all []*Sowing) []int32 {
+// bodies is the place of each tray code's cells and kind among those of all; unknown cells
+// come first. tray is the code of each sowing.
+func bodies(all []*Sowing, tray []int32, codes int) []int32 {
 	type body struct {
 		cells records.Maybe[int]
 		kind  string
 	}
-	code, codes := placed(all, func(s *Sowing) string { return s.Tray })
-	of := make([]body, len(codes))
+	of := make([]body, codes)
 	for i, s := range all {
-		of[code[i]] = body{s.TrayCells, s.Kind}
+		of[tray[i]] = body{s.TrayCells, s.Kind}
 	}
 	place, _ := placedInOrder(of, func(b body) body { return b }, func(a, b body) int {
 		return cmp.Or(cmp.Compare(a.cells.Or(-1), b.cells.Or(-1)), cmp.Compare(a.kind, b.kind))
 	})
-	for i, c := range code {
-		code[i] = place[c]
-	}
-	return code
+	return place
 }
 
 // placedInOrder is placed, the keys in their order.

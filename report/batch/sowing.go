@@ -34,12 +34,12 @@ func Sowings(book *records.Book) []Sowing {
 		rows[i] = &book.Sowings[i]
 	}
 	slices.SortStableFunc(rows, func(a, b *records.Sowing) int { return strings.Compare(a.Code, b.Code) })
-	all, seasons := make([]Sowing, len(rows)), seasonsOf(book.Settings)
+	all, ranked, seasons := make([]Sowing, len(rows)), make([]*Sowing, len(rows)), seasonsOf(book.Settings)
 	for i, s := range rows {
 		all[i] = sownOf(s, codes[s.Tray], seasons(s.Sown))
-		all[i].Nth = i
+		all[i].Nth, ranked[i] = i, &all[i]
 	}
-	rank(all)
+	Rank(ranked)
 	return all
 }
 

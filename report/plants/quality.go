@@ -18,7 +18,7 @@ func (f *Figures) looks(level float64) {
 	groups := batch.SplitBy(seeds, (*Plants).GroupRank)
 	f.QualityScatter = rate.ScatterIn(groups, cropOf, qualityCount, level)
 	f.Quality = f.qualityBy(groups, (*Plants).GroupRank, (*Plants).Group)
-	f.QualityCrops = f.qualityBy(batch.SplitBy(seeds, (*Plants).CropRank), (*Plants).CropRank, cropGroup)
+	f.QualityCrops = f.qualityBy(batch.SplitBy(seeds, (*Plants).SeasonCropRank), (*Plants).SeasonCropRank, cropGroup)
 	f.QualitySeasons = seasonsOf(seeds, qualityCount, f.QualityScatter)
 	f.Leeway = leewayOf(looked, f.QualityScatter)
 }

@@ -22,7 +22,7 @@ func (f *Figures) usable(level float64) {
 	in := batch.Filter(f.Plants, (*Plants).EntersUsable)
 	f.UsableScatter = rate.ScatterIn(batch.SplitBy(in, (*Plants).GroupRank), cropOf, usableCount, level)
 	f.Usable = f.usableBy((*Plants).GroupRank, (*Plants).Group)
-	f.UsableCrops = f.usableBy((*Plants).CropRank, cropGroup)
+	f.UsableCrops = f.usableBy((*Plants).SeasonCropRank, cropGroup)
 	f.UsableSeasons = seasonsOf(in, usableCount, f.UsableScatter)
 	f.BookUsable = rate.Pool(rate.Counts(in, usableCount)).Share
 	f.estimateUsable(usableByCrop(in))

@@ -16,28 +16,28 @@ type comparison struct {
 	left    map[like]int      // those without a figure, likewise
 	running int               // the season that is running, 0 where none is
 	crops   map[[2]*pool]split
+	all     bool   // keep the parts of a crop too, its like sowings, for whoever adds them up
+	scratch []Part // where they stand else, one crop's after another's
 }
 
-func comparisonOf(m measure, b *batch.Batches, all []*money.Borne) comparison {
-	c := comparison{measure: m, batches: b, left: map[like]int{}, noPlant: map[like][]string{}, running: runningSeason(b), crops: map[[2]*pool]split{}}
+func comparisonOf(m measure, b *batch.Batches, all []*money.Borne) *comparison {
+	c := &comparison{measure: m, batches: b, left: map[like]int{}, noPlant: map[like][]string{}, running: runningSeason(b), crops: map[[2]*pool]split{}}
 	entries, without := m.entries(all)
-	c.pools = poolsBy(entries, seasonLike)
-	for _, one := range m.leftOut(all) {
-		e := entry{Borne: one}
-		c.left[seasonLike(e)]++
-		c.left[cropLike(e)]++
-	}
-	for _, key := range []func(entry) like{seasonLike, cropLike} {
-		keys, groups := batch.GroupBy(without, key)
-		for _, k := range keys {
-			c.noPlant[k] = codesOf(groups[k])
+	c.pools = poolsBy(entries, ofSeason)
+	left := m.leftOut(all)
+	for _, by := range []level{ofSeason, ofCrop} {
+		for _, p := range poolsBy(left, by) {
+			c.left[p.like] = len(p.entries)
+		}
+		for _, p := range poolsBy(without, by) {
+			c.noPlant[p.like] = codesOf(p.entries)
 		}
 	}
 	return c
 }
 
 // seasons is the figure of every season that has one.
-func (c comparison) seasons() []Season {
+func (c *comparison) seasons() []Season {
 	var table []Season
 	for _, p := range c.pools {
 		s := Season{Measure: c.name, Season: p.season, Side: c.side(p)}
@@ -51,7 +51,7 @@ func (c comparison) seasons() []Season {
 }
 
 // changes compares the farm's seasons, then every crop's.
-func (c comparison) changes() []Change {
+func (c *comparison) changes() []Change {
 	rows := c.pairs("", c.pools)
 	var all []*pool // the crops of every season
 	for _, season := range c.pools {
@@ -68,7 +68,7 @@ func (c comparison) changes() []Change {
 
 // pairs compares each season that has a figure with the one before that has one; seasons
 // are those of the farm or a crop, ascending.
-func (c comparison) pairs(crop string, seasons []*pool) []Change {
+func (c *comparison) pairs(crop string, seasons []*pool) []Change {
 	var rows []Change
 	for i := 1; i < len(seasons); i++ {
 		from, to := seasons[i-1].season, seasons[i].season
@@ -85,7 +85,7 @@ func (c comparison) pairs(crop string, seasons []*pool) []Change {
 
 // set fills in a row from its seasons; false where a side has no figure: while a season
 // runs, of what had not come to pass by the day.
-func (c comparison) set(row *Change, before, after *pool) bool {
+func (c *comparison) set(row *Change, before, after *pool) bool {
 	before, soonBefore := c.upTo(row.FromDay, before)
 	after, soonAfter := c.upTo(row.ToDay, after)
 	if len(before.entries) == 0 || len(after.entries) == 0 {
@@ -106,30 +106,33 @@ func (c comparison) set(row *Change, before, after *pool) bool {
 }
 
 // splitCrop splits the change of a crop; the farm asks for it, and then the crop itself.
-func (c comparison) splitCrop(before, after *pool) split {
+func (c *comparison) splitCrop(before, after *pool) split {
 	pair := [2]*pool{before, after}
 	s, known := c.crops[pair]
 	if !known {
-		s = splitCrop(before, after, c.rho(before.crop))
+		s = splitCrop(before, after, c.rho(before.crop), c.scratch[:0])
+		if !c.all {
+			c.scratch, s.parts = s.parts, nil
+		}
 		c.crops[pair] = s
 	}
 	return s
 }
 
 // side is a whole season of the farm or a crop, with what is not in its figure.
-func (c comparison) side(p *pool) Side {
+func (c *comparison) side(p *pool) Side {
 	of := p.pooled()
 	return Side{Figure: of.Figure, Batches: of.Batches, N: of.N, Weight: 1, LeftOut: c.left[p.like], NoPlant: c.noPlant[p.like]}
 }
 
 // rho is the correlation of cells within a batch of a crop; 0 where there is none.
-func (c comparison) rho(crop string) float64 {
+func (c *comparison) rho(crop string) float64 {
 	used, _ := c.spread(crop)
 	return used.Rho
 }
 
 // spread is the scatter behind an interval: of a crop or, where it is empty, of the farm.
-func (c comparison) spread(crop string) (rate.Spread, bool) {
+func (c *comparison) spread(crop string) (rate.Spread, bool) {
 	if c.scatter == nil {
 		return rate.Spread{}, false
 	}

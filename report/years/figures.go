@@ -66,7 +66,7 @@ type Change struct {
 	Low, High        Num     // of Same (rule "Interval of a change")
 	Usual            Num     // how much Same / Share usually is, up or down
 	Verdict          rate.Verdict
-	Groups           []Part // of the farm its crops, of a crop its groups of like sowings
+	Groups           []Part // of the farm: its crops
 	// Of a running season (rule "A running season") the day up to which each side counts,
 	// that day too; else unknown.
 	FromDay, ToDay records.Date
@@ -137,9 +137,15 @@ type Heating struct {
 // New compares the seasons of a book. g, p and m are of the batches of b; house and costs
 // are the logs of that name.
 func New(b *batch.Batches, g *germination.Figures, p *plants.Figures, m *money.Figures, house []records.HouseReading, costs []records.Cost) *Figures {
+	return compared(b, g, p, m, house, costs, false)
+}
+
+// compared is New; all keeps the groups of like sowings of every crop beside its changes.
+func compared(b *batch.Batches, g *germination.Figures, p *plants.Figures, m *money.Figures, house []records.HouseReading, costs []records.Cost, all bool) *Figures {
 	f := &Figures{Heating: heatingOf(b, m.Ledger, house, costs)}
 	for _, of := range measures(g, p) {
 		c := comparisonOf(of, b, m.Borne)
+		c.all = all
 		f.Seasons = append(f.Seasons, c.seasons()...)
 		f.Years = append(f.Years, c.changes()...)
 	}

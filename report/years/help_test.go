@@ -39,7 +39,7 @@ func roomsOf(t testing.TB, book *records.Book, today ...string) rooms {
 func figures(t testing.TB, book *records.Book, today ...string) *Figures {
 	t.Helper()
 	r := roomsOf(t, book, today...)
-	return New(r.b, r.g, r.p, r.m, book.House, book.Costs)
+	return compared(r.b, r.g, r.p, r.m, book.House, book.Costs, true)
 }
 
 // row finds the change of a measure and crop to a season.

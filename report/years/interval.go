@@ -10,7 +10,7 @@ import (
 
 // judge gives every row of a measure that can have one its interval and its verdict (rule
 // "Interval of a change"). The more crops are judged of a season, the stricter each is.
-func (c comparison) judge(rows []Change) {
+func (c *comparison) judge(rows []Change) {
 	if c.scatter == nil {
 		return
 	}
@@ -34,7 +34,7 @@ func (r Change) like() bool { return r.Share > 0 }
 
 // level is that of an interval, a share of 1: of the farm the book's, of one of several
 // crops stricter, so that all of them together keep it.
-func (c comparison) level(crop string, crops int) float64 {
+func (c *comparison) level(crop string, crops int) float64 {
 	confidence := c.batches.Settings.Confidence
 	if crop == "" {
 		return confidence

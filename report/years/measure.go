@@ -74,31 +74,34 @@ const noPlants = 1e-9
 // entries are the batches with a figure of the measure, in their order; without are those
 // of groups of a season that rest on nothing at all: they have no rate.
 func (m measure) entries(all []*money.Borne) (entries, without []entry) {
+	entries = make([]entry, 0, len(all))
 	for _, b := range all {
 		if count, has := m.count(b); has {
 			entries = append(entries, entry{b, count})
 		}
 	}
-	bare := map[like]bool{}
-	keys, groups := batch.GroupBy(entries, likeOf)
-	for _, k := range keys {
-		if !(sumOf(groups[k]).N > noPlants) {
-			bare[k] = true
+	bare := map[int32]bool{} // ranks of like sowings
+	for _, like := range batch.SplitBy(entries, entry.LikeRank).Groups {
+		if !(sumOf(like).N > noPlants) {
+			bare[like[0].LikeRank()] = true
 		}
 	}
 	if len(bare) == 0 {
 		return entries, nil
 	}
-	rests := func(e entry) bool { return !bare[likeOf(e)] }
+	rests := func(e entry) bool { return !bare[e.LikeRank()] }
 	return batch.Filter(entries, rests), batch.Filter(entries, func(e entry) bool { return !rests(e) })
 }
 
 // leftOut are the batches that should have a figure of the measure and have none.
-func (m measure) leftOut(all []*money.Borne) []*money.Borne {
-	return batch.Filter(all, func(b *money.Borne) bool {
-		_, has := m.count(b)
-		return m.asked(b) && !has
-	})
+func (m measure) leftOut(all []*money.Borne) []entry {
+	var left []entry
+	for _, b := range all {
+		if _, has := m.count(b); m.asked(b) && !has {
+			left = append(left, entry{Borne: b})
+		}
+	}
+	return left
 }
 
 // sumOf adds batches up.
@@ -110,9 +113,9 @@ func sumOf(entries []entry) estimate.Count {
 	return sum
 }
 
-func countsOf(entries []entry) []estimate.Count {
-	return rate.Counts(entries, func(e entry) estimate.Count { return e.count })
-}
+func countsOf(entries []entry) []estimate.Count { return rate.Counts(entries, entry.counts) }
+
+func (e entry) counts() estimate.Count { return e.count }
 
 // varianceOf is that of the pooled rate of batches (rule "Variance of a rate").
 func varianceOf(entries []entry, rho float64) float64 {

@@ -2,7 +2,6 @@ package years
 
 import (
 	"cmp"
-	"slices"
 
 	"traybook/records"
 	"traybook/report/batch"
@@ -19,12 +18,21 @@ type like struct {
 	seeds         int
 }
 
-func likeOf(e entry) like {
-	return like{e.Season, e.Crop, e.Variety, e.TrayCells, e.Kind, e.SeedsPerCell}
+// level is how finely batches are pooled: by which of their ranks, and what those of one
+// rank have in common.
+type level struct {
+	rank func(entry) int32
+	like func(entry) like
 }
 
-func seasonLike(e entry) like { return like{season: e.Season} }
-func cropLike(e entry) like   { return like{season: e.Season, crop: e.Crop} }
+// The levels, each within the one before.
+var (
+	ofSeason = level{entry.SeasonRank, func(e entry) like { return like{season: e.Season} }}
+	ofCrop   = level{entry.SeasonCropRank, func(e entry) like { return like{season: e.Season, crop: e.Crop} }}
+	ofLike   = level{entry.LikeRank, func(e entry) like {
+		return like{e.Season, e.Crop, e.Variety, e.TrayCells, e.Kind, e.SeedsPerCell}
+	}}
+)
 
 // compare sets likes of any seasons side by side: it is 0 for those that differ in season
 // alone.
@@ -44,27 +52,26 @@ type pool struct {
 	varies  Num     // the variance of its rate, once asked for
 }
 
-// poolsBy splits batches by a key, in the order of likes.
-func poolsBy(entries []entry, key func(entry) like) []*pool {
-	keys, groups := batch.GroupBy(entries, key)
-	slices.SortFunc(keys, func(a, b like) int { return cmp.Or(cmp.Compare(a.season, b.season), a.compare(b)) })
-	pools, of := make([]*pool, len(keys)), make([]pool, len(keys))
-	for i, k := range keys {
-		of[i] = pool{like: k, entries: groups[k], sum: sumOf(groups[k])}
+// poolsBy splits batches, in the order of likes, which is that of ranks.
+func poolsBy(entries []entry, by level) []*pool {
+	groups := batch.SplitBy(entries, by.rank).Groups
+	pools, of := make([]*pool, len(groups)), make([]pool, len(groups))
+	for i, group := range groups {
+		of[i] = pool{like: by.like(group[0]), entries: group, sum: sumOf(group)}
 		pools[i] = &of[i]
 	}
 	return pools
 }
 
 // crops are the crops of a season.
-func (p *pool) crops() []*pool { return p.split(cropLike) }
+func (p *pool) crops() []*pool { return p.split(ofCrop) }
 
 // kinds are the like sowings of a crop.
-func (p *pool) kinds() []*pool { return p.split(likeOf) }
+func (p *pool) kinds() []*pool { return p.split(ofLike) }
 
-func (p *pool) split(key func(entry) like) []*pool {
+func (p *pool) split(by level) []*pool {
 	if p.parts == nil {
-		p.parts = poolsBy(p.entries, key)
+		p.parts = poolsBy(p.entries, by)
 	}
 	return p.parts
 }

@@ -59,9 +59,17 @@ func made(season int, crop, variety string, n, share float64) entry {
 }
 
 // seasonOf pools the batches of a season.
-func seasonOf(entries []entry) *pool { return poolsBy(entries, seasonLike)[0] }
+func seasonOf(entries []entry) *pool {
+	var sown []*batch.Sowing
+	for i, e := range entries {
+		e.Nth = i
+		sown = append(sown, &e.Batch.Sowing)
+	}
+	batch.Rank(sown)
+	return poolsBy(entries, ofSeason)[0]
+}
 
-func noRho(before, after *pool) split { return splitCrop(before, after, 0) }
+func noRho(before, after *pool) split { return splitCrop(before, after, 0, nil) }
 
 // Heads of households by age (Das Gupta 1993, Table 5.1): the ages as varieties of one
 // crop, then as crops of a farm.
@@ -75,7 +83,7 @@ func TestSplitAgreesWithDasGupta(t *testing.T) {
 		}
 	}
 	want := func(quantity string) float64 { return expected(t, "dasgupta_headship", "headship", quantity) }
-	crop := splitCrop(seasonOf(kinds[0]), seasonOf(kinds[1]), 0)
+	crop := noRho(seasonOf(kinds[0]), seasonOf(kinds[1]))
 	near(t, "same, of one crop", crop.same, want("kitagawa_rate_component"), 1e-9)
 	near(t, "other kinds, of one crop", crop.kinds, want("kitagawa_composition_component"), 1e-9)
 	near(t, "share", crop.share, 1, 1e-12)

@@ -21,7 +21,7 @@ func runningSeason(b *batch.Batches) int {
 // upTo parts batches whose figure stood by a day from those whose figure did not; all
 // stand where the day is unknown: no season runs. A measure without such a day has no
 // comparison while a season runs: none stands.
-func (c comparison) upTo(day records.Date, all *pool) (stood *pool, later []entry) {
+func (c *comparison) upTo(day records.Date, all *pool) (stood *pool, later []entry) {
 	if !day.Known() {
 		return all, nil
 	}
@@ -30,7 +30,7 @@ func (c comparison) upTo(day records.Date, all *pool) (stood *pool, later []entr
 	return &pool{like: all.like, entries: some, sum: sumOf(some)}, batch.Filter(all.entries, func(e entry) bool { return !in(e) })
 }
 
-func (c comparison) stoodBy(e entry, day records.Date) bool {
+func (c *comparison) stoodBy(e entry, day records.Date) bool {
 	if c.stood == nil {
 		return false
 	}

@@ -2,6 +2,7 @@ package years
 
 import (
 	"math"
+	"slices"
 
 	"traybook/report/estimate"
 )
@@ -92,11 +93,12 @@ type split struct {
 	parts              []Part
 }
 
-// splitCrop splits the change of one crop by groups of like sowings. rho is the crop's.
-func splitCrop(before, after *pool, rho float64) split {
+// splitCrop splits the change of one crop by groups of like sowings. rho is the crop's; the
+// parts are put behind some others.
+func splitCrop(before, after *pool, rho float64, parts []Part) split {
 	pairs := pairUp(before.kinds(), after.kinds(), before.sum.N, after.sum.N)
 	middle := (before.ratio() + after.ratio()) / 2
-	s := split{parts: make([]Part, 0, len(pairs))}
+	s := split{parts: slices.Grow(parts, len(pairs))}
 	for _, p := range pairs {
 		part := p.part()
 		part.OtherKinds = p.mix(middle)
