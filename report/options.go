@@ -53,12 +53,12 @@ func (o Options) fitted(sown []batch.Sowing, trays []records.Purchase) (Options,
 
 // checkSeason refuses a season without a sowing.
 func (o Options) checkSeason(sown []batch.Sowing) error {
+	if o.Season == 0 || slices.ContainsFunc(sown, func(s batch.Sowing) bool { return s.Season == o.Season }) {
+		return nil
+	}
 	var seasons []int
 	for _, s := range sown {
 		seasons = append(seasons, s.Season)
-	}
-	if o.Season == 0 || slices.Contains(seasons, o.Season) {
-		return nil
 	}
 	slices.Sort(seasons)
 	return fmt.Errorf("season %d has no sowing in this book; its seasons are %s", o.Season, strings.Trim(fmt.Sprint(slices.Compact(seasons)), "[]"))
@@ -89,6 +89,9 @@ func (o Options) checkGrow() error {
 // spelt puts the codes to swap into the book's spelling: from a code that was sown,
 // to one that was sown or stands in trays.csv.
 func spelt(swap []Switch, sown []batch.Sowing, trays []records.Purchase) ([]Switch, error) {
+	if len(swap) == 0 {
+		return swap, nil
+	}
 	var from, to []string
 	for _, s := range sown {
 		from = append(from, s.Tray)

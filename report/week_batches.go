@@ -108,10 +108,12 @@ const fellDays = 30
 
 // fell: ended of late, gave fewer plants than wanted, and nobody has sown it again.
 func (l lookout) fell(b *Record) (WeekLine, bool) {
+	if !b.Ended() || b.End > l.today || b.End <= l.today-fellDays {
+		return WeekLine{}, false
+	}
 	short := float64(b.Wanted.Value) - b.Usable.Value
-	recent := b.Ended() && b.End <= l.today && b.End > l.today-fellDays
 	return WeekLine{What: Fell, Date: b.End, Value: records.Known(short)},
-		recent && b.Wanted.Known && b.Measured() && short > noise && !l.replaced[b.Code]
+		b.Wanted.Known && b.Measured() && short > noise && !l.replaced[b.Code]
 }
 
 // earlierDays is how many days of a year ago are looked at, today's counted (rule "In

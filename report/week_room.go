@@ -22,12 +22,13 @@ func freeing(b *batch.Batches) []WeekLine {
 		date records.Date
 		code string
 	}
-	days, standing := batch.GroupBy(sownBy(b), func(one *batch.Batch) when { return when{freeOn(b, one), one.Tray} })
+	soon := batch.Filter(sownBy(b), func(one *batch.Batch) bool {
+		free := freeOn(b, one)
+		return free >= b.Today && free < b.Today+freeingDays
+	})
+	days, standing := batch.GroupBy(soon, func(one *batch.Batch) when { return when{freeOn(b, one), one.Tray} })
 	var lines []WeekLine
 	for _, w := range days {
-		if w.date < b.Today || w.date >= b.Today+freeingDays {
-			continue
-		}
 		lines = append(lines, WeekLine{What: Freeing, Date: w.date, Subject: w.code, Value: records.Known(traysOf(standing[w]))})
 	}
 	return lines
@@ -66,7 +67,8 @@ func traysOf(batches []*batch.Batch) float64 {
 // traysLeft says how many trays of each code are free on each of the coming Mondays, if
 // nothing more is sown; below 0 where more are used than owned.
 func traysLeft(b *batch.Batches) []WeekLine {
-	_, split := batch.GroupBy(sownBy(b), func(one *batch.Batch) string { return one.Tray })
+	yet := batch.Filter(sownBy(b), func(one *batch.Batch) bool { return freeOn(b, one) > b.Today }) // the first Monday is later
+	_, split := batch.GroupBy(yet, func(one *batch.Batch) string { return one.Tray })
 	var lines []WeekLine
 	for _, code := range b.Codes.Sorted() {
 		for week := range records.Date(leftMondays) {

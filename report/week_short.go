@@ -1,8 +1,6 @@
 package report
 
 import (
-	"sync"
-
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/estimate"
@@ -20,11 +18,22 @@ const slimChance = 0.1
 // slack keeps a chance that equals the slim one from falling a rounding error below it.
 const slack = 1e-12
 
-// basis is a rate and the batches that it rests on; said is those in words.
+// basis is a rate and the batches that it rests on. These are named, and put in words, once
+// a line rests on them: of thousands of bases a few.
 type basis struct {
-	rate float64
-	Rests
-	said func() string
+	rate    float64
+	batches []*Record
+	rests   Rests
+	said    string
+}
+
+// told returns the batches, by code and in words.
+func (b *basis) told() (Rests, string) {
+	if b.said == "" {
+		b.rests.Batches = codesOf(b.batches, codeOf)
+		b.said = "rests on " + listed(b.rests.Batches)
+	}
+	return b.rests, b.said
 }
 
 // likeness is what batches have in common whose rate stands for another's: kind "*" any.
@@ -47,38 +56,36 @@ var likenesses = []func(*Record) likeness{
 // shortage is what the batches before say of those that stand: how much of what came up
 // was kept, by crop and over the book ("", of: book), and how much of what was sown.
 type shortage struct {
-	kept    map[string]basis
-	sown    map[likeness]basis
+	kept    map[string]*basis
+	sown    map[likeness]*basis
 	scatter rate.Scatter
 }
 
 // shortageOf gathers the rates; those of fewer than 3 batches are none.
 func shortageOf(all []*Record, s *sowing.Figures) shortage {
-	of := shortage{kept: map[string]basis{}, sown: map[likeness]basis{}, scatter: s.Scatter}
+	of := shortage{kept: map[string]*basis{}, sown: map[likeness]*basis{}, scatter: s.Scatter}
 	kept := batch.Filter(all, keeps)
-	crops, split := batch.GroupBy(kept, func(b *Record) string { return b.Crop })
-	for _, crop := range crops {
-		addBasis(of.kept, crop, "crop", split[crop], keptCount)
+	for _, crop := range batch.SplitBy(kept, (*Record).CropRank).Groups {
+		addBasis(of.kept, crop[0].Crop, "crop", crop, keptCount)
 	}
 	addBasis(of.kept, "", "book", kept, keptCount)
 	seeded := batch.Filter(all, func(b *Record) bool { return b.FromSeed && b.EntersUsable() })
 	for _, likeOf := range likenesses {
-		likes, alike := batch.GroupBy(seeded, likeOf)
-		for _, like := range likes {
-			addBasis(of.sown, like, like.of, alike[like], sownCount)
+		likes, alike := batch.SplitByKey(seeded, (*Record).GroupRank, likeOf)
+		for i, like := range likes {
+			addBasis(of.sown, like, like.of, alike[i], sownCount)
 		}
 	}
 	return of
 }
 
 // addBasis adds the rate of batches, if they are enough; never above 1.
-func addBasis[K comparable](to map[K]basis, key K, of string, batches []*Record, count func(*Record) estimate.Count) {
+func addBasis[K comparable](to map[K]*basis, key K, of string, batches []*Record, count func(*Record) estimate.Count) {
 	pooled := rate.Pool(rate.Counts(batches, count))
 	if pooled.Few() {
 		return
 	}
-	codes := codesOf(batches, codeOf)
-	to[key] = basis{min(1, pooled.Share.Value), Rests{of, codes}, sync.OnceValue(func() string { return "rests on " + listed(codes) })}
+	to[key] = &basis{rate: min(1, pooled.Share.Value), batches: batches, rests: Rests{Of: of}}
 }
 
 // keeps reports whether a batch tells how much of what came up was kept.
@@ -96,7 +103,7 @@ func sownCount(b *Record) estimate.Count {
 }
 
 // keptOf is how much of what came up a crop keeps, else the book.
-func (s shortage) keptOf(crop string) (basis, bool) {
+func (s shortage) keptOf(crop string) (*basis, bool) {
 	if own, ok := s.kept[crop]; ok && crop != "" {
 		return own, true
 	}
@@ -105,13 +112,13 @@ func (s shortage) keptOf(crop string) (basis, bool) {
 }
 
 // sownOf is the usable rate of the nearest batches that are enough.
-func (s shortage) sownOf(b *Record) (basis, bool) {
+func (s shortage) sownOf(b *Record) (*basis, bool) {
 	for _, likeOf := range likenesses {
 		if of, ok := s.sown[likeOf(b)]; ok {
 			return of, true
 		}
 	}
-	return basis{}, false
+	return nil, false
 }
 
 // counted reports whether a batch has a count to forecast from.
@@ -160,12 +167,13 @@ func (s shortage) chance(b *Record, rate float64) Num {
 
 // shortLine is a batch of which so many plants are to be expected. A re-sowing needs the
 // crop's median stay.
-func (l lookout) shortLine(b *Record, expected float64, on basis) WeekLine {
+func (l lookout) shortLine(b *Record, expected float64, on *basis) WeekLine {
 	stay := records.Date(l.batches.Stays.Of(b.Crop).Median)
 	due := b.Planned
 	if !due.Known() {
 		due = b.Sown + stay
 	}
+	rests, said := on.told()
 	return WeekLine{What: Short, Date: due - stay, ResowPossible: due-stay >= l.today, Expected: records.Known(expected),
-		Value: records.Known(float64(b.Wanted.Value) - expected), Rests: on.Rests, Note: on.said()}
+		Value: records.Known(float64(b.Wanted.Value) - expected), Rests: rests, Note: said}
 }

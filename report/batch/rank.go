@@ -119,10 +119,52 @@ type Split[T any] struct {
 // SplitBy splits a list by a rank, in time of the list and of the ranks between its lowest
 // and its highest.
 func SplitBy[T any](list []T, rank func(T) int32) Split[T] {
-	lowest, sizes := between(list, rank) // of each rank, then its group's place
+	ranks, many := ranksIn(list, rank)
+	return splitIn(list, ranks, many)
+}
+
+// SplitByKey is GroupBy where all of one rank have one key: it is asked for once of each
+// rank. Groups stand in the order of keys, which is that in which they are met.
+func SplitByKey[T any, K comparable](list []T, rank func(T) int32, key func(T) K) (keys []K, groups [][]T) {
+	in, many := ranksIn(list, rank)
+	at, of := map[K]int32{}, make([]int32, many) // the group of a key, and of a rank, from 1; 0: not met yet
+	for i, x := range list {
+		group := &of[in[i]]
+		if *group == 0 {
+			k := key(x)
+			if at[k] == 0 {
+				keys = append(keys, k)
+				at[k] = int32(len(keys))
+			}
+			*group = at[k]
+		}
+		in[i] = *group - 1
+	}
+	return keys, splitIn(list, in, len(keys)).Groups
+}
+
+// ranksIn is the rank of each of a list, counted from the lowest, and how many there may be.
+func ranksIn[T any](list []T, rank func(T) int32) (ranks []int32, many int) {
+	if len(list) == 0 {
+		return nil, 0
+	}
+	ranks = make([]int32, len(list))
+	lowest, highest := rank(list[0]), rank(list[0])
+	for i, x := range list {
+		ranks[i] = rank(x)
+		lowest, highest = min(lowest, ranks[i]), max(highest, ranks[i])
+	}
+	for i := range ranks {
+		ranks[i] -= lowest
+	}
+	return ranks, int(highest-lowest) + 1
+}
+
+// splitIn splits a list by the rank of each, below many.
+func splitIn[T any](list []T, ranks []int32, many int) Split[T] {
 	var met []int32
-	for _, x := range list {
-		r := rank(x) - lowest
+	sizes := make([]int32, many) // of each rank, then its group's place
+	for _, r := range ranks {
 		if sizes[r] == 0 {
 			met = append(met, r)
 		}
@@ -138,43 +180,11 @@ func SplitBy[T any](list []T, rank func(T) int32) Split[T] {
 	for i, r := range met {
 		met[i] = sizes[r]
 	}
-	for _, x := range list {
-		of := &split.Groups[sizes[rank(x)-lowest]]
+	for i, x := range list {
+		of := &split.Groups[sizes[ranks[i]]]
 		*of = append(*of, x)
 	}
 	return split
-}
-
-// SplitByKey is GroupBy where all of one rank have one key: it is asked for once of each
-// rank. Groups stand in the order of keys, which is that in which they are met.
-func SplitByKey[T any, K comparable](list []T, rank func(T) int32, key func(T) K) (keys []K, groups [][]T) {
-	lowest, of := between(list, rank) // of each rank its group, counted from 1; 0: not met yet
-	at := map[K]int32{}
-	for _, x := range list {
-		group := &of[rank(x)-lowest]
-		if *group != 0 {
-			continue
-		}
-		k := key(x)
-		if at[k] == 0 {
-			keys = append(keys, k)
-			at[k] = int32(len(keys))
-		}
-		*group = at[k]
-	}
-	return keys, SplitBy(list, func(x T) int32 { return of[rank(x)-lowest] }).Groups
-}
-
-// between makes room for a number of each rank from the lowest to the highest of a list.
-func between[T any](list []T, rank func(T) int32) (lowest int32, numbers []int32) {
-	if len(list) == 0 {
-		return 0, nil
-	}
-	lowest, highest := rank(list[0]), rank(list[0])
-	for _, x := range list {
-		lowest, highest = min(lowest, rank(x)), max(highest, rank(x))
-	}
-	return lowest, make([]int32, highest-lowest+1)
 }
 
 // Met yields the groups as they are met in the list.

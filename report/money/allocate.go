@@ -10,8 +10,7 @@ func (a *accounts) costRows() {
 	rows := a.pricedRows()
 	setPeriods(rows, a.all.Settings)
 	days, piled := newDayRates(a, rows), a.piles(rows)
-	for i := range rows {
-		row := &rows[i]
+	for _, row := range rows {
 		a.has[row.Category] = true
 		a.hasSow = a.hasSow || row.sows()
 		borne, done := piled[row.alike()]
@@ -43,7 +42,7 @@ func (a *accounts) direct(row *costRow) bool {
 	if row.Batch != "" {
 		b := a.of(row.Batch)
 		if b != nil {
-			a.bear(b, row, 1)
+			a.bearer(row)(b, 1)
 		}
 		return b != nil
 	}
@@ -70,9 +69,10 @@ func (a *accounts) split(row *costRow, batches []*Borne, w weight) bool {
 	if !(all > 0) {
 		return false
 	}
+	bear := a.bearer(row)
 	for _, b := range batches {
 		if claim := w(b); claim > 0 {
-			a.bear(b, row, claim/all)
+			bear(b, claim/all)
 		}
 	}
 	return true

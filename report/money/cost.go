@@ -13,14 +13,14 @@ func (a *accounts) batchCosts() {
 		return
 	}
 	for _, b := range a.borne {
-		b.Cost = records.Known(b.Parts.Total())
+		b.Cost = records.Known(b.Parts.Total()) // the tables take it from here
 		if b.Ended() {
 			b.PerTransplant = rate.Ratio(b.Cost, b.UsableLeft())
 		}
 	}
 }
 
-// costSum adds up a group.
+// costSum adds up a group. Of a book without money a batch's cost, and its parts, are 0.
 type costSum struct {
 	Cost
 	all, behind     partsTally
@@ -32,10 +32,10 @@ type costSum struct {
 // add adds a batch. All of them bear money; what a transplant cost rests on those
 // that ended with a figure of usable plants.
 func (s *costSum) add(b *Borne) {
-	s.all.add(b.Parts)
+	s.all.add(&b.Parts)
 	s.Batches++
 	if b.CellsSown.Known {
-		s.cost.add(b.Parts.Total())
+		s.cost.add(b.Cost.Value)
 		s.cells.add(float64(b.CellsSown.Value))
 	}
 	switch {
@@ -49,7 +49,7 @@ func (s *costSum) add(b *Borne) {
 // rest lets the cost of a transplant rest on a batch. Plants that were potted on are
 // none of its transplants, but their cells did not fail.
 func (s *costSum) rest(b *Borne) {
-	s.behind.add(b.Parts)
+	s.behind.add(&b.Parts)
 	s.Rests++
 	left := b.UsableLeft().Value
 	s.usable += left
@@ -57,9 +57,8 @@ func (s *costSum) rest(b *Borne) {
 		s.guessed += left
 	}
 	if cells := b.CellsSown.Or(0); cells > 0 {
-		cost := b.Parts.Total()
-		s.ended.add(cost)
-		s.failed.add(cost * (1 - b.Usable.Value/float64(cells)))
+		s.ended.add(b.Cost.Value)
+		s.failed.add(b.Cost.Value * (1 - b.Usable.Value/float64(cells)))
 	}
 }
 

@@ -232,9 +232,9 @@ func TestPartsByCategory(t *testing.T) {
 		t.Fatalf("%d categories, %d places", len(Categories), len(sums.by))
 	}
 	for i, c := range Categories {
-		sums.bear(c, tally{float64(i + 1), float64(i + 1)})
+		sums.bear(placeOf(c), tally{float64(i + 1), float64(i + 1)})
 	}
-	sums.bear("rent", tally{99, 99})
+	sums.bear(placeOf("rent"), tally{99, 99})
 	p := sums.parts()
 	for i, c := range Categories {
 		if p.Of(c) != float64(i+1) {

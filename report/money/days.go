@@ -27,7 +27,7 @@ type dayRates struct {
 }
 
 // newDayRates says what stood on each day. rows are those to be spread, among others.
-func newDayRates(a *accounts, rows []costRow) *dayRates {
+func newDayRates(a *accounts, rows []*costRow) *dayRates {
 	h := &dayRates{accounts: a, perTray: map[Category][]tally{}, shares: map[shareKey]*share{}, heated: newHeated(a, rows)}
 	last := records.Date(0)
 	for _, b := range h.borne {
@@ -48,9 +48,9 @@ func newDayRates(a *accounts, rows []costRow) *dayRates {
 }
 
 // rowDays is how many days all rows with a period have together, of those in the slices.
-func (h *dayRates) rowDays(rows []costRow) (all int) {
-	for i := range rows {
-		if row := &rows[i]; row.Shared() && periodical(row.Category) {
+func (h *dayRates) rowDays(rows []*costRow) (all int) {
+	for _, row := range rows {
+		if row.Shared() && periodical(row.Category) {
 			days := h.within(row.start, row.end)
 			all += days.to - days.from
 		}
@@ -122,16 +122,20 @@ func (h *dayRates) settle() {
 	for _, s := range h.opened {
 		s.close()
 	}
-	for _, b := range h.borne {
-		for c, per := range h.perTray { // each category goes to a part of its own
-			h.bearDays(b, c, h.overStay(b, per), b.Trays)
+	for c, per := range h.perTray { // each category goes to a part of its own
+		place := placeOf(c)
+		for _, b := range h.borne {
+			h.bearDays(b, place, h.overStay(b, per), b.Trays)
 		}
+	}
+	labour := placeOf(records.Labour)
+	for _, b := range h.borne {
 		sowing := h.perSown[b.Sown-h.first]
-		h.bearDays(b, records.Labour, sowing, b.Trays)
+		h.bearDays(b, labour, sowing, b.Trays)
 		h.sums[b.Nth].sowing.join(sowing, b.Trays)
 		if b.Ended() && b.End >= h.first {
-			h.bearDays(b, records.Labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
-			h.bearDays(b, records.Labour, h.perEnded[b.End-h.first], b.Trays)
+			h.bearDays(b, labour, h.perPlant[b.End-h.first], b.Usable.Or(0))
+			h.bearDays(b, labour, h.perEnded[b.End-h.first], b.Trays)
 		}
 	}
 }

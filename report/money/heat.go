@@ -31,11 +31,11 @@ type heated struct {
 type heatedDays struct{ all, blank, heated, heatedBlank int }
 
 // newHeated counts the days of all bills of heat once: 100,000 bills may cover them.
-func newHeated(a *accounts, rows []costRow) *heated {
+func newHeated(a *accounts, rows []*costRow) *heated {
 	h := &heated{cold: outdoors(a.book.House), month: a.all.Settings.Heating, days: []heatedDays{{}}}
 	last := records.Date(-1)
-	for i := range rows {
-		if row := &rows[i]; row.Shared() && row.Category == records.Heat && row.start <= row.end {
+	for _, row := range rows {
+		if row.Shared() && row.Category == records.Heat && row.start <= row.end {
 			if last < 0 || row.start < h.first {
 				h.first = row.start
 			}

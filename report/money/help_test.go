@@ -44,6 +44,7 @@ func batchesOf(book *records.Book, list []*plants.Plants) *batch.Batches {
 	}
 	all := batch.New(book, nil, nil, 0) // for the tray codes
 	slices.SortFunc(list, func(a, b *plants.Plants) int { return cmp.Compare(a.Code, b.Code) })
+	var sown []*batch.Sowing
 	for i, p := range list {
 		b := p.Batch
 		b.Nth = i
@@ -56,8 +57,9 @@ func batchesOf(book *records.Book, list []*plants.Plants) *batch.Batches {
 		if all.Today = max(all.Today, b.Sown); b.EndHow == batch.Written {
 			all.Today = max(all.Today, b.End)
 		}
-		all.List, all.Seasons = append(all.List, b), append(all.Seasons, b.Season)
+		all.List, all.Seasons, sown = append(all.List, b), append(all.Seasons, b.Season), append(sown, &b.Sowing)
 	}
+	batch.Rank(sown)
 	slices.Sort(all.Seasons)
 	all.Seasons = slices.Compact(all.Seasons)
 	return all
@@ -100,7 +102,7 @@ func balanced(t testing.TB, m *Figures) {
 	for name, table := range map[string][]Cost{"group": m.Cost, "crop": m.Crops, "season": m.Seasons, "size": m.Sizes} {
 		var sums partsTally
 		for _, c := range table {
-			sums.add(c.Parts)
+			sums.add(&c.Parts)
 		}
 		all := sums.parts()
 		for _, c := range Categories {

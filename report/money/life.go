@@ -34,11 +34,21 @@ type codeSeason struct {
 
 func sownTraysOf(b *batch.Batches) sownTrays {
 	sown := sownTrays{map[codeSeason]float64{}, map[string]float64{}}
-	for _, one := range b.List {
-		sown.in[codeSeason{one.Tray, one.Season}] += one.Trays
-		sown.all[one.Tray] += one.Trays
+	for _, code := range batch.SplitBy(b.List, (*batch.Batch).TrayRank).Groups {
+		sown.all[code[0].Tray] = traysOf(code)
+		for _, of := range batch.SplitBy(code, (*batch.Batch).SeasonRank).Groups {
+			sown.in[codeSeason{of[0].Tray, of[0].Season}] = traysOf(of)
+		}
 	}
 	return sown
+}
+
+func traysOf(batches []*batch.Batch) float64 {
+	trays := 0.0
+	for _, b := range batches {
+		trays += b.Trays
+	}
+	return trays
 }
 
 // livesOf returns the life of every tray code at its uses a season.

@@ -20,7 +20,8 @@ func New(b *batch.Batches, p *plants.Figures, book *records.Book) *Figures {
 	a.batchCosts()
 	return &Figures{
 		Borne: a.borne, Ledger: a.ledger(), Unborne: a.unborneSums(), Has: a.has, HasSow: a.hasSow, Lives: a.lives,
-		Cost: a.table(byGroup), Crops: a.table(byCrop), Seasons: a.table(bySeason), Sizes: a.table(bySize),
+		Cost: a.table((*Borne).GroupRank, byGroup), Crops: a.table((*Borne).SeasonCropRank, byCrop),
+		Seasons: a.table((*Borne).SeasonRank, bySeason), Sizes: a.sizes(),
 		Months: a.months(), MixPerML: a.mixPerML(),
 	}
 }
@@ -30,8 +31,9 @@ func New(b *batch.Batches, p *plants.Figures, book *records.Book) *Figures {
 type accounts struct {
 	all        *batch.Batches
 	book       *records.Book
-	borne      []*Borne // in the order of the batches
-	sums       []sums   // of each, while money is shared out
+	borne      []*Borne   // in the order of the batches
+	sums       []sums     // of each, while money is shared out
+	seasons    [][]*Borne // the batches of each
 	bySeason   map[int][]*Borne
 	lives      map[string]Life
 	lines      map[ledgerKey]*ledgerSum
@@ -54,7 +56,10 @@ func newAccounts(b *batch.Batches, p *plants.Figures, book *records.Book) *accou
 	for i, one := range p.Plants {
 		of[i].Plants, a.borne[i] = one, &of[i]
 	}
-	_, a.bySeason = batch.GroupBy(a.borne, func(b *Borne) int { return b.Season })
+	a.seasons, a.bySeason = batch.SplitBy(a.borne, (*Borne).SeasonRank).Groups, map[int][]*Borne{}
+	for _, of := range a.seasons {
+		a.bySeason[of[0].Season] = of
+	}
 	return a
 }
 
@@ -72,21 +77,24 @@ type sums struct {
 	sowing tally
 }
 
-// bear lets a batch bear a part of a row: a share of 1, or less.
-func (a *accounts) bear(b *Borne, row *costRow, share float64) {
-	part := tally{row.amount * share, max(row.largest, math.Abs(row.amount)) * share}
-	of := &a.sums[b.Nth]
-	of.bear(row.Category, part)
-	if row.sows() {
-		of.sowing.join(part, 1)
+// bearer lets batches bear parts of a row: a share of 1, or less.
+func (a *accounts) bearer(row *costRow) func(b *Borne, share float64) {
+	place, sows, largest := placeOf(row.Category), row.sows(), max(row.largest, math.Abs(row.amount))
+	return func(b *Borne, share float64) {
+		part, of := tally{row.amount * share, largest * share}, &a.sums[b.Nth]
+		of.bear(place, part)
+		if sows {
+			of.sowing.join(part, 1)
+		}
 	}
 }
 
-// bearDays lets a batch bear money of days for each of so many trays or plants.
-func (a *accounts) bearDays(b *Borne, c Category, each tally, times float64) {
+// bearDays lets a batch bear money of days, of the category at a place, for each of so many
+// trays or plants.
+func (a *accounts) bearDays(b *Borne, place int, each tally, times float64) {
 	var all tally
 	all.join(each, times)
-	a.sums[b.Nth].bear(c, all)
+	a.sums[b.Nth].bear(place, all)
 }
 
 // firstBorne closes what each batch bears of its own, before cost is handed on.

@@ -11,11 +11,14 @@ type Parts struct {
 
 // Of returns the money of a category; 0 for one that is none.
 func (p Parts) Of(c Category) float64 {
-	if i := slices.Index(Categories, c); i >= 0 {
+	if i := placeOf(c); i >= 0 {
 		return p.By[i]
 	}
 	return 0
 }
+
+// placeOf is the place of a category in Categories, below 0 of one that is none.
+func placeOf(c Category) int { return slices.Index(Categories, c) }
 
 // Total is the sum of all columns, in their order, and of the carried cost: exactly 0
 // where all was handed on.
@@ -34,19 +37,23 @@ type partsTally struct {
 	carried tally
 }
 
-// bear adds money of a category.
-func (t *partsTally) bear(c Category, amount tally) {
-	if i := slices.Index(Categories, c); i >= 0 {
-		t.by[i].join(amount, 1)
+// bear adds money of the category at a place; below 0 is none.
+func (t *partsTally) bear(place int, amount tally) {
+	if place >= 0 {
+		t.by[place].join(amount, 1)
 	}
 }
 
-// add adds parts to parts.
-func (t *partsTally) add(p Parts) {
+// add adds parts to parts. Most batches bear nothing of some categories.
+func (t *partsTally) add(p *Parts) {
 	for i, amount := range p.By {
-		t.by[i].add(amount)
+		if amount != 0 {
+			t.by[i].add(amount)
+		}
 	}
-	t.carried.add(p.Carried)
+	if p.Carried != 0 {
+		t.carried.add(p.Carried)
+	}
 }
 
 // parts is what was added up.

@@ -24,10 +24,9 @@ type bill struct {
 
 // setPeriods gives every shared row of heat, power, water and labour its first
 // and last day. rows are in order of date.
-func setPeriods(rows []costRow, s records.Settings) {
+func setPeriods(rows []*costRow, s records.Settings) {
 	bills := map[bill][]*costRow{}
-	for i := range rows {
-		row := &rows[i]
+	for _, row := range rows {
 		if row.Shared() && periodical(row.Category) {
 			key := bill{row.season, row.Category, row.task()}
 			bills[key] = append(bills[key], row)

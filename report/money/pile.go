@@ -50,8 +50,8 @@ func (a *accounts) claimants(row *costRow) []*Borne {
 
 // piles shares out rows that are alike as one row each, where there are so many that rows
 // times batches are more than mostPlain, and says whether a batch bears them.
-func (a *accounts) piles(rows []costRow) (borne map[alike]bool) {
-	keys, groups := batch.GroupBy(batch.Filter(pointers(rows), (*costRow).pilable), (*costRow).alike)
+func (a *accounts) piles(rows []*costRow) (borne map[alike]bool) {
+	keys, groups := batch.GroupBy(batch.Filter(rows, (*costRow).pilable), (*costRow).alike)
 	borne = map[alike]bool{}
 	for _, key := range keys {
 		if of := groups[key]; len(of)*len(a.claimants(of[0])) > a.mostPlain {
@@ -70,12 +70,4 @@ func piled(rows []*costRow) *costRow {
 		one.largest = max(one.largest, math.Abs(row.amount))
 	}
 	return &one
-}
-
-func pointers(rows []costRow) []*costRow {
-	to := make([]*costRow, len(rows))
-	for i := range rows {
-		to[i] = &rows[i]
-	}
-	return to
 }

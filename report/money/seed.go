@@ -1,6 +1,8 @@
 package money
 
 import (
+	"math"
+
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/germination"
@@ -9,15 +11,15 @@ import (
 // lots lets each batch bear the seed sown from a priced lot (rule "Seed"). A lot's
 // seed belongs to the sowing's season; seed in hand is in no season.
 func (a *accounts) lots() {
-	each, seed := a.seedPrices(), &costRow{Cost: records.Cost{Category: records.Seed}}
+	each, place := a.seedPrices(), placeOf(records.Seed)
 	for _, b := range a.borne {
 		price, priced := each[b.Lot]
 		if !priced || bySeeds(b) == 0 {
 			continue
 		}
-		seed.amount = price * bySeeds(b)
-		a.bear(b, seed, 1)
-		a.enter(b.Season, records.Seed, seed.amount, true)
+		amount := price * bySeeds(b)
+		a.sums[b.Nth].bear(place, tally{amount, math.Abs(amount)})
+		a.enter(b.Season, records.Seed, amount, true)
 	}
 }
 

@@ -19,15 +19,25 @@ func bySize(b *Borne) batch.Group {
 	return batch.Group{Season: b.Season, Cells: b.TrayCells, Kind: b.Kind}
 }
 
-// table returns the cost of every group that batches fall in, in the order of groups
-// (rule "Cost of a transplant").
-func (a *accounts) table(group func(*Borne) batch.Group) []Cost {
-	keys, groups := batch.GroupBy(a.borne, group)
-	slices.SortFunc(keys, batch.Order)
-	table := slices.Grow([]Cost(nil), len(keys))
-	for _, g := range keys {
-		table = append(table, a.costOf(g, groups[g]))
+// table returns the cost of every group that batches fall in, by rank, which is the order
+// of groups (rule "Cost of a transplant").
+func (a *accounts) table(rank func(*Borne) int32, group func(*Borne) batch.Group) []Cost {
+	groups := batch.SplitBy(a.borne, rank).Groups
+	table := slices.Grow([]Cost(nil), len(groups))
+	for _, of := range groups {
+		table = append(table, a.costOf(group(of[0]), of))
 	}
+	return table
+}
+
+// sizes is the table of seasons, cells and kinds.
+func (a *accounts) sizes() []Cost {
+	var table []Cost
+	keys, groups := batch.SplitByKey(a.borne, (*Borne).GroupRank, bySize)
+	for i, g := range keys {
+		table = append(table, a.costOf(g, groups[i]))
+	}
+	slices.SortFunc(table, func(x, y Cost) int { return batch.Order(x.Group, y.Group) })
 	return table
 }
 
@@ -43,27 +53,20 @@ func (a *accounts) costOf(g batch.Group, batches []*Borne) Cost {
 // months returns the cost of each season's ended batches by the month in which they
 // ended, for ends within their season.
 func (a *accounts) months() []Month {
-	type month struct {
-		season int
-		first  records.Date
-	}
-	keys, groups := batch.GroupBy(batch.Filter(a.borne, a.endedInSeason), func(b *Borne) month {
-		return month{b.Season, records.NewDate(b.End.Year(), b.End.Month(), 1)}
-	})
-	slices.SortFunc(keys, func(x, y month) int {
-		return cmp.Or(cmp.Compare(x.season, y.season), cmp.Compare(x.first, y.first))
-	})
 	var table []Month
-	for _, m := range keys {
-		table = append(table, Month{m.first, a.costOf(batch.Group{Season: m.season}, groups[m])})
+	for _, season := range a.seasons {
+		first, after := a.all.Settings.SeasonDays(season[0].Season)
+		ended := batch.Filter(season, func(b *Borne) bool { return b.Ended() && first <= b.End && b.End < after })
+		months, groups := batch.SplitByKey(ended, dayOfEnd, func(b *Borne) records.Date { return records.NewDate(b.End.Year(), b.End.Month(), 1) })
+		for i, m := range months {
+			table = append(table, Month{m, a.costOf(bySeason(season[0]), groups[i])})
+		}
 	}
+	slices.SortFunc(table, func(x, y Month) int { return cmp.Or(cmp.Compare(x.Season, y.Season), cmp.Compare(x.First, y.First)) })
 	return table
 }
 
-func (a *accounts) endedInSeason(b *Borne) bool {
-	first, after := a.all.Settings.SeasonDays(b.Season)
-	return b.Ended() && first <= b.End && b.End < after
-}
+func dayOfEnd(b *Borne) int32 { return int32(b.End) }
 
 // Season returns the cost of all batches of a season; false where there are none.
 func (f *Figures) Season(season int) (Cost, bool) {

@@ -15,7 +15,9 @@ func (t *tally) add(x float64) { t.join(tally{x, math.Abs(x)}, 1) }
 // join adds all terms of another sum, each so many times, which is not below 0.
 func (t *tally) join(o tally, times float64) {
 	t.sum += o.sum * times
-	t.largest = max(t.largest, o.largest*times)
+	if largest := o.largest * times; largest > t.largest {
+		t.largest = largest
+	}
 }
 
 // value is the sum, exactly 0 where only noise is left of it.

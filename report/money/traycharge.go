@@ -19,7 +19,12 @@ func (a *accounts) trayCharges() {
 	for season := range a.all.Through() {
 		a.enter(season, TrayCharge, 0, true) // a line of 0 too
 	}
-	_, sown := batch.GroupBy(a.borne, func(b *Borne) codeSeason { return codeSeason{b.Tray, b.Season} })
+	sown := map[codeSeason][]*Borne{}
+	for _, season := range a.seasons {
+		for _, of := range batch.SplitBy(season, (*Borne).TrayRank).Groups {
+			sown[codeSeason{of[0].Tray, of[0].Season}] = of
+		}
+	}
 	for _, code := range a.all.Codes.Sorted() {
 		a.trayChargesOf(a.all.Codes[code], sown)
 	}
@@ -46,7 +51,7 @@ func (a *accounts) trayChargesOf(c *batch.TrayCode, sown map[codeSeason][]*Borne
 		if charge == 0 {
 			continue
 		}
-		row := &costRow{Cost: records.Cost{Category: TrayCharge}, amount: charge}
+		row := &costRow{Cost: &records.Cost{Category: TrayCharge}, amount: charge}
 		borne := a.split(row, sown[codeSeason{c.Code, season}], byTrays)
 		a.enter(season, TrayCharge, charge, borne)
 		if !borne {

@@ -67,9 +67,8 @@ func (f *Figures) estimateUsable(crops map[string]Num) {
 // batches that enter one.
 func usableByCrop(in []*Plants) map[string]Num {
 	crops := map[string]Num{}
-	keys, groups := batch.SplitByKey(in, (*Plants).CropRank, cropOf)
-	for i, crop := range keys {
-		crops[crop] = rate.Pool(rate.Counts(groups[i], usableCount)).Share
+	for _, of := range batch.SplitBy(in, (*Plants).CropRank).Groups {
+		crops[of[0].Crop] = rate.Pool(rate.Counts(of, usableCount)).Share
 	}
 	return crops
 }
