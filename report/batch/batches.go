@@ -24,8 +24,10 @@ type Batches struct {
 func New(book *records.Book, sown []Sowing, traces []Trace, today records.Date) *Batches {
 	all := &Batches{Settings: book.Settings, Today: today, Codes: codesOf(book.Trays)}
 	all.List, all.Stays = settle(sown, traces, today)
-	for _, b := range all.List {
-		all.Seasons = append(all.Seasons, b.Season)
+	for i, b := range all.List {
+		if i == 0 || b.Season != all.List[i-1].Season {
+			all.Seasons = append(all.Seasons, b.Season)
+		}
 	}
 	slices.Sort(all.Seasons)
 	all.Seasons = slices.Compact(all.Seasons)

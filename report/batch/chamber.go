@@ -1,6 +1,9 @@
 package batch
 
 import (
+	"maps"
+	"slices"
+
 	"traybook/records"
 	"traybook/report/estimate"
 )
@@ -15,23 +18,22 @@ type chamberStays struct{ crop, chamber map[string]int }
 
 func chamberStaysOf(batches []*Batch) chamberStays {
 	written := Filter(batches, func(b *Batch) bool { return b.ChamberOut.Known() })
+	_, chambers := GroupBy(written, chamberOf)
 	return chamberStays{
-		crop:    medianDays(written, func(b *Batch) string { return b.Crop }),
-		chamber: medianDays(written, func(b *Batch) string { return b.Chamber }),
+		crop:    medianDays(SplitBy(written, (*Batch).CropRank).Groups, func(b *Batch) string { return b.Crop }),
+		chamber: medianDays(slices.Collect(maps.Values(chambers)), chamberOf),
 	}
 }
 
-// medianDays is the median stay of those with one key. A chamber_out before the sowing,
+func chamberOf(b *Batch) string { return b.Chamber }
+
+// medianDays is the median stay of each group, by its key. A chamber_out before the sowing,
 // a mistype, is no day.
-func medianDays(written []*Batch, key func(*Batch) string) map[string]int {
-	keys, groups := GroupBy(written, key)
+func medianDays(groups [][]*Batch, key func(*Batch) string) map[string]int {
 	median := map[string]int{}
-	for _, k := range keys {
-		var days []float64
-		for _, b := range groups[k] {
-			days = append(days, float64(max(b.ChamberOut-b.Sown, 0)))
-		}
-		median[k] = int(records.RoundHalfUp(estimate.Median(days)))
+	for _, of := range groups {
+		days := daysOf(of, func(b *Batch) records.Date { return b.ChamberOut })
+		median[key(of[0])] = int(records.RoundHalfUp(estimate.Median(days)))
 	}
 	return median
 }

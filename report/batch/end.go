@@ -2,6 +2,7 @@ package batch
 
 import (
 	"math"
+	"slices"
 
 	"traybook/records"
 	"traybook/report/estimate"
@@ -98,19 +99,20 @@ func (b *Batch) assumeEnd(stay Stay, last, today records.Date) {
 // writtenStays gathers the stays of batches with a written end that gave a usable
 // plant, as far as known.
 func writtenStays(batches []*Batch, traces []Trace) Stays {
-	days := map[string][]float64{}
-	for i, b := range batches {
-		if b.EndHow == Written && !traces[i].Nothing {
-			days[b.Crop] = append(days[b.Crop], float64(max(b.End-b.Sown, 0)))
-		}
-	}
+	written := Filter(batches, func(b *Batch) bool { return b.EndHow == Written && !traces[b.Nth].Nothing })
 	stays := Stays{}
-	for crop, of := range days {
-		longest := 0.0
-		for _, d := range of {
-			longest = max(longest, d)
-		}
-		stays[crop] = Stay{int(records.RoundHalfUp(estimate.Median(of))), int(longest)}
+	for _, of := range SplitBy(written, (*Batch).CropRank).Groups {
+		days := daysOf(of, func(b *Batch) records.Date { return b.End })
+		stays[of[0].Crop] = Stay{int(records.RoundHalfUp(estimate.Median(days))), int(slices.Max(days))}
 	}
 	return stays
+}
+
+// daysOf is how long each batch stood up to a day, not below 0.
+func daysOf(batches []*Batch, until func(*Batch) records.Date) []float64 {
+	days := make([]float64, len(batches))
+	for i, b := range batches {
+		days[i] = float64(max(until(b)-b.Sown, 0))
+	}
+	return days
 }

@@ -40,11 +40,11 @@ func (k likeKey) compareGroups(o likeKey) int {
 
 // Rank gives sowings, which stand by Nth, their ranks.
 func Rank(all []*Sowing) {
-	crop, _ := placedInOrder(all, func(s *Sowing) string { return s.Crop }, strings.Compare)
-	variety, _ := placedInOrder(all, func(s *Sowing) string { return s.Variety }, strings.Compare)
-	tray, codes := placedInOrder(all, func(s *Sowing) string { return s.Tray }, strings.Compare)
+	crop, _ := RankBy(all, func(s *Sowing) string { return s.Crop }, strings.Compare)
+	variety, _ := RankBy(all, func(s *Sowing) string { return s.Variety }, strings.Compare)
+	tray, codes := RankBy(all, func(s *Sowing) string { return s.Tray }, strings.Compare)
 	body := bodies(all, tray, len(codes))
-	like, keys := placedInOrder(all, func(s *Sowing) likeKey {
+	like, keys := RankBy(all, func(s *Sowing) likeKey {
 		return likeKey{s.Season, crop[s.Nth], variety[s.Nth], body[tray[s.Nth]], int32(s.SeedsPerCell)}
 	}, likeKey.compare)
 	ranks := ranksOf(keys)
@@ -85,14 +85,14 @@ func bodies(all []*Sowing, tray []int32, codes int) []int32 {
 	for i, s := range all {
 		of[tray[i]] = body{s.TrayCells, s.Kind}
 	}
-	place, _ := placedInOrder(of, func(b body) body { return b }, func(a, b body) int {
+	place, _ := RankBy(of, func(b body) body { return b }, func(a, b body) int {
 		return cmp.Or(cmp.Compare(a.cells.Or(-1), b.cells.Or(-1)), cmp.Compare(a.kind, b.kind))
 	})
 	return place
 }
 
-// placedInOrder is placed, the keys in their order.
-func placedInOrder[T any, K comparable](list []T, key func(T) K, compare func(a, b K) int) (in []int32, keys []K) {
+// RankBy is the place of each of a list among its keys, and the keys, in their order.
+func RankBy[T any, K comparable](list []T, key func(T) K, compare func(a, b K) int) (in []int32, keys []K) {
 	in, keys = placed(list, key)
 	met := make([]int32, len(keys)) // the keys, as they were met, in order
 	for i := range met {
@@ -113,6 +113,7 @@ func placedInOrder[T any, K comparable](list []T, key func(T) K, compare func(a,
 // keeps the order of the list.
 type Split[T any] struct {
 	Groups [][]T
+	List   []T     // all of them, one behind another: the list sorted by rank
 	met    []int32 // the groups' places as they are met in the list
 }
 
@@ -170,7 +171,8 @@ func splitIn[T any](list []T, ranks []int32, many int) Split[T] {
 		}
 		sizes[r]++
 	}
-	split, rest := Split[T]{make([][]T, 0, len(met)), met}, make([]T, len(list))
+	split := Split[T]{make([][]T, 0, len(met)), make([]T, len(list)), met}
+	rest := split.List
 	for r, n := range sizes {
 		if n > 0 {
 			sizes[r] = int32(len(split.Groups))

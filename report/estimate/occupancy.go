@@ -30,21 +30,21 @@ const exactBits = 1074 + 1024 + 64
 // of the spans and an emptied place is exactly 0, whatever fractions went in.
 // The sweep over the ends of intervals is common practice, no source.
 func Occupancy(spans []Span) []Step {
-	changes := changesOf(spans)
-	steps, exact := plainLevels(changes)
+	steps, exact := plainLevels(spans)
 	if !exact {
-		steps = exactLevels(changes)
+		steps = exactLevels(changesOf(spans))
 	}
 	return steps
 }
 
 // plainLevels adds up in float64 as long as no sum is rounded, as none of whole or half trays is; ok is false at the first
-// that is.
-func plainLevels(changes []Step) (steps []Step, ok bool) {
+// that is. Changes are added up by day first, so that they need not be sorted.
+func plainLevels(spans []Span) (steps []Step, ok bool) {
+	changes, ok := dayChanges(spans)
 	sum, was := 0.0, 0.0
 	for i, c := range changes {
 		next := sum + c.Amount
-		if rounded(sum, c.Amount, next) {
+		if !ok || rounded(sum, c.Amount, next) {
 			return nil, false
 		}
 		sum = next
@@ -57,6 +57,52 @@ func plainLevels(changes []Step) (steps []Step, ok bool) {
 		}
 	}
 	return steps, true
+}
+
+// dayChanges is changesOf with those of a day added up; ok is false where a sum is rounded. Days from the first on are counted
+// through, as far as there are a few to each span; what changes later, as a capacity that ends never, is sorted.
+func dayChanges(spans []Span) (changes []Step, ok bool) {
+	const perSpan, least = 4, 1 << 10
+	first, last := math.MaxInt, math.MinInt
+	for _, s := range spans {
+		if s.holds() {
+			first, last = min(first, s.Start), max(last, s.End)
+		}
+	}
+	if first > last {
+		return nil, true
+	}
+	days := make([]float64, min(uint(last)-uint(first), perSpan*uint(len(spans))+least)+1)
+	var later []Step
+	ok = true
+	add := func(day int, amount float64) {
+		at := uint(day) - uint(first)
+		if at >= uint(len(days)) {
+			later = append(later, Step{day, amount})
+			return
+		}
+		sum := days[at] + amount
+		ok = ok && !rounded(days[at], amount, sum)
+		days[at] = sum
+	}
+	for _, s := range spans {
+		if s.holds() {
+			add(s.Start, s.Amount)
+			add(s.End, -s.Amount)
+		}
+	}
+	for i, amount := range days {
+		if amount != 0 {
+			changes = append(changes, Step{first + i, amount})
+		}
+	}
+	sortByDay(later)
+	return append(changes, later...), ok
+}
+
+// holds reports whether a span holds anything.
+func (s Span) holds() bool {
+	return s.End > s.Start && !math.IsNaN(s.Amount) && !math.IsInf(s.Amount, 0)
 }
 
 // rounded reports whether sum is not exactly a + b, or no finite number.
@@ -88,12 +134,16 @@ func exactLevels(changes []Step) []Step {
 func changesOf(spans []Span) []Step {
 	changes := make([]Step, 0, 2*len(spans))
 	for _, s := range spans {
-		if s.End > s.Start && !math.IsNaN(s.Amount) && !math.IsInf(s.Amount, 0) {
+		if s.holds() {
 			changes = append(changes, Step{s.Start, s.Amount}, Step{s.End, -s.Amount})
 		}
 	}
-	slices.SortFunc(changes, func(a, b Step) int { return cmp.Compare(a.Day, b.Day) })
+	sortByDay(changes)
 	return changes
+}
+
+func sortByDay(changes []Step) {
+	slices.SortFunc(changes, func(a, b Step) int { return cmp.Compare(a.Day, b.Day) })
 }
 
 // noise is by how much sums of parts of trays may miss each other and still be equal: no tenth of a tray has an exact float64.

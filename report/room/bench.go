@@ -15,6 +15,7 @@ type bench struct {
 	name      string
 	kind      PlaceKind
 	uncounted bool
+	places    float64 // that a tray of a code takes on a bench
 	spans     []estimate.Span
 	load      []estimate.Step // once all stands there: what stood on each day, and
 	over      []estimate.Step // by how much that was more than it holds, where that is known
@@ -24,27 +25,40 @@ type bench struct {
 // benchesOf returns the benches, the chambers and every tray code sown, with what
 // stood there.
 func benchesOf(b *batch.Batches, standings []batch.Standing) []*bench {
-	benches := &bench{name: BenchName, kind: BenchPlace, capacity: always(b.Settings.BenchPlaces)}
+	benches := &bench{name: BenchName, kind: BenchPlace, capacity: always(b.Settings.BenchPlaces), spans: make([]estimate.Span, 0, len(standings)+1)}
 	chambers := &bench{name: ChamberName, kind: ChamberPlace, capacity: always(b.Settings.ChamberPlaces)}
 	washing := records.Date(b.Settings.TrayTurnaround)
-	codes := map[string]*bench{}
-	for _, s := range standings {
+	codes := codesOf(b, standings)
+	for i := range standings {
+		s := &standings[i]
 		start := s.Sown
 		if s.ChamberOut.Known() {
 			start = s.ChamberOut
 			chambers.add(s.Sown, s.ChamberOut, s.Trays)
 		}
-		benches.add(start, s.End, s.Trays*b.Codes.Places(s.Code))
-		if codes[s.Code] == nil {
-			codes[s.Code] = traysOf(s.Code, b.Codes[s.Code])
-		}
-		codes[s.Code].add(s.Sown, s.End+washing, s.Trays)
+		code := codes[s.Code]
+		benches.add(start, s.End, s.Trays*code.places)
+		code.add(s.Sown, s.End+washing, s.Trays)
 	}
 	all := []*bench{benches, chambers}
 	for _, code := range slices.Sorted(maps.Keys(codes)) {
 		all = append(all, codes[code])
 	}
 	return all
+}
+
+// codesOf is every tray code in which anything stood, with room for that.
+func codesOf(b *batch.Batches, standings []batch.Standing) map[string]*bench {
+	many := map[string]int{}
+	for i := range standings {
+		many[standings[i].Code]++
+	}
+	codes := make(map[string]*bench, len(many))
+	for code, n := range many {
+		codes[code] = traysOf(code, b.Codes[code])
+		codes[code].places, codes[code].spans = b.Codes.Places(code), make([]estimate.Span, 0, n)
+	}
+	return codes
 }
 
 // traysOf is the trays of a code; c is nil where trays.csv lacks it.

@@ -14,29 +14,32 @@ import (
 // so (rule "Room"): as they did, or if the farm grew or switched codes.
 func New(b *batch.Batches, standings []batch.Standing) *Figures {
 	benches := benchesOf(b, standings)
-	f := &Figures{}
 	for _, at := range benches {
 		at.addUp()
-		f.InUse = append(f.InUse, at.inUse()...)
 	}
+	f := &Figures{InUse: inUse(benches)}
 	for season := range b.Through() {
 		first, after := b.Settings.SeasonDays(season)
 		f.Load = append(f.Load, loads(benches, season, first, after)...)
 	}
-	slices.SortStableFunc(f.InUse, func(a, b InUse) int {
-		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Place, b.Place))
-	})
 	return f
 }
 
-// inUse is the load of a bench, a row whenever it changes.
-func (at *bench) inUse() []InUse {
-	rows := make([]InUse, 0, len(at.load))
-	for _, step := range at.load {
-		day := records.Date(step.Day)
-		rows = append(rows, InUse{Date: day, Place: at.name, Trays: step.Amount, Capacity: at.on(day)})
+// inUse is the load of the benches, a row whenever one changes, by day, then place.
+func inUse(benches []*bench) []InUse {
+	byName := slices.SortedStableFunc(slices.Values(benches), func(a, b *bench) int { return cmp.Compare(a.name, b.name) })
+	many := 0
+	for _, at := range byName {
+		many += len(at.load)
 	}
-	return rows
+	rows := make([]InUse, 0, many)
+	for _, at := range byName {
+		for _, step := range at.load {
+			day := records.Date(step.Day)
+			rows = append(rows, InUse{Date: day, Place: at.name, Trays: step.Amount, Capacity: at.on(day)})
+		}
+	}
+	return batch.SplitBy(rows, func(row InUse) int32 { return int32(row.Date) }).List
 }
 
 // loads is a season's load of every bench on which anything stood.
