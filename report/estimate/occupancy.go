@@ -66,7 +66,10 @@ func dayChanges(spans []Span) (changes []Step, ok bool) {
 	first, last := math.MaxInt, math.MinInt
 	for _, s := range spans {
 		if s.holds() {
-			first, last = min(first, s.Start), max(last, s.End)
+			first, last = min(first, s.Start), max(last, s.Start)
+			if s.End < math.MaxInt {
+				last = max(last, s.End)
+			}
 		}
 	}
 	if first > last {

@@ -70,6 +70,17 @@ type bandCounts [5][]estimate.Count
 // lateCounts gathers what batches with a planned date count, each once in a band.
 func lateCounts(planned []*Plants) bandCounts {
 	var counts bandCounts
+	var many [len(counts)]int
+	for _, p := range planned {
+		for i, c := range p.byBand() {
+			if c.N > 0 {
+				many[i]++
+			}
+		}
+	}
+	for i, n := range many {
+		counts[i] = make([]estimate.Count, 0, n)
+	}
 	for _, p := range planned {
 		for i, c := range p.byBand() {
 			if c.N > 0 {

@@ -1,6 +1,8 @@
 package rate
 
 import (
+	"iter"
+
 	"traybook/records"
 	"traybook/report/batch"
 	"traybook/report/estimate"
@@ -33,10 +35,10 @@ func ScatterOf[T any, K comparable](list []T, key func(T) K, crop func(K) string
 	return all
 }
 
-// ScatterIn is ScatterOf of batches that are split already.
-func ScatterIn[T any](split batch.Split[T], crop func(T) string, count func(T) estimate.Count, level float64) Scatter {
+// ScatterIn is ScatterOf of batches that are split already, in the order of the groups.
+func ScatterIn[T any](groups iter.Seq[[]T], crop func(T) string, count func(T) estimate.Count, level float64) Scatter {
 	all, counts := Scatter{crops: map[string]estimate.Scatter{}, level: level}, []estimate.Count(nil)
-	for group := range split.Met() {
+	for group := range groups {
 		counts = AppendCounts(counts[:0], group, count)
 		all.add(crop(group[0]), counts)
 	}

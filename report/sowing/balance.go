@@ -16,23 +16,13 @@ type Sums struct {
 	LeftOver       float64 // what the others gave beyond
 }
 
-// season is a crop in a season.
-type season struct {
-	year int
-	crop string
-}
-
 // balance returns a row for every season and crop with a batch to judge (rule "What to
 // sow more of"). sure is by crop what being sure leaves over, as a share of the target.
 func balance(all []*plants.Plants, sure map[string]float64) []Balance {
-	keys, groups := batch.GroupBy(batch.Filter(all, judged), func(p *plants.Plants) season { return season{p.Season, p.Crop} })
-	slices.SortFunc(keys, func(a, b season) int {
-		return cmp.Or(cmp.Compare(a.year, b.year), cmp.Compare(a.crop, b.crop))
-	})
 	var rows []Balance
-	for _, k := range keys {
-		row := Balance{Season: k.year, Crop: k.crop, Batches: len(groups[k]), Sums: sumsOf(groups[k])}
-		row.advise(groups[k], sure[k.crop])
+	for _, of := range batch.SplitBy(batch.Filter(all, judged), (*plants.Plants).SeasonCropRank).Groups {
+		row := Balance{Season: of[0].Season, Crop: of[0].Crop, Batches: len(of), Sums: sumsOf(of)}
+		row.advise(of, sure[row.Crop])
 		rows = append(rows, row)
 	}
 	return rows

@@ -46,10 +46,9 @@ func chanceOf(of []*plants.Plants, scatter rate.Scatter, crop string) Chance {
 // cellsBySeason adds up the cells sown of each season: one season's weather touches
 // all its batches.
 func cellsBySeason(of []*plants.Plants) []float64 {
-	seasons, split := batch.GroupBy(of, func(p *plants.Plants) int { return p.Season })
-	cells := make([]float64, len(seasons))
-	for i, season := range seasons {
-		cells[i] = rate.Pool(rate.Counts(split[season], usableCount)).N
+	var cells []float64
+	for season := range batch.SplitBy(of, (*plants.Plants).SeasonRank).Met() {
+		cells = append(cells, rate.Pool(rate.Counts(season, usableCount)).N)
 	}
 	return cells
 }

@@ -1,6 +1,8 @@
 package sowing
 
 import (
+	"slices"
+
 	"traybook/report/batch"
 	"traybook/report/estimate"
 	"traybook/report/plants"
@@ -33,13 +35,18 @@ func levelsOf(all []*plants.Plants, confidence float64) []level {
 	seeded := batch.Filter(all, func(p *plants.Plants) bool { return p.FromSeed && p.EntersUsable() })
 	levels := make([]level, len(splits))
 	for i, l := range splits {
-		key := func(p *plants.Plants) batch.Group { return l.key(p.Group()) }
-		l.keys, l.groups = batch.GroupBy(seeded, key)
-		l.scatter = rate.ScatterOf(seeded, key, func(g batch.Group) string { return g.Crop }, usableCount, confidence)
+		keys, groups := batch.SplitByKey(seeded, (*plants.Plants).GroupRank, func(p *plants.Plants) batch.Group { return l.key(p.Group()) })
+		l.scatter = rate.ScatterIn(slices.Values(groups), cropOf, usableCount, confidence)
+		l.keys, l.groups = keys, make(map[batch.Group][]*plants.Plants, len(keys))
+		for j, k := range keys {
+			l.groups[k] = groups[j]
+		}
 		levels[i] = l
 	}
 	return levels
 }
+
+func cropOf(p *plants.Plants) string { return p.Crop }
 
 // usableCount is what is counted of a batch: usable plants of cells sown.
 func usableCount(p *plants.Plants) estimate.Count {

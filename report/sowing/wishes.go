@@ -48,18 +48,18 @@ func rowOfFile(at records.At, i int) int {
 // cropsOf gathers by crop what wishes of it need.
 func cropsOf(b *batch.Batches, all []*plants.Plants) map[string]crop {
 	last := b.FinishedSeasons(1)
-	names, split := batch.GroupBy(all, func(p *plants.Plants) string { return p.Crop })
 	crops := map[string]crop{}
-	for _, name := range names {
-		seeded := batch.Filter(split[name], func(p *plants.Plants) bool { return p.FromSeed })
-		var seeds []float64
+	for _, of := range batch.SplitBy(all, (*plants.Plants).CropRank).Groups {
+		name := of[0].Crop
+		seeded := batch.Filter(of, func(p *plants.Plants) bool { return p.FromSeed })
+		seeds := make([]float64, 0, len(seeded))
 		for _, p := range seeded {
 			seeds = append(seeds, float64(p.SeedsPerCell))
 		}
 		crops[name] = crop{
 			codes: codesOf(seeded, last),
 			seeds: rate.Median(seeds),
-			stay:  likelyStay(writtenStays(split[name]), b.Stays.Of(name)),
+			stay:  likelyStay(writtenStays(of), b.Stays.Of(name)),
 		}
 	}
 	return crops

@@ -23,23 +23,57 @@ func seedOf(b *money.Borne) sameSeed {
 	return sameSeed{b.Crop, b.Variety, b.Lot, b.SeedsPerCell}
 }
 
-// match finds the matched sowings of the pair; batches are those of each code, values
+func (s sameSeed) compare(o sameSeed) int {
+	return cmp.Or(cmp.Compare(s.crop, o.crop), cmp.Compare(s.variety, o.variety), cmp.Compare(s.lot, o.lot), cmp.Compare(s.seedsPerCell, o.seedsPerCell))
+}
+
+// compared is the batches that tell anything of a pair, by tray code, and the place of each
+// batch's seed among all, in their order; each may be in many pairs.
+type compared struct {
+	in   map[string][]*money.Borne
+	seed []int32 // by Nth
+}
+
+func comparedOf(all []*money.Borne) compared {
+	seed, _ := batch.RankBy(all, seedOf, sameSeed.compare)
+	of := compared{map[string][]*money.Borne{}, seed}
+	for _, code := range batch.SplitBy(batch.Filter(all, compares), (*money.Borne).TrayRank).Groups {
+		of.in[code[0].Tray] = code
+	}
+	return of
+}
+
+// match finds the matched sowings of the pair, in the order of days, then seeds; values are
 // those of a plant, by crop.
-func (pr *pair) match(batches map[string][]*money.Borne, values map[string]Num) {
-	both := slices.Concat(batches[pr.tray.Code], batches[pr.other.Code])
-	alike, of := batch.GroupBy(batch.Filter(both, compares), seedOf)
-	for _, seed := range alike {
-		rest := slices.SortedFunc(slices.Values(of[seed]), sownOrder)
+func (pr *pair) match(of compared, values map[string]Num) {
+	both := slices.Concat(of.in[pr.tray.Code], of.in[pr.other.Code])
+	var together [][]*money.Borne // seed by seed
+	for _, rest := range batch.SplitBy(both, func(b *money.Borne) int32 { return of.seed[b.Nth] }).Groups {
+		slices.SortFunc(rest, sownOrder)
 		for len(rest) > 0 {
 			n := sownTogether(rest)
-			pr.add(seed, rest[:n], values[seed.crop])
+			if pr.inBoth(rest[:n]) {
+				together = append(together, rest[:n])
+			}
 			rest = rest[n:]
 		}
 	}
-	slices.SortFunc(pr.matches, matchOrder)
-	for i := range pr.matches {
-		pr.matches[i].Number = i + 1
+	slices.SortStableFunc(together, func(a, b []*money.Borne) int { return cmp.Compare(a[0].Sown, b[0].Sown) })
+	pr.matches = slices.Grow(pr.matches, len(together))
+	for _, batches := range together {
+		pr.add(batches, values[batches[0].Crop])
 	}
+}
+
+// inBoth reports whether batches were sown in both codes.
+func (pr *pair) inBoth(batches []*money.Borne) bool {
+	others := 0
+	for _, b := range batches {
+		if b.Tray == pr.other.Code {
+			others++
+		}
+	}
+	return others > 0 && others < len(batches)
 }
 
 // compares reports whether a batch of either code tells anything of the pair: from seed,
@@ -61,15 +95,11 @@ func sownTogether(batches []*money.Borne) int {
 	return late
 }
 
-func matchOrder(a, b Match) int {
-	return cmp.Or(cmp.Compare(a.FirstSown, b.FirstSown), cmp.Compare(a.Crop, b.Crop), cmp.Compare(a.Variety, b.Variety),
-		cmp.Compare(a.Lot, b.Lot), cmp.Compare(a.SeedsPerCell, b.SeedsPerCell))
-}
-
-// add makes a match of batches sown within its days, if both codes are in it.
-func (pr *pair) add(seed sameSeed, batches []*money.Borne, value Num) {
-	m := Match{Tray: pr.tray.Code, Other: pr.other.Code, Crop: seed.crop, Variety: seed.variety, Lot: seed.lot,
-		SeedsPerCell: seed.seedsPerCell, FirstSown: batches[0].Sown, LastSown: batches[len(batches)-1].Sown, Value: value}
+// add makes a match of batches of one seed sown within its days, in both codes.
+func (pr *pair) add(batches []*money.Borne, value Num) {
+	of := seedOf(batches[0])
+	m := Match{Tray: pr.tray.Code, Other: pr.other.Code, Number: len(pr.matches) + 1, Crop: of.crop, Variety: of.variety, Lot: of.lot,
+		SeedsPerCell: of.seedsPerCell, Batches: make([]string, 0, len(batches)), FirstSown: batches[0].Sown, LastSown: batches[len(batches)-1].Sown, Value: value}
 	for _, b := range batches {
 		cells, usable := &m.CellsTray, &m.UsableTray
 		if b.Tray == pr.other.Code {
@@ -79,9 +109,6 @@ func (pr *pair) add(seed sameSeed, batches []*money.Borne, value Num) {
 		*usable += b.Usable.Value
 		m.Batches = append(m.Batches, b.Code)
 	}
-	if m.CellsTray == 0 || m.CellsOther == 0 {
-		return
-	}
 	m.Difference = m.UsableTray/m.CellsTray - m.UsableOther/m.CellsOther
 	pr.matches = append(pr.matches, m)
 }
@@ -89,17 +116,17 @@ func (pr *pair) add(seed sameSeed, batches []*money.Borne, value Num) {
 // firstDates is the number of different days on which matches begin.
 func (pr *pair) firstDates() int {
 	days := map[records.Date]bool{}
-	for _, m := range pr.matches {
-		days[m.FirstSown] = true
+	for i := range pr.matches {
+		days[pr.matches[i].FirstSown] = true
 	}
 	return len(days)
 }
 
 // differences are those of all matches.
 func (pr *pair) differences() []float64 {
-	var d []float64
-	for _, m := range pr.matches {
-		d = append(d, m.Difference)
+	d := make([]float64, len(pr.matches))
+	for i := range pr.matches {
+		d[i] = pr.matches[i].Difference
 	}
 	return d
 }

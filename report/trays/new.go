@@ -13,12 +13,15 @@ import (
 func New(b *batch.Batches, p *plants.Figures, m *money.Figures) *Figures {
 	f := &Figures{PlantValue: plantValues(b.Settings.TransplantValue, m)}
 	stood := standingsOf(b, b.Standings(1, nil))
-	_, borne := batch.GroupBy(m.Borne, func(b *money.Borne) string { return b.Tray })
+	of, borne := comparedOf(m.Borne), map[string][]*money.Borne{}
+	for _, code := range batch.SplitBy(m.Borne, (*money.Borne).TrayRank).Groups {
+		borne[code[0].Tray] = code
+	}
 	pairs, leftOut := pairsOf(b)
 	f.LeftOut = leftOut
 	matches := 0
 	for _, pr := range pairs {
-		pr.match(borne, f.PlantValue)
+		pr.match(of, f.PlantValue)
 		matches += len(pr.matches)
 	}
 	f.Matches = slices.Grow(f.Matches, matches)

@@ -68,7 +68,7 @@ func (pr *pair) meanValue() (Num, int) {
 
 // inMoney returns difference x cells x value of the matches with a value.
 func (pr *pair) inMoney(valueAt func(Match) Num) []float64 {
-	var gained []float64
+	gained := make([]float64, 0, len(pr.matches))
 	for _, m := range pr.matches {
 		if v := valueAt(m); v.Known {
 			gained = append(gained, m.Difference*float64(pr.tray.Cells)*v.Value)
