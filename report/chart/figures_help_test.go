@@ -83,24 +83,25 @@ func (b book) report(today ...string) *report.Report {
 
 // namesOf returns the names of a report's charts but those of rooms, which all books have.
 func namesOf(r *report.Report) (names []string) {
-	for _, s := range figures(r) {
-		if !strings.HasPrefix(s.Name, "room-") {
-			names = append(names, s.Name)
+	for _, f := range figures(r) {
+		if !strings.HasPrefix(f.name, "room-") {
+			names = append(names, f.name)
 		}
 	}
 	return names
 }
 
-// only returns the one chart of a list.
-func only(t *testing.T, specs []Spec) Spec {
+// only makes the one chart of a list.
+func only(t *testing.T, charts []figure) Spec {
 	t.Helper()
-	if len(specs) != 1 {
-		t.Fatalf("%d charts, want 1", len(specs))
+	if len(charts) != 1 {
+		t.Fatalf("%d charts, want 1", len(charts))
 	}
-	if _, err := specs[0].check(); err != nil {
+	s := charts[0].spec()
+	if _, err := s.check(); err != nil {
 		t.Fatal(err)
 	}
-	return specs[0]
+	return s
 }
 
 // rowsOf returns the names and the notes of a chart of rows, broken lines joined.

@@ -16,7 +16,7 @@ const mostCauses = 5
 // losses shows the cells lost by month and cause. A chart of more than a few causes cannot
 // be told apart in grey print, so the smallest are one part; the table on the page has
 // them all.
-func losses(r *report.Report, year int) []Spec {
+func losses(r *report.Report, year int) []figure {
 	cells := map[string]*[13]int{}
 	total := map[string]int{}
 	for _, l := range r.Germination.Losses {
@@ -34,14 +34,19 @@ func losses(r *report.Report, year int) []Spec {
 	if len(total) == 0 {
 		return nil
 	}
+	return []figure{{season("losses", year), func(name string) Spec { return lossChart(name, year, cells, total) }}}
+}
+
+// lossChart draws the cells lost of each cause by month, the causes by their totals.
+func lossChart(name string, year int, cells map[string]*[13]int, total map[string]int) Spec {
 	causes := sortedKeys(total)
 	slices.SortStableFunc(causes, func(a, b string) int { return cmp.Compare(total[b], total[a]) })
 	parts := orWords(causes[:min(len(causes), mostCauses)], "no cause written")
 	if len(causes) > mostCauses {
 		parts = append(parts, "other causes")
 	}
-	h := Head{Name: season("losses", year), Title: fmt.Sprintf("Cells lost by month and cause, %d", year)}
-	return []Spec{StackedBars(h, lossRows(causes, cells), parts, Axis{Name: "cells lost", Unit: "cells"})}
+	h := Head{Name: name, Title: fmt.Sprintf("Cells lost by month and cause, %d", year)}
+	return StackedBars(h, lossRows(causes, cells), parts, Axis{Name: "cells lost", Unit: "cells"})
 }
 
 // lossRows has a bar for each month with a loss, the causes in their order; those past the

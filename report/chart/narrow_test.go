@@ -13,9 +13,11 @@ func TestNarrowDrawings(t *testing.T) {
 	b := bundle(t)
 	var specs []Spec
 	for i, words := range []string{"lettuce", hostile[0], hostile[1], strings.Repeat("word ", 40)} {
-		for _, s := range bothWidths(shapes(words, 0.5)) {
-			s.Name = fmt.Sprintf("%s-%d", s.Name, i)
-			specs = append(specs, s)
+		for _, shape := range shapes(words, 0.5) {
+			for _, s := range shape.both() {
+				s.Name = fmt.Sprintf("%s-%d", s.Name, i)
+				specs = append(specs, s)
+			}
 		}
 	}
 	drawn := drawAll(t, DrawerOptions{Bundle: b}, specs)

@@ -13,19 +13,21 @@ import (
 )
 
 // rooms shows how full each place was over a season.
-func rooms(r *report.Report, year int) []Spec {
+func rooms(r *report.Report, year int) []figure {
 	first, after := r.Book.Settings.SeasonDays(year)
 	if today := r.Batches.Today; today.Known() && !r.Batches.Finished(year) {
 		after = min(after, max(first+2, today)) // open batches are known to stand until then
 	}
-	var specs []Spec
+	var charts []figure
 	loads := fullest(r.Room.Load, year)
 	for _, m := range r.Room.Load {
 		if slices.Contains(loads, m.Place) && m.Season == year {
-			specs = append(specs, roomChart(m, levels(r.Room.InUse, m.Place, first, after)))
+			charts = append(charts, figure{season("room", year, m.Place), func(name string) Spec {
+				return roomChart(name, m, levels(r.Room.InUse, m.Place, first, after))
+			}})
 		}
 	}
-	return specs
+	return charts
 }
 
 // MostRooms is how many places have a chart of how full they were: a season's fullest,
@@ -47,9 +49,9 @@ func fullest(all []room.Load, year int) []string {
 
 // roomChart draws the load of a place against what it holds. Nothing owned or no room
 // written has no line: a capacity of 0 is no limit that was kept.
-func roomChart(m room.Load, points []Point) Spec {
+func roomChart(name string, m room.Load, points []Point) Spec {
 	what := map[room.PlaceKind]string{room.BenchPlace: "Bench places taken", room.ChamberPlace: "Chamber places taken", room.TrayPlace: m.Place + " trays in use"}[m.Kind]
-	h := Head{Name: season("room", m.Season, m.Place), Title: fmt.Sprintf("%s, %d", what, m.Season)}
+	h := Head{Name: name, Title: fmt.Sprintf("%s, %d", what, m.Season)}
 	h.Label = fmt.Sprintf("%s. At most %s", h.Title, trayCount(m.Peak))
 	if m.PeakDate.Known() {
 		h.Label += ", on " + words.DayMonth(m.PeakDate)

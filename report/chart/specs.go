@@ -49,13 +49,20 @@ func season(figure string, year int, more ...string) string {
 // whose note asks for them, and for the whole book. A chart that would have
 // nothing to show is not among them. Each comes twice, for a page and then, under
 // the name that NarrowName gives, for a narrow screen.
-func Specs(r *report.Report) []Spec { return bothWidths(figures(r)) }
+func Specs(r *report.Report) []Spec {
+	var specs []Spec
+	for _, f := range figures(r) {
+		specs = append(specs, f.spec().both()...)
+	}
+	return specs
+}
 
-// LeftOut stands in for every chart of a review built without them.
+// LeftOut stands in for every chart of a review built without them. Nothing of a chart is
+// made for it but its name.
 func LeftOut(r *report.Report) []Drawing {
 	var out []Drawing
-	for _, s := range figures(r) {
-		out = append(out, Drawing{Name: s.Name, Missing: MissingLeftOut})
+	for _, f := range figures(r) {
+		out = append(out, Drawing{Name: f.name, Missing: MissingLeftOut})
 	}
 	return out
 }
@@ -63,26 +70,29 @@ func LeftOut(r *report.Report) []Drawing {
 // NarrowName is the name of a chart's drawing for a narrow screen.
 func NarrowName(chart string) string { return chart + narrowSuffix }
 
-// bothWidths puts each chart's narrow drawing after it.
-func bothWidths(charts []Spec) []Spec {
-	var specs []Spec
-	for _, s := range charts {
-		specs = append(specs, s, *s.narrow)
-	}
-	return specs
+// both are a chart's drawings, the narrow one last.
+func (s Spec) both() []Spec { return []Spec{s, *s.narrow} }
+
+// figure is a chart that there is: its name, and what makes the rest of it under that name
+// when it is to be drawn.
+type figure struct {
+	name string
+	make func(name string) Spec
 }
 
+// spec makes the chart.
+func (f figure) spec() Spec { return f.make(f.name) }
+
 // figures returns every chart once.
-func figures(r *report.Report) []Spec {
-	var specs []Spec
+func figures(r *report.Report) []figure {
+	var all []figure
 	for _, year := range r.Batches.Seasons {
 		if noteAsks(r, year, "losses") {
-			specs = append(specs, losses(r, year)...)
+			all = append(all, losses(r, year)...)
 		}
-		specs = append(specs, weeks(r, year)...)
+		all = append(all, weeks(r, year)...)
 	}
-	specs = append(specs, rooms(r, r.Season)...)
-	return specs
+	return append(all, rooms(r, r.Season)...)
 }
 
 // noteAsks reports whether a season's note may hold a fenced block "figure NAME".

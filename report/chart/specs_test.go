@@ -155,3 +155,19 @@ func TestFullestPlacesHaveCharts(t *testing.T) {
 		t.Errorf("%v", few)
 	}
 }
+
+// A review built without charts says so in the place of each that is drawn otherwise, and
+// of no other.
+func TestLeftOutNamesTheChartsThatAreDrawn(t *testing.T) {
+	r := example(t, "ottermoss")
+	drawn := Specs(r)
+	left := LeftOut(r)
+	if len(drawn) != 2*len(left) {
+		t.Fatalf("%d charts left out, %d drawn in two widths", len(left), len(drawn))
+	}
+	for i, d := range left {
+		if wide, narrow := drawn[2*i].Name, drawn[2*i+1].Name; d.Name != wide || narrow != NarrowName(d.Name) || d.Missing != MissingLeftOut {
+			t.Errorf("%q left out (%s), %q and %q drawn", d.Name, d.Missing, wide, narrow)
+		}
+	}
+}

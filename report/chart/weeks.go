@@ -21,18 +21,18 @@ const MostWeeks = 40
 
 // weeks shows the emergence of crops sown often by week of sowing, with the temperature
 // beside it. Fewer weeks make no course to look at: they stand in the table alone.
-func weeks(r *report.Report, year int) []Spec {
+func weeks(r *report.Report, year int) []figure {
 	byCrop := map[string][]germination.Week{}
 	for _, w := range r.Germination.Weeks {
 		if w.Season == year && w.Share.Known {
 			byCrop[w.Crop] = append(byCrop[w.Crop], w)
 		}
 	}
-	var specs []Spec
+	var charts []figure
 	for _, crop := range mostSown(byCrop) {
-		specs = append(specs, weekChart(r, year, crop, byCrop[crop]))
+		charts = append(charts, figure{season("weeks", year, crop), func(name string) Spec { return weekChart(r, name, year, crop, byCrop[crop]) }})
 	}
-	return specs
+	return charts
 }
 
 // mostSown are the crops sown often, by name; of more than MostWeeks those of most batches.
@@ -52,7 +52,7 @@ func mostSown(weeks map[string][]germination.Week) []string {
 
 // weekChart draws emergence over temperature. Weeks are placed at their Mondays;
 // temperatures of a chamber and of the house are never one line.
-func weekChart(r *report.Report, year int, crop string, rows []germination.Week) Spec {
+func weekChart(r *report.Report, name string, year int, crop string, rows []germination.Week) Spec {
 	up := Series{}
 	temps := map[string]*Series{}
 	rests := 0
@@ -76,7 +76,7 @@ func weekChart(r *report.Report, year int, crop string, rows []germination.Week)
 			beside.Series = append(beside.Series, *temps[place])
 		}
 	}
-	h := Head{Name: season("weeks", year, crop), Title: fmt.Sprintf("Emergence of %s by week of sowing, %d", crop, year)}
+	h := Head{Name: name, Title: fmt.Sprintf("Emergence of %s by week of sowing, %d", crop, year)}
 	h.Label = fmt.Sprintf("%s. %s", h.Title, sayWeeks(rows))
 	return Lines(h, []Series{up}, Axis{Name: "cells with a seedling", Percent: true}, beside)
 }
