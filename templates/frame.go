@@ -27,6 +27,7 @@ type shell struct {
 	Level             string // of the ranges, in 100
 	AsOf              string
 	Before, After     *navLink
+	page              *pen
 }
 
 // navGroup is a headed part of the contents.
@@ -56,7 +57,7 @@ func (s *site) frame(p *page, view any) shell {
 		Title: sp.title, Farm: s.farm(), Root: p.root, Home: p.root + "index.html", Class: bodyClass(sp),
 		Heading: template.HTML(template.HTMLEscapeString(sp.title)), Top: s.topLinks(p), Seasons: s.seasonLinks(p), Contents: s.contents(p),
 		Banner: s.banner(p), ByCrop: p.byCrop, Method: p.root + "method.html",
-		Level: words.Fixed(100*s.r.Book.Settings.Confidence, 0), AsOf: words.LongDate(s.r.Batches.Today),
+		Level: words.Fixed(100*s.r.Book.Settings.Confidence, 0), AsOf: words.LongDate(s.r.Batches.Today), page: &s.out,
 	}
 	if h, ok := view.(headed); ok {
 		sh.Heading, sh.Lead = h.head()
@@ -158,37 +159,36 @@ func currentOf(sp, here spec) string {
 	return ""
 }
 
-// Lists of links are written here, not link by link through html/template: every page
-// has them.
+// Lists of links are written here, straight into the page as rows are, not link by link
+// through html/template: every page has them.
 
-// TopList is the links above each page.
-func (sh shell) TopList() template.HTML { return linkList(sh.Top) }
+// TopList writes the links above each page.
+func (sh shell) TopList() template.HTML { return sh.page.links(sh.Top) }
 
-// SeasonList is the links to the same page of each season.
-func (sh shell) SeasonList() template.HTML { return linkList(sh.Seasons) }
+// SeasonList writes the links to the same page of each season.
+func (sh shell) SeasonList() template.HTML { return sh.page.links(sh.Seasons) }
 
-// ContentsList is the contents at the foot of each page.
+// ContentsList writes the contents at the foot of each page.
 func (sh shell) ContentsList() template.HTML {
-	var b strings.Builder
 	for _, g := range sh.Contents {
-		put(&b, "<div><h3>")
-		escape(&b, g.Title)
-		put(&b, "</h3><ul>", linkList(g.Links), "</ul></div>")
+		sh.page.put("<div><h3>")
+		sh.page.text(g.Title)
+		sh.page.put("</h3><ul>")
+		sh.page.links(g.Links)
+		sh.page.put("</ul></div>")
 	}
-	return template.HTML(b.String())
+	return ""
 }
 
-// linkList is links as the items of a list.
-func linkList(links []navLink) template.HTML {
-	var b strings.Builder
+// links writes links as the items of a list, and leaves nothing for html/template.
+func (w *pen) links(links []navLink) template.HTML {
 	for _, l := range links {
-		b.WriteString(`<li><a href="`)
-		escape(&b, l.Href)
-		b.WriteByte('"')
-		attribute(&b, "aria-current", l.Current)
-		b.WriteByte('>')
-		escape(&b, l.Label)
-		b.WriteString("</a></li>")
+		w.put("<li><a")
+		w.attribute("href", l.Href)
+		w.attribute("aria-current", l.Current)
+		w.put(">")
+		w.text(l.Label)
+		w.put("</a></li>")
 	}
-	return template.HTML(b.String())
+	return ""
 }

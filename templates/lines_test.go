@@ -1,8 +1,6 @@
 package templates
 
 import (
-	"html/template"
-	"slices"
 	"strings"
 	"testing"
 )
@@ -10,7 +8,6 @@ import (
 // Up to the limit a batch's story tells every row of its logs; beyond it how many more
 // there are and where they stand.
 func TestLinesOfAStory(t *testing.T) {
-	row := template.HTML("row &amp;")
 	for n, want := range map[int]string{
 		0:               "",
 		1:               "Row &amp;.",
@@ -19,7 +16,7 @@ func TestLinesOfAStory(t *testing.T) {
 		mostLines + 1:   "Row &amp;" + strings.Repeat("; row &amp;", mostLines-1) + "; and 1 more; all are in the log.",
 		mostLines + 999: "Row &amp;" + strings.Repeat("; row &amp;", mostLines-1) + "; and 999 more; all are in the log.",
 	} {
-		if got := lineList(slices.Repeat([]template.HTML{row}, n)); string(got) != want {
+		if got := written(func(w *pen) { w.lineList(n, func(int) { w.put("row &amp;") }) }); got != want {
 			t.Errorf("%d lines: %.40s ... %s", n, got, got[max(0, len(got)-60):])
 		}
 	}

@@ -103,7 +103,7 @@ func (p *page) inputsTable(inputs []records.Input) *table {
 
 // namesTable lists the figures that a note may place.
 func (p *page) namesTable() *table {
-	t := &table{ID: p.id("table-names"), Caption: "What a note may place", Columns: plain("Name", "Shows")}
+	t := &table{ID: p.id("table-names"), Caption: "What a note may place", Columns: plain("Name", "Shows"), page: &p.out}
 	for _, f := range namedFigures {
 		t.add(say("<code>%s</code>", f.Name), f.Shows)
 	}

@@ -157,11 +157,12 @@ func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, ente
 		if words := strings.TrimSpace(string(block.Lines().Value(source))); words != "" && i == 0 {
 			f.Caption = markup(name(words))
 		}
-		var figure bytes.Buffer
-		if err := pages.ExecuteTemplate(&figure, "figure", f); err != nil {
+		s := n.page.site
+		figure, err := s.written(func() error { return pages.ExecuteTemplate(&s.out, "figure", f) })
+		if err != nil {
 			return ast.WalkStop, err
 		}
-		if _, err := w.Write(n.page.site.inSheets(figure.Bytes())); err != nil {
+		if _, err := w.Write(s.inSheets(figure)); err != nil {
 			return ast.WalkStop, err
 		}
 	}

@@ -37,6 +37,15 @@ func (w *pen) text(s string) {
 	}
 }
 
+// attribute writes an attribute that has a value.
+func (w *pen) attribute(name, value string) {
+	if value != "" {
+		w.put(" ", name, `="`)
+		w.text(value)
+		w.put(`"`)
+	}
+}
+
 // name writes a name set apart from the sentence around it, as say writes one.
 func (w *pen) name(s string) {
 	w.put("<bdi>")

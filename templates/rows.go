@@ -20,6 +20,7 @@ type rows struct {
 	Notes   []template.HTML
 	Data    string // address of the data file; empty: none
 	File    string // its name
+	page    *pen   // of the page that it is written into
 }
 
 // col is a column: Width the class of its width, Class that of its cells (n a number,
@@ -49,7 +50,7 @@ type rowOf struct {
 // rows starts a table of a data file (cost for data/cost.csv; empty for none) with its
 // columns.
 func (p *page) rows(id, class string, caption template.HTML, file string, cols ...col) *rows {
-	t := &rows{ID: p.id("rows-" + id), Class: class, Caption: caption, Cols: cols}
+	t := &rows{ID: p.id("rows-" + id), Class: class, Caption: caption, Cols: cols, page: &p.out}
 	if file != "" && !p.single {
 		t.File = file + ".csv"
 		t.Data = p.href("data/" + t.File)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"traybook/report/words"
@@ -168,6 +169,9 @@ func stopped(s string) string {
 
 // capital writes the first letter large, of a crop too, whose name may begin with any: é.
 func capital(s string) string {
-	_, size := utf8.DecodeRuneInString(s)
-	return strings.ToUpper(s[:size]) + s[size:]
+	first, size := utf8.DecodeRuneInString(s)
+	if large := unicode.ToUpper(first); large != first {
+		return string(large) + s[size:]
+	}
+	return s
 }

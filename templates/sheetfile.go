@@ -1,7 +1,6 @@
 package templates
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"encoding/base64"
 	"html/template"
@@ -29,7 +28,6 @@ func SheetFile(r *report.Report, since records.Date) (Sheets, error) {
 	sum := sha256.Sum256(style)
 	v.Policy = "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'; base-uri 'none'; form-action 'none'"
 	v.Style = template.HTML("<style>") + template.HTML(style) + "</style>"
-	var out bytes.Buffer
-	err = pages.ExecuteTemplate(&out, "sheetfile.html", v)
-	return Sheets{s.inSheets(out.Bytes()), v.Batches, len(v.Labels)}, err
+	out, err := s.written(func() error { return pages.ExecuteTemplate(&s.out, "sheetfile.html", v) })
+	return Sheets{s.inSheets(out), v.Batches, len(v.Labels)}, err
 }

@@ -35,18 +35,19 @@ func Single(r *report.Report, charts Charts) (File, error) {
 	if p.err != nil {
 		return File{}, fmt.Errorf("page %s: %w", sp.path, p.err)
 	}
-	var text, out bytes.Buffer
-	if err := pages.ExecuteTemplate(&text, "index.html", view); err != nil {
+	text, err := s.written(func() error { return pages.ExecuteTemplate(&s.out, "index.html", view) })
+	if err != nil {
 		return File{}, fmt.Errorf("page %s: %w", sp.path, err)
 	}
 	style, err := files.ReadFile("static/site.css")
 	if err != nil {
 		return File{}, err
 	}
-	one := single{shell: s.frame(p, view), Main: template.HTML(text.String()), Style: template.CSS(append(style, s.paper()...))}
+	one := single{shell: s.frame(p, view), Main: template.HTML(text), Style: template.CSS(append(style, s.paper()...))}
 	one.Seasons, one.Top, one.Contents = nil, nil, nil
 	sum := sha256.Sum256([]byte(one.Style))
 	one.Policy = "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
+	var out bytes.Buffer
 	if err := pages.ExecuteTemplate(&out, "single.html", one); err != nil {
 		return File{}, fmt.Errorf("page %s: %w", sp.path, err)
 	}

@@ -119,19 +119,29 @@ type longEnded interface {
 func (s *site) write(p *page, view any) ([]byte, error) {
 	sp := p.spec
 	sh := s.frame(p, view)
-	s.out.out = s.out.out[:0]
-	for _, part := range []struct {
-		template string
-		view     any
-	}{{"shell-top", sh}, {sp.name + ".html", view}, {"shell-end", sh}} {
-		if err := pages.ExecuteTemplate(&s.out, part.template, part.view); err != nil {
-			return nil, fmt.Errorf("page %s: %w", sp.path, err)
+	return s.written(func() error {
+		for _, part := range []struct {
+			template string
+			view     any
+		}{{"shell-top", sh}, {sp.name + ".html", view}, {"shell-end", sh}} {
+			if err := pages.ExecuteTemplate(&s.out, part.template, part.view); err != nil {
+				return fmt.Errorf("page %s: %w", sp.path, err)
+			}
+			if of, ok := part.view.(longEnded); ok {
+				of.writeEnd(&s.out)
+			}
 		}
-		if of, ok := part.view.(longEnded); ok {
-			of.writeEnd(&s.out)
-		}
-	}
-	return slices.Clone(s.out.out), nil
+		return nil
+	})
+}
+
+// written is what is written into the page by some of its parts, which it does not keep.
+func (s *site) written(write func() error) ([]byte, error) {
+	from := len(s.out.out)
+	err := write()
+	html := slices.Clone(s.out.out[from:])
+	s.out.out = s.out.out[:from]
+	return html, err
 }
 
 // banner says on each page that rows were left out.

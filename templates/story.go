@@ -10,8 +10,7 @@ import (
 type teller struct {
 	*page
 	*pen
-	lines inPieces // of the rows of a log, as they are told
-	life  draw.Life
+	life draw.Life
 }
 
 // telling writes a sentence about a batch, or nothing where there is nothing to say.

@@ -1,29 +1,22 @@
 package templates
 
 import (
-	"html/template"
-	"strings"
-
 	"traybook/records"
 	"traybook/report"
-	"traybook/report/words"
 )
 
-// What a story tells of the rows of the logs, one row a line. Each kind of row writes its
-// lines into t.lines.
+// What a story tells of the rows of the logs, one row a line.
 
 // countWords tells the counts that are used.
 func (t *teller) countWords(b *report.Record) {
-	for i := range b.Counts.Rows {
+	t.lineList(len(b.Counts.Rows), func(i int) {
 		c := &b.Counts.Rows[i]
-		t.lines.countLine(b, c, t.r.Book.Said(c))
-		t.lines.cut()
-	}
-	t.html(lineList(t.lines.pieces()))
+		t.countLine(b, c, t.r.Book.Said(c))
+	})
 }
 
 // countLine is one count: day, tray, what was up or empty, what was lost.
-func (w *inPieces) countLine(b *report.Record, c *records.Count, said records.Said) {
+func (w *pen) countLine(b *report.Record, c *records.Count, said records.Said) {
 	w.put("day ")
 	w.whole(int(c.Date - b.Sown))
 	if c.Tray.Known {
@@ -45,7 +38,7 @@ func (w *inPieces) countLine(b *report.Record, c *records.Count, said records.Sa
 }
 
 // counted is what was up or empty of how many cells.
-func (w *inPieces) counted(c *records.Count) {
+func (w *pen) counted(c *records.Count) {
 	switch {
 	case c.Emerged.Known:
 		w.put(": ")
@@ -65,7 +58,7 @@ func (w *inPieces) counted(c *records.Count) {
 }
 
 // remark is the note of a row, at the end of its line.
-func (w *inPieces) remark(note string) {
+func (w *pen) remark(note string) {
 	if note != "" {
 		w.put(" ")
 		w.note(note)
@@ -84,16 +77,12 @@ func (t *teller) countRemark(b *report.Record) {
 
 // lookWords tells the looks at a batch's quality.
 func (t *teller) lookWords(b *report.Record) {
-	for _, s := range b.Looks {
-		t.lines.lookLine(b, s)
-		t.lines.cut()
-	}
-	t.html(lineList(t.lines.pieces()))
+	t.lineList(len(b.Looks), func(i int) { t.lookLine(b, b.Looks[i]) })
 }
 
 // lookLine is one look: day, how late, and how many were fit, in whichever way it was
 // written.
-func (w *inPieces) lookLine(b *report.Record, s *records.Score) {
+func (w *pen) lookLine(b *report.Record, s *records.Score) {
 	w.put("day ")
 	w.whole(int(s.Date - b.Sown))
 	w.put(": ")
@@ -114,7 +103,7 @@ func (w *inPieces) lookLine(b *report.Record, s *records.Score) {
 }
 
 // scores writes the plants at each score: 2 at 1, 7 at 3.
-func (w *inPieces) scores(s *records.Score) {
+func (w *pen) scores(s *records.Score) {
 	between := ""
 	for i, n := range s.S {
 		if n.Known && n.Value > 0 {
@@ -129,19 +118,21 @@ func (w *inPieces) scores(s *records.Score) {
 
 // outWords tells what left the house, from sowings.csv or from out.csv.
 func (t *teller) outWords(b *report.Record) {
+	outs, first := t.outs.Of(b.Nth), 0
 	if b.SetOut.Known() || b.PlantsOut.Known {
-		t.lines.setOutLine(b)
-		t.lines.cut()
+		first = 1
 	}
-	for _, o := range t.outs.Of(b.Nth) {
-		t.outLine(o)
-		t.lines.cut()
-	}
-	t.html(lineList(t.lines.pieces()))
+	t.lineList(first+len(outs), func(i int) {
+		if i < first {
+			t.setOutLine(b)
+		} else {
+			t.outLine(outs[i-first])
+		}
+	})
 }
 
 // setOutLine is what sowings.csv tells of setting out.
-func (w *inPieces) setOutLine(b *report.Record) {
+func (w *pen) setOutLine(b *report.Record) {
 	w.put("set out on ")
 	w.date(b.SetOut)
 	if b.PlantsOut.Known {
@@ -157,7 +148,7 @@ func (w *inPieces) setOutLine(b *report.Record) {
 
 // outLine is one row of out.csv.
 func (t *teller) outLine(o *records.Out) {
-	w := &t.lines
+	w := t.pen
 	w.date(o.Date)
 	w.put(": ")
 	w.plural(float64(o.Plants), "plant", "plants")
@@ -176,19 +167,26 @@ func (t *teller) outLine(o *records.Out) {
 // mostLines is how many rows of a log a batch's story tells: more are no story.
 const mostLines = 200
 
-// lineList sets lines after one another, the first mostLines; nothing of no lines.
-func lineList(lines []template.HTML) template.HTML {
-	if len(lines) == 0 {
-		return ""
+// lineList sets n lines after one another, the first mostLines; nothing of no lines. What
+// writes a line begins with a digit or a word of ours.
+func (w *pen) lineList(n int, line func(i int)) {
+	if n == 0 {
+		return
 	}
-	var b strings.Builder
-	put(&b, upper(lines[0]))
-	for _, l := range lines[1:min(len(lines), mostLines)] {
-		put(&b, "; ", l)
+	from := len(w.out)
+	for i := range min(n, mostLines) {
+		if i > 0 {
+			w.put("; ")
+		}
+		line(i)
 	}
-	if more := len(lines) - mostLines; more > 0 {
-		b.WriteString("; and " + words.Whole(more) + " more; all are in the log")
+	if first := &w.out[from]; 'a' <= *first && *first <= 'z' {
+		*first -= 'a' - 'A'
 	}
-	b.WriteByte('.')
-	return template.HTML(b.String())
+	if more := n - mostLines; more > 0 {
+		w.put("; and ")
+		w.whole(more)
+		w.put(" more; all are in the log")
+	}
+	w.put(".")
 }

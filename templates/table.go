@@ -17,6 +17,7 @@ type table struct {
 	Data    string // address of the data file; empty: none
 	File    string // its name
 	Summed  bool   // the data file holds the rows that the table adds up
+	page    *pen   // of the page that it is written into
 }
 
 // column is a column's head; Num sets it to the right, Wide leaves it out on a
@@ -62,7 +63,7 @@ func columns(num bool, heads []string) []column {
 // table starts a table that shows what stands in a data file: cost for
 // data/cost.csv, empty for none. Its id is unique on the page.
 func (p *page) table(id string, caption template.HTML, file string, heads ...[]column) *table {
-	t := &table{ID: p.id("table-" + id), Caption: caption}
+	t := &table{ID: p.id("table-" + id), Caption: caption, page: &p.out}
 	if file != "" && !p.single {
 		t.File = file + ".csv"
 		t.Data = p.href("data/" + t.File)
