@@ -36,9 +36,21 @@ func (c Cell) Empty() bool { return c.kind == empty }
 // exponent, no rounding.
 func (c Cell) String() string {
 	if c.kind == number {
-		return strconv.FormatFloat(c.number, 'f', -1, 64)
+		return string(c.appendNumber(nil))
 	}
 	return c.text
+}
+
+// appendNumber writes the number of a cell that holds one. Most are whole: those that a
+// float64 holds to the last digit have a shorter way to the same text.
+func (c Cell) appendNumber(out []byte) []byte {
+	if c.kind != number {
+		return out
+	}
+	if whole := int64(c.number); float64(whole) == c.number && -1<<53 < whole && whole < 1<<53 {
+		return strconv.AppendInt(out, whole, 10)
+	}
+	return strconv.AppendFloat(out, c.number, 'f', -1, 64)
 }
 
 // formula are the signs with which a spreadsheet begins a formula, or takes a cell apart;
@@ -50,13 +62,13 @@ func firstRune(s string) rune {
 	return r
 }
 
-// csv writes the cell guarded: text that a spreadsheet would take for a formula
-// gets a leading apostrophe.
-func (c Cell) csv() string {
+// guarded is the text of a cell as it is written: one that a spreadsheet would take for a
+// formula gets a leading apostrophe.
+func (c Cell) guarded() string {
 	if c.kind == text && strings.ContainsRune(formula, firstRune(c.text)) {
 		return "'" + c.text
 	}
-	return c.String()
+	return c.text
 }
 
 // compare orders cells: empty first, numbers as numbers, text by bytes.

@@ -6,6 +6,7 @@ import (
 	"os"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -76,9 +77,21 @@ func TestCells(t *testing.T) {
 		{date(0), ""},
 	}
 	for _, tt := range tests {
-		if got := tt.cell.csv(); got != tt.want {
+		if got := newLine(1).of([]Cell{tt.cell}); got[0] != tt.want {
 			t.Errorf("got %q, want %q", got, tt.want)
 		}
+	}
+}
+
+// A number is written as strconv writes it in full, whole or not, and beside others.
+func TestNumbersInFull(t *testing.T) {
+	var row []Cell
+	var want []string
+	for _, v := range []float64{0, 1, -1, 0.1, -2.5, 1e15, 1<<53 - 1, 1 << 53, 1<<53 + 2, -(1 << 53), 1e22, 1e300, 5e-324, math.Inf(1), math.Inf(-1), math.NaN()} {
+		row, want = append(row, num(v), str("text")), append(want, strconv.FormatFloat(v, 'f', -1, 64), "text")
+	}
+	if got := newLine(len(row)).of(row); !slices.Equal(got, want) {
+		t.Errorf("got %q, want %q", got, want)
 	}
 }
 

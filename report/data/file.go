@@ -41,17 +41,50 @@ func (f File) CSV() ([]byte, error) {
 	if err := w.Write(f.Columns); err != nil {
 		return nil, err
 	}
-	line := make([]string, len(f.Columns))
+	line, done := newLine(len(f.Columns)), 0
 	for row := range f.Rows() {
-		for i, c := range row {
-			line[i] = c.csv()
-		}
-		if err := w.Write(line); err != nil {
+		if err := w.Write(line.of(row)); err != nil {
 			return nil, err
+		}
+		if done++; done == tellingRows {
+			w.Flush()
+			b.Grow(b.Len() / tellingRows * (f.Len - done) * 17 / 16)
 		}
 	}
 	w.Flush()
 	return b.Bytes(), w.Error()
+}
+
+// tellingRows is how many rows tell how long a file will be: memory for the rest, and a
+// sixteenth more, is then taken at once and not again and again as the file grows.
+const tellingRows = 64
+
+// line is the cells of a row as they are written. All numbers of a row share one string.
+type line struct {
+	cells   []string
+	numbers []byte
+	ends    []int // of the numbers, by cell
+}
+
+func newLine(columns int) *line { return &line{cells: make([]string, columns), ends: make([]int, columns)} }
+
+// of is the row as text, in a slice that the next row takes over.
+func (l *line) of(row []Cell) []string {
+	l.numbers = l.numbers[:0]
+	for i, c := range row {
+		l.numbers = c.appendNumber(l.numbers)
+		l.ends[i] = len(l.numbers)
+	}
+	numbers, from := string(l.numbers), 0
+	for i, c := range row {
+		if c.kind == number {
+			l.cells[i] = numbers[from:l.ends[i]]
+		} else {
+			l.cells[i] = c.guarded()
+		}
+		from = l.ends[i]
+	}
+	return l.cells
 }
 
 // column is a name and what stands under it.
