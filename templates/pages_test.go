@@ -151,3 +151,24 @@ func BenchmarkPages(b *testing.B) {
 		}
 	}
 }
+
+// Memory of a page that is said to be written is taken by those after it, and by nothing
+// else: whoever writes page after page gets the same as who keeps them all.
+func TestPagesInTheMemoryOfOthers(t *testing.T) {
+	kept := buildOf(t, houseReport(t), nil).pages
+	n := 0
+	for f, err := range Pages(houseReport(t), nil) {
+		if err != nil {
+			t.Fatal(err)
+		}
+		if string(f.Body) != kept[f.Path] {
+			t.Errorf("%s differs", f.Path)
+		}
+		clear(f.Body)
+		f.Written()
+		n++
+	}
+	if n != len(kept) {
+		t.Errorf("%d pages, %d kept", n, len(kept))
+	}
+}

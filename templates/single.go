@@ -51,5 +51,5 @@ func Single(r *report.Report, charts Charts) (File, error) {
 	if err := pages.ExecuteTemplate(&out, "single.html", one); err != nil {
 		return File{}, fmt.Errorf("page %s: %w", sp.path, err)
 	}
-	return File{SingleFile, s.inSheets(out.Bytes())}, nil
+	return File{Path: SingleFile, Body: s.inSheets(out.Bytes())}, nil
 }

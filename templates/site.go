@@ -26,6 +26,7 @@ type site struct {
 	cropAt    map[cropSeason]string    // paths of the crops' records
 	seasons   map[int][]*report.Record // batches by season, in order
 	out       pen                      // the page being written
+	spare     spare                    // memory for pages; nil: each takes its own
 	nav       navigation
 	kinds     map[int][]string     // of tray, by season, as they are asked for
 	anchors   anchors              // of the batches
@@ -102,7 +103,7 @@ func (s *site) render(sp spec, yield func(File) bool) (more bool, err error) {
 			of = newPage(s, x.spec)
 		}
 		body, err := s.write(of, x.view)
-		if err != nil || !yield(File{x.spec.path, body}) {
+		if err != nil || !yield(File{x.spec.path, body, s.spare}) {
 			return false, err
 		}
 	}
@@ -139,7 +140,7 @@ func (s *site) write(p *page, view any) ([]byte, error) {
 func (s *site) written(write func() error) ([]byte, error) {
 	from := len(s.out.out)
 	err := write()
-	html := slices.Clone(s.out.out[from:])
+	html := s.spare.copyOf(s.out.out[from:])
 	s.out.out = s.out.out[:from]
 	return html, err
 }
