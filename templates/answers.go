@@ -5,7 +5,6 @@ import (
 	"html/template"
 	"slices"
 
-	"traybook/report/batch"
 	"traybook/report/germination"
 )
 
@@ -18,8 +17,8 @@ func (p *page) moreOn(path, label string) template.HTML {
 }
 
 // emergenceOf are the groups of a season that were counted, the lowest first.
-func (p *page) emergenceOf(season int) []germination.Emergence {
-	out := batch.Filter(p.r.Germination.Emergence, func(e germination.Emergence) bool { return e.Season == season && e.Share.Known })
-	slices.SortStableFunc(out, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
+func (p *page) emergenceOf(season int) []*germination.Emergence {
+	out := picked(p.r.Germination.Emergence, func(e *germination.Emergence) bool { return e.Season == season && e.Share.Known })
+	slices.SortStableFunc(out, func(a, b *germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
 	return out
 }

@@ -61,12 +61,25 @@ func orDash(s string) string {
 	return s
 }
 
-// crop links to the records of a crop in a season.
-func (p *page) crop(season int, crop string) template.HTML {
-	if at, ok := p.cropAt[cropSeason{crop, season}]; ok {
-		return p.to(at, name(crop))
+// writeCrop links to the records of a crop in a season.
+func (p *page) writeCrop(w *pen, season int, crop string) {
+	at, ok := p.cropAt[cropSeason{crop, season}]
+	if !ok || !p.paths[at] || p.single {
+		w.name(crop)
+		return
 	}
-	return markup(name(crop))
+	w.put(`<a href="`, p.root)
+	w.text(at)
+	w.put(`">`)
+	w.name(crop)
+	w.put("</a>")
+}
+
+// crop is that in a sentence.
+func (p *page) crop(season int, crop string) template.HTML {
+	w := pen{out: make([]byte, 0, linkBytes)}
+	p.writeCrop(&w, season, crop)
+	return template.HTML(w.out)
 }
 
 // leftOutNote says under a table that rows of its logs were left out.

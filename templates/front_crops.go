@@ -165,7 +165,7 @@ func (l cropLine) countedOf() template.HTML {
 // addCrop adds a crop's row.
 func (p *page) addCrop(t *rows, l cropLine, season int, axis draw.Axis, of partsAxis) {
 	marks := []draw.Mark{draw.Before(l.before), draw.Range(l.up.Low, l.up.High), draw.Dot(draw.Crop, l.up.Share, l.few)}
-	cells := []any{p.crop(season, l.crop), toldShare(l.up.Rate, axis.Row(marks...))}
+	cells := []any{p.crop(season, l.crop), toldShare(l.up.Rate, axis, marks...)}
 	if of.shown {
 		cost := say("<b>%s</b>", words.None)
 		if parts := p.cropPartsOf(l.cost); parts != nil {

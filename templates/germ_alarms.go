@@ -121,7 +121,7 @@ func (p *page) climateRows() *rows {
 			if i == 0 {
 				head = say(`<span class="v">%s</span> %s`, name(crop), p.bandWords(c.Band))
 			}
-			t.add("", "", head, toldShare(c.Rate, axis.Row(draw.Range(c.Low, c.High), draw.Dot(draw.Crop, c.Share, false))), words.Whole(c.Batches))
+			t.add("", "", head, toldShare(c.Rate, axis, draw.Range(c.Low, c.High), draw.Dot(draw.Crop, c.Share, false)), words.Whole(c.Batches))
 		}
 	}
 	return t

@@ -95,37 +95,43 @@ func sides(d germination.Difference) template.HTML {
 	return say(`%s<span class="soft"> / %s</span>`, words.Whole(d.Batches), words.Whole(d.OtherBatches))
 }
 
-// groupRows is what came up of each crop and, indented, of its varieties by tray. Crops of
-// too few batches stand below a line. Within a crop the order is that of the figures, so a
-// variety in two trays stands in two rows beside each other.
+// groupRows is what came up of each crop and, indented, of its varieties by tray, as
+// cropTable sets them out. Only a crop has a tick of the season before: its varieties and
+// trays often were others then.
 func (p *page) groupRows(season int) *rows {
-	crops := batch.Filter(p.r.Germination.Crops, func(e germination.Emergence) bool { return e.Season == season && e.Share.Known })
-	slices.SortStableFunc(crops, func(a, b germination.Emergence) int { return cmp.Compare(a.Share.Value, b.Share.Value) })
-	groups := p.emergenceOf(season)
-	_, of := batch.GroupBy(groups, func(e germination.Emergence) string { return e.Crop })
-	lowest := 1.0
-	for _, e := range groups {
-		if !e.Few() {
-			lowest = min(lowest, e.Low.Or(e.Share.Value))
-		}
-		lowest = min(lowest, e.Share.Value)
+	var crops, groups []groupRate
+	counted := p.emergenceOf(season)
+	ofCrop := map[string]int{}
+	for _, e := range counted {
+		ofCrop[e.Crop]++
 	}
-	axis := draw.Shares(p.id("ge"), lowest)
+	before := map[string]rate.Num{}
+	for _, e := range picked(p.r.Germination.Crops, func(e *germination.Emergence) bool { return e.Season == season && e.Share.Known }) {
+		before[e.Crop] = p.cropBefore(*e)
+		crops = append(crops, groupRate{&e.Group, &e.Rate, before[e.Crop], func(w *inPieces) { w.countedOf(e.N, e.Batches, e.Batches) }})
+	}
+	for _, e := range counted {
+		g := groupRate{&e.Group, &e.Rate, rate.Num{}, func(w *inPieces) { w.countedOf(e.N, e.Batches, e.Batches+e.LeftOut) }}
+		if ofCrop[e.Crop] == 1 { // it stands for its crop
+			g.before = before[e.Crop]
+		}
+		groups = append(groups, g)
+	}
+	axis := draw.Shares(p.id("ge"), lowestShare(groups))
 	t := p.rows("emergence", "germ", p.groupCaption(season), "emergence", col{Width: "c-name3", Head: "Crop, variety, tray"},
-		col{Class: "st", Head: "Came up, %", Axis: axis.Head()}, col{Width: "c-n2", Class: "n", Head: "Cells"}, col{Width: "c-n2", Class: "n", Head: "Batches"})
+		col{Class: "st", Head: "Came up, %", Axis: axis.Head()}, number("Cells"), number("Batches"))
 	t.Title = "What came up, by variety and tray"
-	for _, few := range []bool{false, true} {
-		for i, crop := range batch.Filter(crops, func(e germination.Emergence) bool { return e.Few() == few }) {
-			sub := template.HTML("")
-			if few && i == 0 {
-				sub = fewLine("Sown")
-			}
-			t.under(sub, "")
-			t.of(crop.Crop)
-			p.addCropGroup(t, axis, crop, of[crop.Crop])
-		}
-	}
+	p.cropTable(t, axis, "Sown", crops, groups)
 	return t
+}
+
+// countedOf writes two cells: of how many cells looked at, and how many batches were counted,
+// of how many sown. Batches that were counted too early or not at all are those left out.
+func (w *inPieces) countedOf(cells float64, batches, of int) {
+	w.rounded(cells)
+	w.cut()
+	w.outOf(batches, of)
+	w.cut()
 }
 
 // groupCaption is the key to the marks; only kinds of tray that the season used are in it.
@@ -155,25 +161,6 @@ func (p *page) kindsOf(season int) []string {
 	return out
 }
 
-// addCropGroup adds a crop and its groups; a crop of one group is one row. Only the crop
-// has a tick of the season before: its varieties and trays often were others then.
-func (p *page) addCropGroup(t *rows, axis draw.Axis, crop germination.Emergence, groups []germination.Emergence) {
-	before := p.cropBefore(crop)
-	marks := []draw.Mark{draw.Before(before), draw.Range(crop.Low, crop.High), draw.Dot(draw.Crop, crop.Share, crop.Few())}
-	if len(groups) == 1 {
-		g := groups[0]
-		k := draw.KindOf(g.Kind)
-		t.add("", "crop one", say(`<span class="v">%s %s</span> %s`, p.crop(crop.Season, crop.Crop), name(g.Variety), trayMark(g.Group)),
-			toldShare(g.Rate, axis.Row(draw.Before(before), draw.Range(g.Low, g.High), draw.Dot(k, g.Share, g.Few()))), words.Whole(g.N), countedOf(g))
-		return
-	}
-	t.add("", "crop", p.crop(crop.Season, crop.Crop), toldShare(crop.Rate, axis.Row(marks...)), words.Whole(crop.N), words.Whole(crop.Batches))
-	for _, g := range groups {
-		t.add("", "var", say(`<span class="v">%s</span> %s`, name(g.Variety), trayMark(g.Group)),
-			toldShare(g.Rate, axis.Row(draw.Range(g.Low, g.High), draw.Dot(draw.KindOf(g.Kind), g.Share, g.Few()))), words.Whole(g.N), countedOf(g))
-	}
-}
-
 // cropBefore is a crop's share in the season before.
 func (p *page) cropBefore(crop germination.Emergence) rate.Num {
 	before := p.before(crop.Season)
@@ -183,19 +170,4 @@ func (p *page) cropBefore(crop germination.Emergence) rate.Num {
 		}
 	}
 	return rate.Num{}
-}
-
-// trayMark is a kind of tray and its cells: the shape of the kind and 128, with the
-// kind's word for a reader.
-func trayMark(g batch.Group) template.HTML {
-	return say(`<span class="tr">%s%s <span class="kw">%s</span></span>`, draw.Key(draw.KindOf(g.Kind)), cellsText(g), name(orDash(g.Kind)))
-}
-
-// countedOf is how many batches were counted, of how many sown. Batches that were counted
-// too early or not at all are those left out.
-func countedOf(e germination.Emergence) template.HTML {
-	if e.LeftOut == 0 {
-		return markup(words.Whole(e.Batches))
-	}
-	return say(`%s<span class="soft"> of %s</span>`, words.Whole(e.Batches), words.Whole(e.Batches+e.LeftOut))
 }

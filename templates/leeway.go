@@ -106,8 +106,8 @@ func (p *page) leewayRows() *rows {
 	for _, kind := range p.leewayKinds("") {
 		t.under(kindMark(kind), "")
 		for _, l := range p.leewayOf("", kind) {
-			drawing := axis.Row(draw.Range(l.Low, l.High), draw.Dot(draw.KindOf(kind), l.Share, l.Few()))
-			t.add("", "", capital(words.DaysLate(l.DaysLate)), toldShare(l.Rate, drawing), words.Whole(l.N), words.Whole(l.Batches))
+			told := toldShare(l.Rate, axis, draw.Range(l.Low, l.High), draw.Dot(draw.KindOf(kind), l.Share, l.Few()))
+			t.add("", "", capital(words.DaysLate(l.DaysLate)), told, words.Whole(l.N), words.Whole(l.Batches))
 		}
 	}
 	return t

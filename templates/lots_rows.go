@@ -56,14 +56,14 @@ func minimumNote(lots []germination.Lot) template.HTML {
 func lotTold(l germination.Lot, axis draw.Axis) template.HTML {
 	switch {
 	case l.SeedRate.Known && l.Cluster:
-		return toldShare(seedRate(l), axis.Row(draw.Range(l.SeedLow, l.SeedHigh), draw.Dot(draw.Other, l.SeedRate, l.Few())))
+		return toldShare(seedRate(l), axis, draw.Range(l.SeedLow, l.SeedHigh), draw.Dot(draw.Other, l.SeedRate, l.Few()))
 	case l.SeedRate.Known:
 		allowed := draw.Mark(draw.Bar(l.Label.Value-l.Allowance.Value, l.Label.Value, "lo"))
 		marks := []draw.Mark{draw.Range(l.SeedLow, l.SeedHigh), draw.Packet(l.Label), draw.Dot(draw.Crop, l.SeedRate, l.Few())}
 		if l.Label.Known && l.Allowance.Known {
 			marks = append([]draw.Mark{allowed}, marks...)
 		}
-		return toldShare(seedRate(l), axis.Row(marks...))
+		return toldShare(seedRate(l), axis, marks...)
 	case l.Share.Known:
 		return told(words.Percent(l.Share.Value), "of cells", "")
 	}

@@ -1,9 +1,7 @@
 package templates
 
 import (
-	"cmp"
 	"html/template"
-	"slices"
 
 	"traybook/report"
 	"traybook/report/batch"
@@ -13,89 +11,8 @@ import (
 	"traybook/templates/draw"
 )
 
-// byShare puts the lower share first.
-func byShare(a, b rate.Rate) int { return cmp.Compare(a.Share.Value, b.Share.Value) }
-
-// groupRate is a rate of a group, or of a crop as a whole, with that of the season before,
-// and the cells that follow it in its row.
-type groupRate struct {
-	batch.Group
-	rate.Rate
-	before rate.Num
-	behind []any
-}
-
-// lowestShare is where an axis of groups begins: the ends of what can be judged, and the
-// shares of all. The interval of a group of few batches would reach far to the left and
-// press all others into a corner, so it is not asked.
-func lowestShare(groups []groupRate) float64 {
-	lowest := 1.0
-	for _, g := range groups {
-		lowest = min(lowest, g.Share.Or(1))
-		if !g.Few() {
-			lowest = min(lowest, g.Low.Or(1))
-		}
-	}
-	return lowest
-}
-
-// cropTable adds a crop and, indented, its groups, the lowest first; a crop of one group
-// is one row. Crops of too few batches stand below a line. Reading from the top finds the
-// worst first. The line parts what can be judged from what cannot, so that a single bad
-// batch does not lead the table.
-func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []groupRate) {
-	lowestFirst := func(a, b groupRate) int { return byShare(a.Rate, b.Rate) }
-	slices.SortStableFunc(crops, lowestFirst)
-	slices.SortStableFunc(groups, lowestFirst)
-	_, of := batch.GroupBy(groups, func(g groupRate) string { return g.Crop })
-	for _, below := range []bool{false, true} {
-		for i, crop := range batch.Filter(crops, func(c groupRate) bool { return c.Few() == below }) {
-			sub := template.HTML("")
-			if below && i == 0 {
-				sub = fewLine(done)
-			}
-			t.under(sub, "")
-			t.of(crop.Crop)
-			p.addCropRates(t, axis, crop, of[crop.Crop])
-		}
-	}
-}
-
-// addCropRates adds a crop and, where it has several, its groups. A crop of one group
-// would tell the same twice.
-func (p *page) addCropRates(t *rows, axis draw.Axis, crop groupRate, groups []groupRate) {
-	row := func(class string, k draw.Kind, label template.HTML, g groupRate) {
-		marks := []draw.Mark{draw.Before(g.before), draw.Range(g.Low, g.High), draw.Dot(k, g.Share, g.Few())}
-		t.add("", class, append([]any{label, toldShare(g.Rate, axis.Row(marks...))}, g.behind...)...)
-	}
-	link := p.crop(crop.Season, crop.Crop)
-	if len(groups) == 1 {
-		g := groups[0]
-		row("crop one", draw.KindOf(g.Kind), say(`<span class="v">%s %s</span> %s`, link, name(g.Variety), trayMark(g.Group)), g)
-		return
-	}
-	row("crop", draw.Crop, link, crop)
-	for _, g := range groups {
-		row("var", draw.KindOf(g.Kind), say(`<span class="v">%s</span> %s`, name(g.Variety), trayMark(g.Group)), g)
-	}
-}
-
-// ratesBefore are the shares of groups in the season before one, by the group as it is in
-// that one. A group that was not sown then has no tick, which is not the same as a share
-// of 0.
-func ratesBefore[T any](p *page, table []T, season int, of func(T) (batch.Group, rate.Rate)) map[batch.Group]rate.Num {
-	before, out := p.before(season), map[batch.Group]rate.Num{}
-	for _, row := range table {
-		if group, r := of(row); group.Season == before {
-			group.Season = season
-			out[group] = r.Share
-		}
-	}
-	return out
-}
-
-func ofQuality(q plants.Quality) (batch.Group, rate.Rate) { return q.Group, q.Rate }
-func ofUsable(u plants.Usable) (batch.Group, rate.Rate)   { return u.Group, u.Rate }
+func ofQuality(q *plants.Quality) (*batch.Group, *rate.Rate) { return &q.Group, &q.Rate }
+func ofUsable(u *plants.Usable) (*batch.Group, *rate.Rate)   { return &u.Group, &u.Rate }
 
 // qualityCrops and usableCrops are the crops of a season that have a rate.
 func (p *page) qualityCrops(season int) []cropRate {
@@ -107,10 +24,10 @@ func (p *page) usableCrops(season int) []cropRate {
 
 // cropRatesOf picks the crops of a season out of a table of either measure, each with its
 // rate.
-func cropRatesOf[T any](table []T, season int, of func(T) (batch.Group, rate.Rate)) (out []cropRate) {
-	for _, row := range table {
-		if g, r := of(row); g.Season == season && r.Share.Known {
-			out = append(out, cropRate{g.Crop, r})
+func cropRatesOf[T any](table []T, season int, of func(*T) (*batch.Group, *rate.Rate)) (out []cropRate) {
+	for i := range table {
+		if g, r := of(&table[i]); g.Season == season && r.Share.Known {
+			out = append(out, cropRate{g.Crop, *r})
 		}
 	}
 	return out
@@ -129,16 +46,17 @@ func (p *page) qualityRows(season int) *rows {
 	ramp := draw.Scores(p.id("gs"), unfit)
 	ratesOf := func(table []plants.Quality) (out []groupRate) {
 		before := ratesBefore(p, table, season, ofQuality)
-		for _, q := range table {
-			if q.Season != season || !q.Share.Known {
-				continue
-			}
-			g := groupRate{Group: q.Group, Rate: q.Rate, before: before[q.Group]}
-			if scored {
-				g.behind = append(g.behind, p.rampCell(ramp, q.S))
-			}
-			g.behind = append(g.behind, words.Whole(q.N), words.Whole(q.Batches))
-			out = append(out, g)
+		for _, q := range picked(table, func(q *plants.Quality) bool { return q.Season == season && q.Share.Known }) {
+			out = append(out, groupRate{&q.Group, &q.Rate, before[q.Group], func(w *inPieces) {
+				if scored {
+					p.writeRamp(&w.pen, ramp, q.S)
+					w.cut()
+				}
+				w.rounded(q.N)
+				w.cut()
+				w.whole(q.Batches)
+				w.cut()
+			}})
 		}
 		return out
 	}
@@ -171,20 +89,25 @@ func unfitShare(s [5]rate.Num, from int) (share float64, ok bool) {
 	return unfit / total, true
 }
 
-// rampCell draws the plants of a group by score, with the numbers for a reader. A drawing
+// writeRamp draws the plants of a group by score, with the numbers for a reader. A drawing
 // alone tells nothing to who hears the page, so the five numbers stand beside it, hidden
 // from sight.
-func (p *page) rampCell(axis draw.Axis, s [5]rate.Num) template.HTML {
+func (p *page) writeRamp(w *pen, axis draw.Axis, s [5]rate.Num) {
 	total := 0.0
-	parts := make([]string, len(s))
-	for i, n := range s {
+	for _, n := range s {
 		total += n.Or(0)
-		parts[i] = words.Whole(n.Or(0))
 	}
 	if !(total > 0) {
-		return `<span class="soft">not scored</span>`
+		w.put(`<span class="soft">not scored</span>`)
+		return
 	}
-	return say(`<span class="vh">%s</span>%s`, list(parts), axis.Row(draw.Ramp(s, p.r.Book.Settings.UsableFrom)))
+	w.put(`<span class="vh">`)
+	for i, n := range s {
+		w.put(between(i, len(s)))
+		w.rounded(n.Or(0))
+	}
+	w.put("</span>")
+	w.out = axis.AppendRow(w.out, draw.Ramp(s, p.r.Book.Settings.UsableFrom))
 }
 
 // qualityCaption says what is drawn; where plants were scored it is the key to the colours
@@ -222,10 +145,13 @@ func (p *page) marksNote(season int) template.HTML {
 func (p *page) usableRows(season int) *rows {
 	ratesOf := func(table []plants.Usable) (out []groupRate) {
 		before := ratesBefore(p, table, season, ofUsable)
-		for _, u := range table {
-			if u.Season == season && u.Share.Known {
-				out = append(out, groupRate{u.Group, u.Rate, before[u.Group], []any{words.Whole(u.N), enteredOf(u)}})
-			}
+		for _, u := range picked(table, func(u *plants.Usable) bool { return u.Season == season && u.Share.Known }) {
+			out = append(out, groupRate{&u.Group, &u.Rate, before[u.Group], func(w *inPieces) {
+				w.rounded(u.N)
+				w.cut()
+				w.outOf(u.Batches, u.Batches+u.LeftOut)
+				w.cut()
+			}})
 		}
 		return out
 	}
@@ -236,14 +162,6 @@ func (p *page) usableRows(season int) *rows {
 	t.Title = "Usable plants, by variety and tray"
 	p.cropTable(t, axis, "Sown", crops, groups)
 	return t
-}
-
-// enteredOf is how many batches enter a usable rate, of how many.
-func enteredOf(u plants.Usable) template.HTML {
-	if u.LeftOut == 0 {
-		return markup(words.Whole(u.Batches))
-	}
-	return say(`%s<span class="soft"> of %s</span>`, words.Whole(u.Batches), words.Whole(u.Batches+u.LeftOut))
 }
 
 // leftOutWords say which batches of a season enter no usable rate, and why. The reasons do

@@ -2,9 +2,7 @@ package templates
 
 import (
 	"html/template"
-
-	"traybook/report/rate"
-	"traybook/report/words"
+	"slices"
 )
 
 // rows is a table that tells each row's story in its row: names, a figure with its
@@ -83,6 +81,12 @@ func (t *rows) addCells(id, class string, cells []template.HTML) {
 	last.Rows = append(last.Rows, rowOf{ID: id, Class: class, Cells: cells})
 }
 
+// room makes room for so many rows more in the last group.
+func (t *rows) room(n int) {
+	last := &t.Groups[len(t.Groups)-1]
+	last.Rows = slices.Grow(last.Rows, n)
+}
+
 // note adds a remark under the table; an empty one is none.
 func (t *rows) note(words template.HTML) {
 	if words != "" {
@@ -109,19 +113,6 @@ func (t *rows) ClassOf(i int) string { return t.Cols[min(i, len(t.Cols)-1)].Clas
 // told is a figure, its range in grey, and the drawing of both.
 func told(value, rangeOf any, drawing template.HTML) template.HTML {
 	return say("<b>%s</b> <i>%s</i> %s", value, rangeOf, drawing)
-}
-
-// toldShare is a rate in percent with its range and drawing; a dash where there is
-// none, no range where too few batches stand behind it.
-func toldShare(r rate.Rate, drawing template.HTML) template.HTML {
-	if !r.Share.Known {
-		return say("<b>%s</b>", words.None)
-	}
-	var of template.HTML
-	if r.Low.Known && r.High.Known {
-		of = rangeText(r.Low, r.High, words.PercentNumber)
-	}
-	return told(words.Percent(r.Share.Value), of, drawing)
 }
 
 // dataLink links to data/NAME.csv; nothing in a review of one file.

@@ -63,7 +63,7 @@ func (p *page) sowRows() *rows {
 			t.of(crop)
 		}
 		t.add("", "", say(`<span class="v">%s %s</span> %s`, name(r.Crop), name(r.Variety), trayMark(r.Group)),
-			toldShare(r.Chance.Rate, axis.Row(draw.Range(r.Chance.Rate.Low, r.Chance.Rate.High), draw.Dot(draw.KindOf(r.Kind), r.Chance.Rate.Share, false))),
+			toldShare(r.Chance.Rate, axis, draw.Range(r.Chance.Rate.Low, r.Chance.Rate.High), draw.Dot(draw.KindOf(r.Kind), r.Chance.Rate.Share, false)),
 			cellsTrays(r.CellsPer100, r.TraysPer100), forBatch(r), words.Of(r.LeftOver, words.Whole[float64]), words.Of(r.PlainFails, words.Percent), words.Whole(r.Chance.Rate.Batches))
 	}
 	t.note("A dash: no one sowing of up to three cells a plant is that sure; several sowings need fewer.")
