@@ -18,13 +18,13 @@ import (
 // judged, where there are any: one odd batch would press the others' bars together. Money
 // without a plant to bear it stands in a note.
 func (p *page) costCrops(season int) *rows {
-	all, before := money.InSeason(p.r.Money.Crops, season), p.costsBefore(p.r.Money.Crops, season)
+	all, before := costsIn(p.r.Money.Crops, season), p.costsBefore(p.r.Money.Crops, season)
 	lines := figured(all)
 	heads, each := p.partHeads()
 	var parts []float64
 	for _, c := range lines {
-		if !fewCosts(c) || len(parts) == 0 {
-			parts = append(parts, each(c)...)
+		if !fewCosts(*c) || len(parts) == 0 {
+			parts = append(parts, each(*c)...)
 		}
 	}
 	most, grid := fillsColumn(parts), p.id("gparts")
@@ -38,14 +38,14 @@ func (p *page) costCrops(season int) *rows {
 			sub = say("Too few batches to judge: fewer than %s", words.Batches(rate.FewBatches))
 		}
 		for _, c := range lines {
-			if fewCosts(c) != few {
+			if fewCosts(*c) != few {
 				continue
 			}
 			if sub != "" || len(t.Groups) == 0 {
 				t.under(sub, "")
 				sub = ""
 			}
-			t.add("", "", p.crop(season, c.Crop), t.told(c, before[c.Group]), p.partsCell(grid, each(c), most, guessed(c)),
+			t.add("", "", p.crop(season, c.Crop), t.told(c, before[c.Group]), p.partsCell(grid, each(*c), most, guessed(*c)),
 				words.Of(c.FailedShare, words.Percent), t.cell(c), restsOn(c))
 		}
 	}
@@ -101,34 +101,51 @@ var costColumns = []money.Category{records.Seed, records.Mix, records.Labour, re
 // is told beside the plant: what dear seed in few cells and poor emergence in many have in
 // common does not show in the plant alone.
 func (p *page) costGroups(season int) *rows {
-	all, before := money.InSeason(p.r.Money.Cost, season), p.costsBefore(p.r.Money.Cost, season)
+	all, before := costsIn(p.r.Money.Cost, season), p.costsBefore(p.r.Money.Cost, season)
 	lines := figured(all)
 	t := p.costRows("groups", "germ n3", "By crop, the dearest first, and in it the dearest variety and tray first. A cell: all that the batches bear, over the cells sown, open batches too.", "cost",
 		col{Width: "c-name3", Head: "Crop, variety, tray"}, lines, number("A cell"), number("Plants"), number("Batches"))
 	t.Title = "What a plant cost, by variety and tray"
-	_, of := batch.GroupBy(lines, func(c money.Cost) string { return c.Crop })
-	for _, crop := range figured(money.InSeason(p.r.Money.Crops, season)) {
+	_, of := batch.GroupBy(lines, func(c *money.Cost) string { return c.Crop })
+	var w inPieces
+	for _, crop := range figured(costsIn(p.r.Money.Crops, season)) {
 		groups := of[crop.Crop]
 		if len(groups) > 0 {
 			t.under("", "")
 			t.of(crop.Crop)
+			t.room(len(groups))
 		}
 		for i, g := range groups {
-			class, label := "var", markup(name(g.Variety))
+			class := "var"
 			if i == 0 {
-				class, label = "crop one", say("%s %s", p.crop(season, g.Crop), name(g.Variety))
+				class = "crop one"
 			}
-			t.add("", class, say(`<span class="v">%s</span> %s`, label, trayMark(g.Group)), t.told(g, before[g.Group]), t.cell(g), words.Of(g.Usable, words.Whole[float64]), restsOn(g))
+			t.writeGroup(&w, g, i == 0, before[g.Group])
+			t.addCells("", class, w.pieces())
 		}
 	}
 	t.costNotes(all)
 	return t.rows
 }
 
+// writeGroup writes the cells of a group: its name, a plant, a cell, plants, batches.
+func (t costTable) writeGroup(w *inPieces, g *money.Cost, crop bool, before rate.Num) {
+	t.p.writeGroup(&w.pen, g.Group, crop)
+	w.cut()
+	t.writeTold(&w.pen, g, before)
+	w.cut()
+	w.known(g.PerCell, t.p.money.AppendEachNumber)
+	w.cut()
+	w.known(g.Usable, words.AppendWhole[float64])
+	w.cut()
+	w.outOf(g.Rests, g.Batches)
+	w.cut()
+}
+
 // costSizes is the same by cells and kind of tray, all crops together. Trays without a
 // price are named beneath, since they look cheap for want of one.
 func (p *page) costSizes(season int) *rows {
-	all, before := money.InSeason(p.r.Money.Sizes, season), p.costsBefore(p.r.Money.Sizes, season)
+	all, before := costsIn(p.r.Money.Sizes, season), p.costsBefore(p.r.Money.Sizes, season)
 	lines := figured(all)
 	t := p.costRows("trays", "n3", "All crops together, the dearest plant first.", "", col{Width: "c-name2", Head: "Tray"}, lines, number("A cell"), number("Plants"), number("Batches"))
 	for _, c := range lines {
@@ -143,13 +160,13 @@ func (p *page) costSizes(season int) *rows {
 // tick of the season before: what was grown in it was another thing.
 func (p *page) costMonths(season int) *rows {
 	months := p.monthsOf(season)
-	var costs []money.Cost
-	for _, m := range months {
-		costs = append(costs, m.Cost)
+	var costs []*money.Cost
+	for i := range months {
+		costs = append(costs, &months[i].Cost)
 	}
 	t := p.costRows("months", "n3", "Batches by the month in which they left the house. The months hold different crops.", "", col{Width: "c-name2", Head: "Month"}, costs, number("Failed"), number("Plants"), number("Batches"))
-	for _, m := range months {
-		t.add("", "", fmt.Sprintf("%s %d", m.First.Month(), m.First.Year()), t.told(m.Cost, rate.Num{}), words.Of(m.FailedShare, words.Percent), words.Of(m.Usable, words.Whole[float64]), restsOn(m.Cost))
+	for i, m := range months {
+		t.add("", "", fmt.Sprintf("%s %d", m.First.Month(), m.First.Year()), t.told(costs[i], rate.Num{}), words.Of(m.FailedShare, words.Percent), words.Of(m.Usable, words.Whole[float64]), restsOn(costs[i]))
 	}
 	return t.rows
 }
@@ -179,7 +196,7 @@ func (p *page) monthTitle(season int) template.HTML {
 // stands last and warns, since a season's mean says more of what was grown than of how
 // well.
 func (p *page) costSeasons(season int) *rows {
-	of := p.r.Money.Seasons
+	of := picked(p.r.Money.Seasons, func(*money.Cost) bool { return true })
 	t := p.costRows("seasons", "n3", p.seasonsCaption(), "", col{Width: "c-name2", Head: "Season"}, of, number("Failed"), number("A cell"), number("Batches"))
 	for _, c := range of {
 		label := p.to(seasonFile("costs", c.Season), words.Year(c.Season))

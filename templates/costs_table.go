@@ -45,7 +45,7 @@ const farDearer = 1.5
 // costAxis is an axis from 0 for all rows, or where the dearest would make slivers of the
 // others, for nine in ten. What goes beyond it is cut with a slit, so that it is seen to
 // be longer than it is drawn.
-func (p *page) costAxis(id string, of []money.Cost) draw.Axis {
+func (p *page) costAxis(id string, of []*money.Cost) draw.Axis {
 	var each []float64
 	for _, c := range of {
 		if c.PerTransplant.Known {
@@ -71,7 +71,7 @@ func plainAmount(v float64) string {
 
 // costRows starts rows of costs; more are the columns between the first and the costs,
 // the numbers behind follow.
-func (p *page) costRows(id, class string, caption template.HTML, data string, first col, of []money.Cost, behind ...col) costTable {
+func (p *page) costRows(id, class string, caption template.HTML, data string, first col, of []*money.Cost, behind ...col) costTable {
 	axis := p.costAxis("g"+slug(id), of)
 	cols := append([]col{first, {Class: "st c2", Head: say("A plant, %s", p.money.Code()), Axis: axis.Head()}}, behind...)
 	return costTable{p.rows("cost-"+id, "cost "+class, caption, data, cols...), p, axis}
@@ -80,32 +80,44 @@ func (p *page) costRows(id, class string, caption template.HTML, data string, fi
 // number is a narrow column of numbers.
 func number(head template.HTML) col { return col{Width: "c-n2", Class: "n", Head: head} }
 
-// told is what a plant cost, drawn, with the season before as a tick. A dash stands for a
-// cost that is not known. One below 0, where more came back than was spent, has no bar.
-func (t costTable) told(c money.Cost, before rate.Num) template.HTML {
+// writeTold writes what a plant cost, drawn, with the season before as a tick. A dash stands
+// for a cost that is not known. One below 0, where more came back than was spent, has no
+// bar.
+func (t costTable) writeTold(w *pen, c *money.Cost, before rate.Num) {
+	w.put("<b>")
+	w.known(c.PerTransplant, t.p.money.AppendEachNumber)
+	w.put("</b>")
 	if !c.PerTransplant.Known {
-		return say("<b>%s</b>", words.None)
+		return
 	}
 	class := ""
-	if guessed(c) {
+	if guessed(*c) {
 		class = "h"
 	}
-	each := c.PerTransplant.Value
-	return told(t.p.money.EachNumber(each), "", t.axis.Row(draw.Bar(0, max(each, 0), class), draw.Earlier(before)))
+	w.put(" <i></i> ")
+	w.out = t.axis.AppendRow(w.out, draw.Bar(0, max(c.PerTransplant.Value, 0), class), draw.Earlier(before))
+}
+
+// told is that for a cell of its own.
+func (t costTable) told(c *money.Cost, before rate.Num) template.HTML {
+	w := pen{out: make([]byte, 0, 400)}
+	t.writeTold(&w, c, before)
+	return template.HTML(w.out)
 }
 
 // cell is what a cell of a group cost.
-func (t costTable) cell(c money.Cost) string { return words.Of(c.PerCell, t.p.money.EachNumber) }
+func (t costTable) cell(c *money.Cost) string { return words.Of(c.PerCell, t.p.money.EachNumber) }
 
 // costsBefore are what a plant of each group cost in the season before one, by the group
 // as it is in that one.
 func (p *page) costsBefore(table []money.Cost, season int) map[batch.Group]rate.Num {
-	before, out := p.before(season), map[batch.Group]rate.Num{}
-	for _, c := range table {
-		if group := c.Group; group.Season == before {
-			group.Season = season
-			out[group] = c.PerTransplant
-		}
+	before := p.before(season)
+	rows := picked(table, func(c *money.Cost) bool { return c.Season == before })
+	out := make(map[batch.Group]rate.Num, len(rows))
+	for _, c := range rows {
+		group := c.Group
+		group.Season = season
+		out[group] = c.PerTransplant
 	}
 	return out
 }
@@ -119,20 +131,19 @@ func (p *page) tickWords(season int) template.HTML {
 }
 
 // restsOn is how many batches a cost rests on, of how many.
-func restsOn(c money.Cost) template.HTML {
-	if c.Rests == c.Batches {
-		return markup(words.Whole(c.Batches))
-	}
-	return say(`%s<span class="soft"> of %s</span>`, words.Whole(c.Rests), words.Whole(c.Batches))
+func restsOn(c *money.Cost) template.HTML {
+	w := pen{out: make([]byte, 0, 40)}
+	w.outOf(c.Rests, c.Batches)
+	return template.HTML(w.out)
 }
 
 // costNotes say under the rows what they leave out.
-func (t costTable) costNotes(all []money.Cost) {
+func (t costTable) costNotes(all []*money.Cost) {
 	var soFar []template.HTML
 	handed := false
 	for _, c := range all {
-		handed = handed || handedOn(c)
-		if !c.PerTransplant.Known && !handedOn(c) && c.Total.Known && shows(c.Total.Value) {
+		handed = handed || handedOn(*c)
+		if !c.PerTransplant.Known && !handedOn(*c) && c.Total.Known && shows(c.Total.Value) {
 			soFar = append(soFar, say("%s (%s)", groupWords(c.Group), t.p.money.Sum(c.Total.Value)))
 		}
 	}
@@ -155,9 +166,14 @@ func groupWords(g batch.Group) template.HTML {
 	return say("%s %s %s", name(g.Crop), name(g.Variety), trayName(g))
 }
 
+// costsIn are the rows of a season.
+func costsIn(table []money.Cost, season int) []*money.Cost {
+	return picked(table, func(c *money.Cost) bool { return c.Season == season })
+}
+
 // figured are the costs with a figure of their own, the dearest first.
-func figured(all []money.Cost) []money.Cost {
-	out := batch.Filter(all, func(c money.Cost) bool { return c.PerTransplant.Known && !handedOn(c) })
-	slices.SortStableFunc(out, dearest)
+func figured(all []*money.Cost) []*money.Cost {
+	out := batch.Filter(all, func(c *money.Cost) bool { return c.PerTransplant.Known && !handedOn(*c) })
+	slices.SortStableFunc(out, func(a, b *money.Cost) int { return dearest(*a, *b) })
 	return out
 }
