@@ -144,7 +144,7 @@ func (p *page) addPart(parts []part, i int) {
 		if i < 0 || i >= len(parts) {
 			return nil
 		}
-		return &navLink{root + parts[i].path, bareText(parts[i].word), ""}
+		return &navLink{root + parts[i].path, bareText(parts[i].word)}
 	}
 	v.before, v.after = link(i-1), link(i+1)
 	// The page stands one folder below, so every link in what moves leads from elsewhere.

@@ -11,19 +11,30 @@ import (
 	"traybook/report/words"
 )
 
-// gapLine ends a page: how much the records of its season could not tell, what of it
-// costs most, and where the list stands.
-type gapLine struct {
-	Text template.HTML
-	Href string
+// gapsOf are the gaps in some logs, of a season or of all.
+type gapsOf struct {
+	season int
+	logs   string
 }
 
 // mostGaps is how many gaps the line at a page's foot names.
 const mostGaps = 2
 
-// gapLine tells of the gaps in the logs that feed a page, those of its season and those
-// of all seasons; nil where there is none.
-func (s *site) gapLine(p *page) *gapLine {
+// gapLine ends a page: how much the logs that feed it could not tell of its season, or of
+// all, and what of it costs most; empty where nothing is missing. The first page that asks
+// works it out for all others like it.
+func (s *site) gapLine(p *page) template.HTML {
+	of := gapsOf{p.spec.season, strings.Join(p.spec.logs, " ")}
+	line, known := s.gapLines[of]
+	if !known {
+		line = s.gapsIn(p)
+		s.gapLines[of] = line
+	}
+	return line
+}
+
+// gapsIn makes that line.
+func (s *site) gapsIn(p *page) template.HTML {
 	gaps := s.r.Missing
 	of := template.HTML("in the records")
 	if p.spec.season != 0 {
@@ -31,7 +42,7 @@ func (s *site) gapLine(p *page) *gapLine {
 	}
 	gaps = batch.Filter(gaps, func(m report.Missing) bool { return touches(m, p.spec.logs) })
 	if len(gaps) == 0 {
-		return nil
+		return ""
 	}
 	var named []template.HTML
 	for _, m := range gaps {
@@ -39,11 +50,10 @@ func (s *site) gapLine(p *page) *gapLine {
 			named = append(named, say("%s%s %s", words.Batches(len(m.Batches)), gapSeason(m, p.spec.season), gapWords(m)))
 		}
 	}
-	line := &gapLine{Text: say("%s %s.", words.Plural(len(gaps), "gap", "gaps"), of), Href: p.href("missing.html")}
-	if len(named) > 0 {
-		line.Text = say("%s %s; the costliest: %s.", words.Plural(len(gaps), "gap", "gaps"), of, list(named))
+	if len(named) == 0 {
+		return say("%s %s.", words.Plural(len(gaps), "gap", "gaps"), of)
 	}
-	return line
+	return say("%s %s; the costliest: %s.", words.Plural(len(gaps), "gap", "gaps"), of, list(named))
 }
 
 // gapPhrases go on from "12 batches", by the name of a gap: the names serve as headings

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"html/template"
+	"strings"
 
 	"traybook/records"
 	"traybook/report/words"
@@ -34,6 +35,19 @@ func (w *pen) text(s string) {
 		w.out = append(w.out, s...)
 	} else {
 		w.out = append(w.out, template.HTMLEscapeString(s)...)
+	}
+}
+
+// escaped writes text as html/template does: it escapes a plus too.
+func (w *pen) escaped(s string) {
+	for {
+		before, after, plus := strings.Cut(s, "+")
+		w.text(before)
+		if !plus {
+			return
+		}
+		w.put("&#43;")
+		s = after
 	}
 }
 

@@ -3,6 +3,7 @@ package templates
 import (
 	"html/template"
 	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -17,14 +18,24 @@ func written(write func(*pen)) string {
 	return string(w.out[len("before"):])
 }
 
+// executed is text as html/template writes it into an element.
+func executed(s string) string {
+	var out strings.Builder
+	if err := template.Must(template.New("").Parse("<p>{{.}}")).Execute(&out, s); err != nil {
+		return err.Error()
+	}
+	return strings.TrimPrefix(out.String(), "<p>")
+}
+
 // Whatever a log holds, a pen writes it as html/template would, and a name as say does.
 func TestPenEscapes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := rapid.OneOf(rapid.String(), rapid.StringMatching(`[ab<>&'"\x00]*`)).Draw(t, "text")
+		s := rapid.OneOf(rapid.String(), rapid.StringMatching(`[ab+<>&'"\x00]*`)).Draw(t, "text")
 		for _, c := range []struct{ got, want string }{
 			{written(func(w *pen) { w.text(s) }), template.HTMLEscapeString(s)},
 			{written(func(w *pen) { w.name(s) }), string(say("%s", name(s)))},
 			{written(func(w *pen) { w.code(s) }), string(batchCode(s))},
+			{written(func(w *pen) { w.escaped(s) }), executed(s)},
 		} {
 			if c.got != c.want {
 				t.Errorf("%q: %q, want %q", s, c.got, c.want)

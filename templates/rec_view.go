@@ -80,7 +80,7 @@ func cropPartView(of cropPage, i int) func(*page) any {
 			if i < 0 || i >= len(of.Parts) {
 				return nil
 			}
-			return &navLink{p.href(of.Parts[i].Path), of.Parts[i].Title, ""}
+			return &navLink{p.href(of.Parts[i].Path), of.Parts[i].Title}
 		}
 		v.Before, v.After = link(i-1), link(i+1)
 		return v
@@ -106,7 +106,7 @@ func (p *page) neighbours(of cropPage) (before, after *navLink) {
 		if i < 0 || i >= len(p.crops) || p.crops[i].Season != of.Season {
 			return nil
 		}
-		return &navLink{p.href(p.crops[i].Path), capital(p.crops[i].Crop), ""}
+		return &navLink{p.href(p.crops[i].Path), capital(p.crops[i].Crop)}
 	}
 	return link(i - 1), link(i + 1)
 }

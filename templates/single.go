@@ -44,7 +44,6 @@ func Single(r *report.Report, charts Charts) (File, error) {
 		return File{}, err
 	}
 	one := single{shell: s.frame(p, view), Main: template.HTML(text), Style: template.CSS(append(style, s.paper()...))}
-	one.Seasons, one.Top, one.Contents = nil, nil, nil
 	sum := sha256.Sum256([]byte(one.Style))
 	one.Policy = "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
 	var out bytes.Buffer

@@ -3,6 +3,7 @@ package templates
 import (
 	"cmp"
 	"fmt"
+	"html/template"
 	"slices"
 	"strings"
 
@@ -28,7 +29,8 @@ type site struct {
 	out       pen                      // the page being written
 	spare     spare                    // memory for pages; nil: each takes its own
 	nav       navigation
-	kinds     map[int][]string     // of tray, by season, as they are asked for
+	kinds     map[int][]string // of tray, by season, as they are asked for
+	gapLines  map[gapsOf]template.HTML
 	anchors   anchors              // of the batches
 	lotPages  map[int][]lotPart    // parts of a season's lots, where they are too many for a page
 	lotAt     map[lotSeason]string // their paths
@@ -44,7 +46,7 @@ type leftOut struct{ Title, Lack string }
 func newSite(r *report.Report, charts Charts) *site {
 	s := &site{r: r, charts: charts, money: words.NewMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
 	s.outs = outsOf(r)
-	s.kinds = map[int][]string{}
+	s.kinds, s.gapLines = map[int][]string{}, map[gapsOf]template.HTML{}
 	_, s.seasons = batch.GroupBy(r.Records, func(b *report.Record) int { return b.Season })
 	s.crops, s.cropNames = cropPagesOf(r.Records)
 	s.cropAt = make(map[cropSeason]string, len(s.crops))
@@ -121,17 +123,14 @@ func (s *site) write(p *page, view any) ([]byte, error) {
 	sp := p.spec
 	sh := s.frame(p, view)
 	return s.written(func() error {
-		for _, part := range []struct {
-			template string
-			view     any
-		}{{"shell-top", sh}, {sp.name + ".html", view}, {"shell-end", sh}} {
-			if err := pages.ExecuteTemplate(&s.out, part.template, part.view); err != nil {
-				return fmt.Errorf("page %s: %w", sp.path, err)
-			}
-			if of, ok := part.view.(longEnded); ok {
-				of.writeEnd(&s.out)
-			}
+		sh.writeTop(&s.out, p)
+		if err := pages.ExecuteTemplate(&s.out, sp.name+".html", view); err != nil {
+			return fmt.Errorf("page %s: %w", sp.path, err)
 		}
+		if of, ok := view.(longEnded); ok {
+			of.writeEnd(&s.out)
+		}
+		sh.writeEnd(&s.out, p)
 		return nil
 	})
 }
