@@ -166,15 +166,20 @@ func (p *page) heading() template.HTML { return markup(p.spec.title) }
 
 // linksTo are links to parts, but for the one that stands here.
 func linksTo(root string, parts []part, here int) template.HTML {
-	var out []template.HTML
+	size := 0
+	for _, of := range parts {
+		size += len(root) + len(of.path) + len(of.word) + len(`, <strong></strong>`)
+	}
+	w := pen{out: make([]byte, 0, size)}
 	for i, of := range parts {
+		w.put(between(i, len(parts)))
 		if i == here {
-			out = append(out, say("<strong>%s</strong>", of.word))
+			w.put("<strong>", string(of.word), "</strong>")
 			continue
 		}
-		out = append(out, say(`<a href="%s">%s</a>`, root+of.path, of.word))
+		w.put(`<a href="`, root, of.path, `">`, string(of.word), "</a>")
 	}
-	return list(out)
+	return template.HTML(w.out)
 }
 
 // below is the address of a page that hangs below this one.

@@ -118,11 +118,18 @@ func deeper(h template.HTML, from string) template.HTML {
 	return template.HTML(strings.ReplaceAll(s, `<a href="`, `<a href="../`))
 }
 
-// deeperAll is deeper for each of some.
+// deeperAll is deeper for each of some, which are left as they are.
 func deeperAll(all []template.HTML, from string) []template.HTML {
-	out := make([]template.HTML, len(all))
+	out := all
 	for i, h := range all {
-		out[i] = deeper(h, from)
+		there := deeper(h, from)
+		if there == h {
+			continue
+		}
+		if &out[0] == &all[0] {
+			out = slices.Clone(all)
+		}
+		out[i] = there
 	}
 	return out
 }

@@ -4,26 +4,67 @@ import "html/template"
 
 // A table of thousands of rows is written here, straight into its page, not cell by cell
 // through html/template, which takes ten times as long and copies all of it three times.
-// What it holds is HTML made by say or a pen, or a class or an id of ours.
+// What it holds is HTML made by say or a pen, or a class, an id or an address of ours.
 
-// Body writes the groups of rows into the page behind what html/template has written of it,
-// so that nothing is left for that to write.
-func (t *rows) Body() template.HTML {
+// Write writes the table into the page behind what html/template has written of it, so that
+// nothing is left for that to write.
+func (t *rows) Write() template.HTML {
+	w := t.page
+	w.put("\n<table class=\"rows ", t.Class, ` stk" id="`, t.ID, `"><caption>`, string(t.Caption), "</caption>\n")
+	t.writeHead(w)
 	for _, g := range t.Groups {
-		t.page.put("\n<tbody")
-		t.page.attribute("class", g.Class)
-		t.page.put(">")
-		if g.Sub != "" {
-			t.page.put(`<tr class="sub"><th scope="rowgroup" colspan="`)
-			t.page.whole(len(t.Cols))
-			t.page.put(`">`, string(g.Sub), `</th></tr>`)
-		}
-		for _, r := range g.Rows {
-			t.writeRow(t.page, r)
-		}
-		t.page.put("\n</tbody>")
+		t.writeGroup(w, g)
 	}
+	w.put("\n</table>")
+	if len(t.Notes) == 0 && t.Data == "" {
+		return ""
+	}
+	w.put("\n", `<div class="under">`)
+	for _, n := range t.Notes {
+		w.put(`<p class="nt">`, string(n), "</p>")
+	}
+	if t.Data != "" {
+		w.put(`<p class="nt">As data: <a href="`, t.Data, `">`, t.File, "</a></p>")
+	}
+	w.put("</div>")
 	return ""
+}
+
+// writeHead writes the columns: their widths, then their heads.
+func (t *rows) writeHead(w *pen) {
+	w.put("<colgroup>")
+	for _, c := range t.Cols {
+		w.put("<col")
+		w.attribute("class", c.Width)
+		w.put(">")
+	}
+	w.put("</colgroup>\n<thead><tr>")
+	for _, c := range t.Cols {
+		w.put(`<th scope="col"`)
+		w.attribute("class", c.Class)
+		w.put("><span")
+		if c.Quiet {
+			w.put(` class="vh"`)
+		}
+		w.put(">", string(c.Head), "</span>", string(c.Axis), "</th>")
+	}
+	w.put("</tr></thead>")
+}
+
+// writeGroup writes a group of rows, under its line where it has one.
+func (t *rows) writeGroup(w *pen, g rowGroup) {
+	w.put("\n<tbody")
+	w.attribute("class", g.Class)
+	w.put(">")
+	if g.Sub != "" {
+		w.put(`<tr class="sub"><th scope="rowgroup" colspan="`)
+		w.whole(len(t.Cols))
+		w.put(`">`, string(g.Sub), `</th></tr>`)
+	}
+	for _, r := range g.Rows {
+		t.writeRow(w, r)
+	}
+	w.put("\n</tbody>")
 }
 
 // writeRow writes one row; its first cell names it.
@@ -42,42 +83,4 @@ func (t *rows) writeRow(w *pen, r rowOf) {
 		w.put(">", string(c), "</td>")
 	}
 	w.put("</tr>")
-}
-
-// Body writes the bodies of rows into the page, as that of rows does, every column in step:
-// where one cell of a column has something smaller beside its value, each has the room for
-// it.
-func (t *table) Body() template.HTML {
-	t.inStep()
-	for _, body := range t.Bodies {
-		t.page.put("\n<tbody>")
-		for _, r := range body.Rows {
-			t.page.put("\n<tr")
-			t.page.attribute("id", r.ID)
-			t.page.put(">")
-			for i, c := range r.Cells {
-				c.write(t.page, i == 0)
-			}
-			t.page.put("</tr>")
-		}
-		t.page.put("\n</tbody>")
-	}
-	return ""
-}
-
-// write writes a cell; the first of a row names it.
-func (c cell) write(w *pen, first bool) {
-	end := "</td>"
-	if first {
-		w.put(`<th scope="row"`)
-		end = "</th>"
-	} else {
-		w.put("<td")
-	}
-	w.attribute("class", c.Classes())
-	w.put(">", string(c.Value))
-	if c.Room != "" || c.Sub != "" {
-		w.put(` <span class="sub2">`, string(c.Sub), `</span>`)
-	}
-	w.put(end)
 }

@@ -2,7 +2,6 @@ package templates
 
 import (
 	"html/template"
-	"strings"
 	"unicode/utf8"
 )
 
@@ -153,17 +152,19 @@ func (c column) Classes() string { return classes(c.Num, c.Wide, "") }
 
 // classes joins the classes that hold.
 func classes(num, wide bool, more string) string {
-	var out []string
-	if num {
-		out = append(out, "num")
+	of := ""
+	switch {
+	case num && wide:
+		of = "num wide"
+	case num:
+		of = "num"
+	case wide:
+		of = "wide"
 	}
-	if wide {
-		out = append(out, "wide")
+	if of != "" && more != "" {
+		of += " "
 	}
-	if more != "" {
-		out = append(out, more)
-	}
-	return strings.Join(out, " ")
+	return of + more
 }
 
 // note adds a remark under the table; an empty one is none.

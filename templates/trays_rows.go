@@ -16,7 +16,7 @@ import (
 // sowings stand first. The last row has all of them with the range of their mean, and only
 // where there are matches enough to tell one.
 func (p *page) matchRows(a pairOf) *rows {
-	matches := batch.Filter(p.r.Trays.Matches, func(m trays.Match) bool { return m.Tray == a.tray() && m.Other == a.other() })
+	matches := picked(p.r.Trays.Matches, func(m *trays.Match) bool { return m.Tray == a.tray() && m.Other == a.other() })
 	cells := float64(a.Cells)
 	lowest, highest := 0.0, 0.0
 	for _, m := range matches {
@@ -26,7 +26,7 @@ func (p *page) matchRows(a pairOf) *rows {
 	t := p.rows("matches-"+slug(a.tray()+" "+a.other()), "match tall", p.matchCaption(a), "matches",
 		col{Width: "c-name", Head: "Crop"}, col{Class: "st g2", Head: "Plants", Axis: axis.Head()}, col{Width: "c-n2", Class: "n", Head: "Sowings"})
 	kind := draw.KindOf(p.kindOf(a.tray()))
-	crops, of := batch.GroupBy(matches, func(m trays.Match) string { return m.Crop })
+	crops, of := batch.GroupBy(matches, func(m *trays.Match) string { return m.Crop })
 	slices.SortStableFunc(crops, func(x, y string) int { return len(of[y]) - len(of[x]) })
 	for _, crop := range crops {
 		values, sum := make([]float64, len(of[crop])), 0.0

@@ -200,10 +200,16 @@ func Mean(v float64) Mark {
 }
 
 // Key is the shape of a kind, small, to stand before its word.
-func Key(k Kind) template.HTML {
-	if k == Crop || k == Air {
-		return template.HTML(`<svg class="key" aria-hidden="true"><circle class="` + string(k) + `" cx="6" cy="6" r="4.5"/></svg>`)
-	}
+func Key(k Kind) template.HTML { return keys[k] }
+
+// keys are the shapes, made once: a large book has them by the ten thousand.
+var keys = map[Kind]template.HTML{Crop: round(Crop), Air: round(Air), Solid: square(Solid), Other: square(Other)}
+
+func round(k Kind) template.HTML {
+	return template.HTML(`<svg class="key" aria-hidden="true"><circle class="` + string(k) + `" cx="6" cy="6" r="4.5"/></svg>`)
+}
+
+func square(k Kind) template.HTML {
 	return template.HTML(`<svg class="key" aria-hidden="true"><rect class="q ` + string(k) + `0" x="2" y="2" width="8" height="8"/></svg>`)
 }
 
