@@ -4,10 +4,10 @@
 // only place that puts sentences together, makes HTML and reads Markdown.
 //
 // In reading order: templates.go (File, Pages), plan.go (which pages there are),
-// site.go (what every page shares), page.go (links and anchors), frame.go (the shell
-// around a page), say.go (sentences with untrusted names in them), pen.go (the same into one
+// site.go (what every page shares), page.go (links and anchors), frame.go and
+// frame_html.go (the shell around a page), say.go (sentences with untrusted names in them), pen.go (the same into one
 // buffer, for what there are a hundred thousand of), finding.go, rows.go,
-// table.go, cells.go and figure.go (what the partials show), categories.go (the words
+// rows_groups.go, table.go, cells.go and figure.go (what the partials show), categories.go (the words
 // for money), cut.go, cut_rows.go and cut_pieces.go (pages that are too long), gaps.go
 // (what the records could not tell), as_sheets.go (logs as the sheets of a workbook),
 // notes.go, notes_links.go,
@@ -49,9 +49,11 @@
 // lots (lots_parts.go), pairs of trays (trays_pairs.go). A list in a sentence ends after
 // mostInList things.
 //
-// Rows, stories and lists of links are written by hand in rows_html.go, story.go and
-// frame.go: through html/template they take ten times as long. Stories are written by a
-// pen straight into their page (longEnded). What belongs to a batch is kept by its Nth.
+// Tables, stories and the frame are written by hand in rows_html.go, table_html.go, story.go
+// and frame_html.go: through html/template they take ten times as long. A pen writes them
+// straight into their page, stories behind what its template shows (longEnded), tables where
+// the template asks for them (Write). What belongs to a batch is kept by its Nth. Rows of
+// figures are picked as pointers. A page is its taker's until that says Written.
 //
 // # What notes lack is told first
 //
@@ -64,6 +66,6 @@
 // # Untrusted text
 //
 // Names, notes and codes of a book are untrusted: they reach a page through
-// html/template, through say, through a pen's text, name, code, note or amount, or through
+// html/template, through say, through a pen's text, escaped, name, code, note or amount, or through
 // the Markdown reader, never otherwise.
 package templates

@@ -10,7 +10,8 @@ import (
 
 // pen writes HTML into one buffer. Say is easier to read; a pen is for what a large book has
 // a hundred thousand of, where a string for every part of a sentence would cost more time
-// than its words. What is untrusted goes through text, name, code, note or amount.
+// than its words. What is untrusted goes through text, escaped, name, code, note or
+// amount.
 type pen struct{ out []byte }
 
 // Write makes a pen what html/template writes into. It never fails.
