@@ -66,7 +66,9 @@ type line struct {
 	ends    []int // of the numbers, by cell
 }
 
-func newLine(columns int) *line { return &line{cells: make([]string, columns), ends: make([]int, columns)} }
+func newLine(columns int) *line {
+	return &line{cells: make([]string, columns), ends: make([]int, columns)}
+}
 
 // of is the row as text, in a slice that the next row takes over.
 func (l *line) of(row []Cell) []string {
