@@ -122,10 +122,11 @@ func (l *loader) unreadable(at Pos, err error) {
 	l.report("file", at, err.Error(), "a workbook with a sheet for each log is expected", remedy)
 }
 
-// passedOver warns of a sheet that is likely meant to be read, and notes any other.
+// passedOver warns of a sheet that is likely meant to be read, and notes any other that the
+// grower made.
 func (w *sheetsOf) passedOver(l *loader, name string) {
 	log := logOfSheet(name)
-	if l.found[log] == name && log != "" {
+	if l.found[log] == name && log != "" || name == workbook.ListsSheet {
 		return
 	}
 	if log == "" {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -66,6 +67,17 @@ func withRow(t *testing.T, name, to, filter string) {
 	}
 }
 
+// offered opens a workbook in the spreadsheet, takes the first row of a sheet out, types a
+// word below the others of a column, which is named by its number from 0, and saves what the
+// drop-down list there then offers as sheet "offered" under another name.
+func offered(t *testing.T, name, to, sheet string, col, rows int, word string) {
+	t.Helper()
+	home := office(t)
+	if err := inOffice(home, fmt.Sprintf("macro:///Standard.Module1.Offered(file://%s,file://%s,%s,%d,%d,%s)", name, to, sheet, col, rows, word)); err != nil {
+		t.Fatal(err)
+	}
+}
+
 const addRow = `<?xml version="1.0" encoding="UTF-8"?>
 <script:module xmlns:script="http://openoffice.org/2000/script" script:name="Module1" script:language="StarBasic">
 Sub AddRow(book As String, target As String, filter As String)
@@ -84,6 +96,28 @@ Sub AddRow(book As String, target As String, filter As String)
   Dim how(0) As New com.sun.star.beans.PropertyValue
   how(0).Name = "FilterName"
   how(0).Value = filter
+  doc.storeToURL(target, how())
+  doc.close(True)
+End Sub
+Sub Offered(book As String, target As String, log As String, col As String, rows As String, word As String)
+  Dim hidden(0) As New com.sun.star.beans.PropertyValue
+  hidden(0).Name = "Hidden"
+  hidden(0).Value = True
+  doc = StarDesktop.loadComponentFromURL(book, "_blank", 0, hidden())
+  sheet = doc.Sheets.getByName(log)
+  sheet.Rows.removeByIndex(1, 1)
+  cell = sheet.getCellByPosition(CInt(col), CInt(rows))
+  cell.String = word
+  list = cell.Validation.getFormula1()
+  doc.Sheets.insertNewByName("offered", 0)
+  told = doc.Sheets.getByName("offered")
+  told.getCellByPosition(0, 0).Formula = "=ROWS(" &amp; list &amp; ")"
+  For i = 1 To 40
+    told.getCellByPosition(0, i).Formula = "=IFERROR(INDEX(" &amp; list &amp; ";" &amp; i &amp; ");"""")"
+  Next
+  Dim how(0) As New com.sun.star.beans.PropertyValue
+  how(0).Name = "FilterName"
+  how(0).Value = "Calc MS Excel 2007 XML"
   doc.storeToURL(target, how())
   doc.close(True)
 End Sub

@@ -37,13 +37,14 @@ var choices = map[string][]string{
 }
 
 // sources are the columns of other sheets to choose from: what was typed there. An empty
-// one is a column that names things of its own, and so offers none. A list repeats a word
-// as often as it was typed: a range has no other way, and a list fixed in advance would
-// lack what is typed later.
+// one is a column that names things of its own, and so offers none.
 var sources = map[string]string{
 	"tray": "trays!tray", "trays.tray": "", "counts.tray": "", "crop": "sowings!crop", "lot": "lots!lot", "lots.lot": "",
 	"batch": "sowings!batch", "sowings.batch": "", "sowings.from": "sowings!batch", "replaces": "sowings!batch",
 }
+
+// repeating are those of them where a word stands in many rows.
+var repeating = []string{"trays!tray", "sowings!crop"}
 
 // wide are the widths of columns of words, in characters.
 var wide = map[string]float64{"note": 44, "setting": 18, "what": 24, "crop": 14, "variety": 18, "supplier": 22}
@@ -89,8 +90,9 @@ func tables(files map[string][]byte) ([]workbook.Table, error) {
 
 // column is a column of the format as a sheet has it.
 func column(log string, c records.Column) workbook.Column {
+	from := of(sources, log, c.Name)
 	w := workbook.Column{Head: c.Name, Says: records.AsSheets(c.What), Required: c.Required, Form: of(forms, log, c.Name),
-		Words: of(choices, log, c.Name), From: of(sources, log, c.Name), Width: of(wide, log, c.Name)}
+		Words: of(choices, log, c.Name), From: from, Once: slices.Contains(repeating, from), Width: of(wide, log, c.Name)}
 	if c.Required {
 		w.Says += "\n\nNeeded: a row without it is left out."
 	}

@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -162,6 +163,65 @@ func TestStarterWorkbook(t *testing.T) {
 		t.Error("two starter workbooks differ", err, err2)
 	}
 	sameData(t, dataOf(t, a), dataOf(t, folder))
+}
+
+// A drop-down list offers each crop once, in the order in which they were first typed, and
+// a crop typed later too, after the first row was taken out, as a grower takes out the
+// invented rows; so does the list of a column where nothing repeats.
+func TestListsInOffice(t *testing.T) {
+	book := asWorkbook(t, "../../examples/ottermoss")
+	sowings := readSowings(t)
+	var crops, batches []string
+	for _, s := range sowings[1:] {
+		batches = append(batches, s.Code)
+		if !slices.Contains(crops, s.Crop) {
+			crops = append(crops, s.Crop)
+		}
+	}
+	for _, tt := range []struct {
+		sheet, head, word string
+		rows              int // of the sheet, the new one too
+		want              []string
+	}{
+		{"sowings", "crop", "skirret", len(sowings), append(crops, "skirret")},
+		{"sowings", "from", batches[0], len(sowings), batches},
+	} {
+		for _, kind := range []string{"", "ods"} {
+			from, to := book, filepath.Join(t.TempDir(), "offered.xlsx")
+			if kind != "" {
+				from = saved(t, book, kind)
+			}
+			log := records.Logs[slices.IndexFunc(records.Logs, func(l records.Log) bool { return l.Sheet() == tt.sheet })]
+			col := slices.IndexFunc(log.Columns, func(c records.Column) bool { return c.Name == tt.head })
+			offered(t, from, to, tt.sheet, col, tt.rows, tt.word)
+			raw, err := os.ReadFile(to)
+			if err != nil {
+				t.Fatal(err)
+			}
+			told, err := workbook.Read(raw, func(sheet string) bool { return sheet == "offered" })
+			if err != nil {
+				t.Fatal(err)
+			}
+			var got []string
+			for _, row := range told.Sheets[0].Rows {
+				got = append(got, row.Cells[0].Text)
+			}
+			want := append([]string{strconv.Itoa(len(tt.want))}, tt.want[:min(len(tt.want), 40)]...)
+			if !slices.Equal(got, want) {
+				t.Errorf("%s %s, %s: offered %v, want %v", tt.sheet, tt.head, kind, got, want)
+			}
+		}
+	}
+}
+
+// readSowings are the sowings of the example, in the order of its rows.
+func readSowings(t *testing.T) []records.Sowing {
+	t.Helper()
+	l, err := load(mute(), "../../examples/ottermoss")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l.book.Sowings
 }
 
 // A row typed into the starter workbook in a spreadsheet, a formula in it, is in the

@@ -27,5 +27,6 @@
 //
 // In reading order: book.go (what comes out), read.go (Read), parts.go (the files
 // inside a workbook), value.go (numbers and days as text); of .xlsx: xlsx.go,
-// xlsx_style.go, xlsx_sheet.go; of .ods: ods.go, ods_cell.go; starter.go (Write).
+// xlsx_style.go, xlsx_sheet.go; of .ods: ods.go, ods_cell.go; starter.go (Write),
+// starter_lists.go.
 package workbook

@@ -3,7 +3,6 @@ package workbook
 import (
 	"errors"
 	"strconv"
-	"strings"
 	"time"
 
 	"github.com/xuri/excelize/v2"
@@ -25,6 +24,7 @@ type Column struct {
 	Form       Form
 	Words      []string // to choose from
 	From       string   // column of another sheet to choose from, such as trays!A
+	Once       bool     // From repeats its words; the list does not
 }
 
 // Form is how the cells of a column show what is typed.
@@ -48,11 +48,12 @@ const lastListed = 5000
 func Write(tables []Table, first string) ([]byte, error) {
 	f := excelize.NewFile()
 	defer f.Close()
-	w := &writer{f, nil}
+	w := &writer{File: f}
 	w.properties()
 	for i, t := range tables {
 		w.sheet(i, t)
 	}
+	w.listsSheet()
 	if i, err := f.GetSheetIndex(first); err == nil {
 		f.SetActiveSheet(i)
 	}
@@ -66,9 +67,11 @@ func Write(tables []Table, first string) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// writer writes sheets and keeps what fails.
+// writer writes sheets, notes the columns whose words are to be listed once, and keeps what
+// fails.
 type writer struct {
 	*excelize.File
+	lists  []string
 	failed []error
 }
 
@@ -137,8 +140,7 @@ func (w *writer) style(s *excelize.Style) int {
 	return id
 }
 
-// list gives the cells of a column a drop-down list. A list from another column ends
-// with what is typed there, so that it shows no blanks.
+// list gives the cells of a column a drop-down list.
 func (w *writer) list(sheet, name string, c Column) {
 	if len(c.Words) == 0 && c.From == "" {
 		return
@@ -148,9 +150,7 @@ func (w *writer) list(sheet, name string, c Column) {
 	if len(c.Words) > 0 {
 		w.try(v.SetDropList(c.Words))
 	} else {
-		of, from, _ := strings.Cut(c.From, "!")
-		top := of + "!$" + from + "$2"
-		v.Type, v.Formula1 = "list", "OFFSET("+top+",0,0,MAX(1,COUNTA("+top+":$"+from+"$"+strconv.Itoa(lastListed)+")),1)"
+		v.Type, v.Formula1 = "list", w.listed(c)
 	}
 	w.try(w.AddDataValidation(sheet, v))
 }

@@ -69,7 +69,7 @@ func TestWriteForms(t *testing.T) {
 	if w := `"air-pruning,solid-wall"`; len(lists) != 2 || lists["trays B2:B5000"] != w {
 		t.Errorf("lists %v", lists)
 	}
-	if got := lists["sowings B2:B5000"]; got != "OFFSET(trays!$A$2,0,0,MAX(1,COUNTA(trays!$A$2:$A$5000)),1)" {
+	if got := lists["sowings B2:B5000"]; got != "OFFSET(trays!$A$1,1,0,MAX(1,COUNTA(trays!$A:$A)-1),1)" {
 		t.Errorf("list %s", got)
 	}
 	if width, err := f.GetColWidth("sowings", "C"); err != nil || width != 17 {
@@ -90,6 +90,36 @@ func TestWriteForms(t *testing.T) {
 		}
 		return true
 	})
+}
+
+// The words of a column that repeats them are listed once, in a hidden sheet of formulas
+// that is worked out as the workbook is opened. Another program's reckoning of the formulas
+// gives the words; that of a spreadsheet is tried where one is (InOffice).
+func TestWriteListsOnce(t *testing.T) {
+	twice := []Table{{Name: "sowings", Columns: []Column{{Head: "crop", From: "sowings!A", Once: true}, {Head: "again", From: "sowings!A", Once: true}},
+		Rows: [][]Cell{{{Text, "kale"}}, {{Text, "leek"}}, {{Text, "kale"}}, {{Text, "chard"}}}}}
+	raw, err := Write(twice, "sowings")
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := excelize.OpenReader(bytes.NewReader(raw))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	if shown, err := f.GetSheetVisible(ListsSheet); err != nil || shown {
+		t.Error("the sheet of lists is shown", err)
+	}
+	rules, err := f.GetDataValidations("sowings")
+	want := "OFFSET('drop-down lists'!$B$1,1,0,MAX(1,MIN(500,'drop-down lists'!$A$5000)),1)"
+	if err != nil || len(rules) != 2 || rules[0].Formula1 != want || rules[1].Formula1 != want {
+		t.Errorf("lists %+v, %v", rules, err)
+	}
+	for at, want := range map[string]string{"A2": "1", "A3": "2", "A4": "2", "A5": "3", "A6": "3"} {
+		if got, err := f.CalcCellValue(ListsSheet, at); err != nil || got != want {
+			t.Errorf("%s: %s, want %s, %v", at, got, want, err)
+		}
+	}
 }
 
 // What cannot be written is said and not left out.
