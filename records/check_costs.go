@@ -81,7 +81,7 @@ func (l *loader) checkRepeats() {
 		}
 		if twin := l.twin(e.is); twin.log != nil {
 			e.problem("repeats", "amount", quote(e.text("amount"))+" repeats "+twin.line().pos().File+", "+twin.inWords(),
-				"trays and seed lots in their own files alone are expected", "the row is left out: delete it")
+				"trays in trays.csv and seed lots in lots.csv alone are expected", "the row is left out: delete it")
 			e.leaveOut()
 		}
 	}

@@ -48,7 +48,7 @@ func (p *page) problemList() problemList {
 			t.add("", "", say("and %s more like it", words.Whole(more)), "", "", "")
 		}
 	}
-	return problemList{problemTitle(p.r.Problems), leftOutText(p.faulty), t}
+	return problemList{problemTitle(p.r.Problems), p.leftOutText(), t}
 }
 
 // problemTitle is the finding.

@@ -152,7 +152,7 @@ type banner struct {
 
 // banner is nil where no row was left out.
 func (s *site) banner(p *page) *banner {
-	text := leftOutText(s.faulty)
+	text := s.leftOutText()
 	if text == "" {
 		return nil
 	}
@@ -198,15 +198,18 @@ func faultyFiles(r *report.Report) []faultyFile {
 // repeatsCheck names the one check whose warning leaves a row out.
 const repeatsCheck = "repeats"
 
-// leftOutText says how many rows of how many files no figure uses.
-func leftOutText(files []faultyFile) string {
-	rows, of := 0, len(files)
-	for _, f := range files {
+// leftOutText says how many rows of how many files, or sheets of a workbook, no figure uses.
+func (s *site) leftOutText() string {
+	rows, of := 0, words.Plural(len(s.faulty), "file", "files")
+	if s.r.Book.Workbook() {
+		of = words.Plural(len(s.faulty), "sheet", "sheets")
+	}
+	for _, f := range s.faulty {
 		rows += f.rows
 	}
 	if rows == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%s of %s %s left out", words.Plural(rows, "row", "rows"), words.Plural(of, "file", "files"),
+	return fmt.Sprintf("%s of %s %s left out", words.Plural(rows, "row", "rows"), of,
 		map[bool]string{true: "was", false: "were"}[rows == 1])
 }

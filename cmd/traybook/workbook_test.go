@@ -107,11 +107,12 @@ func TestExampleAsWorkbookInOffice(t *testing.T) {
 	}
 }
 
-// logNamed is a log's file in a page, a data file of such a name among them.
-var logNamed = regexp.MustCompile(`.{0,40}\b(?:sowings|out|counts|scores|trays|lots|costs|chamber|house|wishes|changes|book)\.csv`)
+// logNamed is a log's file in a page, a data file of such a name among them, or the word
+// for what a book in a folder is made of.
+var logNamed = regexp.MustCompile(`.{0,40}\b(?:(?:sowings|out|counts|scores|trays|lots|costs|chamber|house|wishes|changes|book)\.csv|files?|folders?|CSV)\b`)
 
-// Who keeps a workbook has no files of logs: no sentence of a page names one, while links
-// to the data files stay, two of which are called as a log is.
+// Who keeps a workbook has no files of logs: no sentence of a page names one or speaks of
+// files, while links to the data files stay, two of which are called as a log is.
 func TestPagesOfAWorkbookNameSheets(t *testing.T) {
 	dataLink := regexp.MustCompile(`<a href="[^"]*data/[a-z_]+\.csv">[a-z_]+\.csv</a>`)
 	tags := regexp.MustCompile(`<[^>]*>`)
