@@ -15,7 +15,7 @@
 // percent sign, a temperature its degree sign. Counts are whole.
 //
 // Dates are written 2025-03-31, or with slashes or dots in the order of the
-// setting dates. Without it the order is told from the log: the one in which
+// setting dates. Without it the order is told from the file: the one in which
 // all its dates are days. Years of two digits are of this century.
 //
 // Names are compared in Unicode's normal form C, without case and surrounding or

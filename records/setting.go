@@ -16,7 +16,7 @@ var settingTable = []setting{
 	{"farm", "", func(l *loader, s string) (string, string) { l.settings.Farm = s; return s, "" }},
 	{"currency", "USD", (*loader).takeCurrency},
 	{"season_starts", "1", wholeSetting(1, 12, "a month from 1 to 12", func(s *Settings, n int) { s.SeasonStarts = n })},
-	{"dates", "told from the log", (*loader).takeDates},
+	{"dates", "told from the file", (*loader).takeDates},
 	{"decimal", "point", (*loader).takeDecimal},
 	{"temperature", "C", (*loader).takeTemperature},
 	{"wage", "none", amountSetting(func(s *Settings, x float64) { s.Wage = Known(x) })},

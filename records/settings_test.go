@@ -12,7 +12,7 @@ import (
 const defaultInputs = `farm=
 currency=USD
 season_starts=1
-dates=told from the log
+dates=told from the file
 decimal=point
 temperature=C
 wage=none

@@ -96,7 +96,11 @@ func shortened(value string) string {
 func (p *page) inputsTable(inputs []records.Input) *table {
 	t := p.table("inputs", "Settings and values this review was made with", "inputs", plain("Name", "Value", "From"))
 	for _, in := range inputs {
-		t.add(in.Name, prose(name(orDash(shortened(in.Value)))), in.Source)
+		value := in.Value
+		if in.Source == "default" && p.r.Book.Workbook() { // ours: the order of dates is told from the file
+			value = strings.ReplaceAll(value, "the file", "the sheet")
+		}
+		t.add(in.Name, prose(name(orDash(shortened(value)))), in.Source)
 	}
 	return t
 }
