@@ -63,18 +63,18 @@ func (s *site) gapsIn(p *page) template.HTML {
 var gapPhrases = map[string]string{
 	"date set out":              "without a date set out",
 	"usable plants left over":   "without a number of usable plants left over",
-	"row that clears the batch": "without a row that clears them",
+	"row that clears the batch": "not cleared in out.csv",
 	"plants out":                "without a number of plants out",
 	"cells sown, or plants out": "with more plants than cells",
 	"count":                     "without a count",
 	"cells looked at":           "without a number of cells looked at",
 	"tray numbers":              "with tray numbers on some counts only",
-	"later count":               "without a later count",
-	"late enough last count":    "without a late enough last count",
-	"early enough first count":  "without an early enough first count",
+	"later count":               "counted too soon after sowing",
+	"late enough last count":    "last counted while more may have come up",
+	"early enough first count":  "first counted when more than half had come up",
 	"seed lot":                  "without a seed lot",
-	"row of the seed lot":       "from lots without a row",
-	"tray code":                 "in trays without a row",
+	"row of the seed lot":       "from lots without a row in lots.csv",
+	"tray code":                 "in trays without a row in trays.csv",
 	"look at quality":           "without a look at quality",
 	"planned date":              "without a planned date",
 	"planned date or plants wanted of an open batch": "still open without a planned date or plants wanted",
@@ -85,12 +85,39 @@ var gapPhrases = map[string]string{
 	"years a tray lasts":                             "in %s without a number of years in use",
 	"number of trays bought":                         "in %s without a number bought",
 	"trays bought":                                   "in %s with more broken or sold than bought",
-	"minutes a use":                                  "in trays to compare, whose minutes a use are not written",
-	"mix a use":                                      "in trays to compare, whose mix a use is not known",
+	"minutes a use":                                  "in trays to compare, without the minutes that a use takes",
+	"mix a use":                                      "in trays to compare, without the mix that a use takes",
 	"price of a seed lot":                            "from %s without a price",
 	"seeds in a lot":                                 "from %s without a number of seeds",
 	"seeds per gram of a lot":                        "from %s without seeds per gram",
 	"germination on the packet":                      "from %s without a figure of the packet",
+	"tray codes":                                     "in trays of which nothing is written",
+	"germination counts":                             "without a count",
+	"looks at quality":                               "without a look at quality",
+	"costs":                                          "without a cost",
+	"seed lots":                                      "without a seed lot",
+	"house readings":                                 "without house readings",
+}
+
+// settingPhrases are for the gaps that are of no batch, but of a setting or a column.
+var settingPhrases = map[string]string{
+	"wage":                   "hours of work without a wage",
+	"places on the benches":  "benches without a number of places",
+	"places in the chambers": "chambers without a number of places",
+	"plants wanted":          "sowings without a number of plants wanted",
+}
+
+// gapTitle says what a gap is in a heading: 12 batches of 2025 without a count. A tray
+// code or a lot that nothing was sown in, or of, stands for itself: lot L-1 without a price.
+func gapTitle(m report.Missing) template.HTML {
+	if phrase, known := settingPhrases[m.What]; known {
+		return say(phrase)
+	}
+	if m.Touched > 0 {
+		return say("%s%s %s", words.Batches(m.Touched), gapSeason(m, 0), gapWords(m))
+	}
+	bare := strings.TrimPrefix(strings.TrimPrefix(string(gapWords(m)), "in "), "from ")
+	return template.HTML(bare)
 }
 
 // mostGapCodes is how many tray codes or lots the line names.

@@ -2,6 +2,9 @@ package templates
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -91,9 +94,9 @@ func TestMissingFinding(t *testing.T) {
 		title, big, unit, says string
 	}{
 		{nil, "Nothing is missing", "0", "", "Every figure of the review rests on what is written down."},
-		{[]report.Missing{late, count}, "The costliest gap: no plants out for 7 batches of 2025", "40", "min", "1 gap can be closed, 1 can only be done better next time."},
-		{[]report.Missing{wage, count}, "The costliest gap: no wage", "2.2", "h", "All of it can still be written down."},
-		{[]report.Missing{late}, "The costliest gap: no late enough last count for 9 batches of 2025", "0", "min", "Nothing of it can be written down any more; it can only be done better next time."},
+		{[]report.Missing{late, count}, "The costliest gap: 7 batches of 2025 without a number of plants out", "40", "min", "1 gap can be closed, 1 can only be done better next time."},
+		{[]report.Missing{wage, count}, "The costliest gap: hours of work without a wage", "2.2", "h", "All of it can still be written down."},
+		{[]report.Missing{late}, "The costliest gap: 9 batches of 2025 last counted while more may have come up", "0", "min", "Nothing of it can be written down any more; it can only be done better next time."},
 	} {
 		r := *houseReport(t)
 		r.Missing = tt.missing
@@ -146,7 +149,7 @@ func TestProblemsOfAKind(t *testing.T) {
 func TestMissingOfPoorBooks(t *testing.T) {
 	r := reportOf(t, example("poor/sowings-only"), report.Options{})
 	b, batches := buildOf(t, r, nil), words.Batches(len(r.Records))
-	expect(t, textOf(t, b, "missing.html"), "The costliest gap: no tray codes for "+bare(batches), "can only be done better next time", "What to write down, the costliest first",
+	expect(t, textOf(t, b, "missing.html"), "The costliest gap: "+bare(batches)+" in trays of which nothing is written", "can only be done better next time", "What to write down, the costliest first",
 		"Tray codes", "Write down: a row for each tray code in trays.csv", bare(batches), "trays.csv a new row for", "What can only be done better next time",
 		"Germination counts", "Next time:", "No problem was found in the logs and notes", "Pages that are not there yet", "Seed lots", "Write a row for each packet into lots.csv")
 	broken := buildOf(t, reportOf(t, example("ottermoss-broken"), report.Options{}), nil)
@@ -179,6 +182,50 @@ func TestGapLine(t *testing.T) {
 	}
 }
 
+// The heading of what is missing names any gap there is in a phrase that goes on from its
+// batches, or stands without them.
+func TestGapTitle(t *testing.T) {
+	for _, tt := range []struct {
+		m    report.Missing
+		want string
+	}{
+		{report.Missing{What: "count", Season: 2025, Touched: 12}, "12 batches of 2025 without a count"},
+		{report.Missing{What: "cells sown, or plants out", Season: 2024, Touched: 1}, "1 batch of 2024 with more plants than cells"},
+		{report.Missing{What: "price of a tray: FLAT", Touched: 3}, "3 batches in tray FLAT without a price"},
+		{report.Missing{What: "price of a tray: FLAT"}, "tray FLAT without a price"},
+		{report.Missing{What: "seeds in a lot: L-1, L-2"}, "lots L-1 and L-2 without a number of seeds"},
+		{report.Missing{What: "tray codes", Touched: 34}, "34 batches in trays of which nothing is written"},
+		{report.Missing{What: "costs", Touched: 34}, "34 batches without a cost"},
+		{report.Missing{What: "wage", Touched: 34}, "hours of work without a wage"},
+		{report.Missing{What: "places on the benches", Touched: 34}, "benches without a number of places"},
+	} {
+		if got := bare(gapTitle(tt.m)); got != tt.want {
+			t.Errorf("%s: got %q, want %q", tt.m.What, got, tt.want)
+		}
+	}
+	sources, err := filepath.Glob("../report/missing_*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	kinds := 0
+	for _, source := range sources {
+		text, err := os.ReadFile(source)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, found := range regexp.MustCompile(`gap\{"([^"]+)"`).FindAllSubmatch(text, -1) {
+			kinds++
+			what := string(found[1])
+			if gapPhrases[what] == "" && settingPhrases[what] == "" {
+				t.Errorf("%s: no phrase for %q", source, what)
+			}
+		}
+	}
+	if kinds < 40 {
+		t.Errorf("%d kinds of gaps found", kinds)
+	}
+}
+
 // What batches lack, as the line at a page's foot says it: grammar for one code and for
 // many, and no name of a gap that the records of any example give is without its phrase.
 func TestGapWords(t *testing.T) {
@@ -188,7 +235,7 @@ func TestGapWords(t *testing.T) {
 		"life of a tray: A, B":      "in trays A and B without a length of life",
 		"trays bought: A, B, C, D":  "in trays A, B and 2 more with more broken or sold than bought",
 		"price of a seed lot: L-1":  "from lot L-1 without a price",
-		"minutes a use: A and B":    "in trays to compare, whose minutes a use are not written",
+		"minutes a use: A and B":    "in trays to compare, without the minutes that a use takes",
 		"cells sown, or plants out": "with more plants than cells",
 		"something new":             "without something new",
 	} {

@@ -3,7 +3,6 @@ package templates
 import (
 	"html/template"
 	"slices"
-	"strings"
 
 	"traybook/report"
 	"traybook/report/batch"
@@ -70,19 +69,11 @@ func (p *page) missingFinding() finding {
 }
 
 // costliest is the finding: the gap that takes most, of those that can be closed if there
-// is one, and of how many batches. What cannot be mended any more is named only where
+// is one. What cannot be mended any more is named only where
 // nothing else is left.
 func (p *page) costliest() template.HTML {
 	m := p.r.Missing[max(0, slices.IndexFunc(p.r.Missing, func(m report.Missing) bool { return len(m.Places) > 0 }))]
-	what, _, _ := strings.Cut(m.What, ": ")
-	out := say("The costliest gap: no %s", what)
-	if m.Touched > 0 {
-		out = say("%s for %s", out, words.Batches(m.Touched))
-	}
-	if m.Season != 0 {
-		out = say("%s of %s", out, words.Year(m.Season))
-	}
-	return out
+	return say("The costliest gap: %s", gapTitle(m))
 }
 
 // pastWords says how many gaps can still be closed.
