@@ -30,8 +30,8 @@ type cropPart struct {
 
 // cropPagesOf sorts batches into a page for each season and crop; on it they stand by the
 // day sown. Paths of crops are found in the order of their names before any batch is
-// asked, so that a new batch moves no page of another crop.
-func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
+// asked, so that a new batch moves no page of another crop. size is what a batch takes.
+func cropPagesOf(batches []*report.Record, size func(*report.Record) int) ([]cropPage, cropSlugs) {
 	var list []cropPage
 	sorted := slices.Clone(batches)
 	slices.SortStableFunc(sorted, func(a, b *report.Record) int {
@@ -44,7 +44,7 @@ func cropPagesOf(batches []*report.Record) ([]cropPage, cropSlugs) {
 	for _, of := range runs(sorted, func(b *report.Record) cropSeason { return cropSeason{b.Crop, b.Season} }) {
 		page := cropPage{Season: of[0].Season, Crop: of[0].Crop, Batches: of}
 		page.Path = seasonFile("records/"+cropSlug(&names, page.Crop), page.Season)
-		page.Parts = monthsOf(page)
+		page.Parts = monthsOf(page, size)
 		list = append(list, page)
 	}
 	return list, names
@@ -70,14 +70,14 @@ func cropsOf(batches []*report.Record) []string {
 
 // monthsOf are the parts of a page by month, a month too long by number; none where all
 // fits on the page. Months are of the day sown, which is how a grower looks for a batch.
-func monthsOf(page cropPage) (parts []cropPart) {
-	if all := chunks(page.Batches, storySize, mostBytes, mostBytes); len(all) < 2 {
+func monthsOf(page cropPage, size func(*report.Record) int) (parts []cropPart) {
+	if all := chunks(page.Batches, size, mostBytes, mostBytes); len(all) < 2 {
 		return nil
 	}
 	stem := strings.TrimSuffix(page.Path, ".html") + "/"
 	for _, of := range runs(page.Batches, monthOf) {
 		month, title := monthOf(of[0]), of[0].Sown.Time().Format("January 2006")
-		for i, batches := range chunks(of, storySize, mostBytes, mostBytes) {
+		for i, batches := range chunks(of, size, mostBytes, mostBytes) {
 			part := cropPart{stem + month + ".html", title, batches}
 			if i > 0 {
 				part.Path, part.Title = fmt.Sprintf("%s%s-%d.html", stem, month, i+1), fmt.Sprintf("%s, part %d", title, i+1)

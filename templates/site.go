@@ -48,7 +48,7 @@ func newSite(r *report.Report, charts Charts) *site {
 	s.outs = outsOf(r)
 	s.kinds, s.gapLines = map[int][]string{}, map[gapsOf]template.HTML{}
 	_, s.seasons = batch.GroupBy(r.Records, func(b *report.Record) int { return b.Season })
-	s.crops, s.cropNames = cropPagesOf(r.Records)
+	s.crops, s.cropNames = cropPagesOf(r.Records, func(b *report.Record) int { return storySize(r.Book, b, s.outs.Of(b.Nth)) })
 	s.cropAt = make(map[cropSeason]string, len(s.crops))
 	for _, c := range s.crops {
 		s.cropAt[cropSeason{c.Crop, c.Season}] = c.Path

@@ -35,12 +35,6 @@ var facts = []fact{
 	{"Note", []telling{func(t *teller, b *report.Record) { t.note(b.Note) }}},
 }
 
-// storySize is about how many bytes of a page the story of a batch takes, its row in the
-// table on top with it.
-func storySize(b *report.Record) int {
-	return 2200 + 70*(len(b.Counts.Rows)+len(b.Looks)) + len(b.Note)
-}
-
 // writeStories tells batches one after the other: code and variety, life, figures, facts.
 func (p *page) writeStories(w *pen, batches []*report.Record, axis draw.Axis) {
 	t := &teller{page: p, pen: w}

@@ -163,30 +163,3 @@ func (t *teller) outLine(o *records.Out) {
 	}
 	w.remark(o.Note)
 }
-
-// mostLines is how many rows of a log a batch's story tells: more are no story.
-const mostLines = 200
-
-// lineList sets n lines after one another, the first mostLines; nothing of no lines. What
-// writes a line begins with a digit or a word of ours.
-func (w *pen) lineList(n int, line func(i int)) {
-	if n == 0 {
-		return
-	}
-	from := len(w.out)
-	for i := range min(n, mostLines) {
-		if i > 0 {
-			w.put("; ")
-		}
-		line(i)
-	}
-	if first := &w.out[from]; 'a' <= *first && *first <= 'z' {
-		*first -= 'a' - 'A'
-	}
-	if more := n - mostLines; more > 0 {
-		w.put("; and ")
-		w.whole(more)
-		w.put(" more; all are in the log")
-	}
-	w.put(".")
-}
