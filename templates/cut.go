@@ -72,7 +72,7 @@ func (v partPage) turn() (before, after *navLink)      { return v.before, v.afte
 
 // cutLong moves what the page is too small for to pages of their own.
 func (p *page) cutLong() {
-	if p.single || p.laidOut() || sizeOf(p.pieces) <= mostBytes {
+	if p.single || p.laidOut() || p.said+sizeOf(p.pieces) <= mostBytes {
 		return
 	}
 	p.cutByCrop()
@@ -140,13 +140,7 @@ func (p *page) addPart(parts []part, i int) {
 	v := partPage{Heading: say("%s: %s", p.heading(), of.word), Lead: say(`<a href="../%s">%s</a>`, base, p.spec.title)}
 	root := p.root + "../"
 	v.Others = linksTo(root, parts, i)
-	link := func(i int) *navLink {
-		if i < 0 || i >= len(parts) {
-			return nil
-		}
-		return &navLink{root + parts[i].path, bareText(parts[i].word)}
-	}
-	v.before, v.after = link(i-1), link(i+1)
+	v.before, v.after = partLink(root, parts, i-1), partLink(root, parts, i+1)
 	// The page stands one folder below, so every link in what moves leads from elsewhere.
 	var moved []piece
 	for _, piece := range of.pieces {
@@ -159,6 +153,14 @@ func (p *page) addPart(parts []part, i int) {
 	}
 	p.extras = append(p.extras, extra{sp, v})
 	p.extras = append(p.extras, sub.extras...)
+}
+
+// partLink leads to the part of a number; nil where there is none.
+func partLink(root string, parts []part, i int) *navLink {
+	if i < 0 || i >= len(parts) {
+		return nil
+	}
+	return &navLink{root + parts[i].path, bareText(parts[i].word)}
 }
 
 // heading is the page's title as its heading, the season with it.

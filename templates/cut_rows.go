@@ -15,7 +15,7 @@ import (
 // own.
 func (p *page) cutByNumber(at string, pieces []piece) {
 	for range pieces { // each is cut once at most: what is left of it is small enough
-		total := sizeOf(pieces)
+		total := p.said + sizeOf(pieces)
 		if total <= mostBytes {
 			return
 		}

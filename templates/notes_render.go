@@ -2,7 +2,6 @@ package templates
 
 import (
 	"bytes"
-	"fmt"
 	"html/template"
 	"slices"
 	"strconv"
@@ -16,6 +15,7 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"traybook/records"
+	"traybook/report/words"
 )
 
 // note returns the note of a season, if there is one.
@@ -27,27 +27,31 @@ func (s *site) note(season int) (records.Note, bool) {
 	return s.r.Book.Notes[i], true
 }
 
-// noteText is the note as HTML; what goes wrong ends the page.
-func (p *page) noteText(n records.Note, season int) template.HTML {
-	html, err := p.noteHTML(n, season)
-	if err != nil {
-		p.err = fmt.Errorf("%s: %w", n.File, err)
-	}
-	return html
-}
-
-// noteHTML turns the Markdown of a season's note into HTML for a page. Raw HTML in it
-// is dropped, pictures and links that lead to no page become their words, and a fenced
-// block "figure NAME" becomes that figure; Notes and Unfilled have told what is left out.
-func (p *page) noteHTML(n records.Note, season int) (template.HTML, error) {
+// noteBlocks turns the Markdown of a season's note into the HTML of a page, block by block.
+// Raw HTML in it is dropped, pictures and links that lead to no page become their words, and
+// a fenced block "figure NAME" becomes that figure; Notes and Unfilled have told what is
+// left out. A block too long for any page becomes a sentence that says where it stands.
+func (p *page) noteBlocks(n records.Note, season int) (blocks []noteBlock, err error) {
+	defer func(own []piece) { p.pieces = own }(p.pieces) // a note is cut by its blocks
 	tree := readNote(n, parser.WithIDs(noteIDs{p}))
 	tree.fit()
 	tree.setLinks(p)
 	setter := &noteSetter{page: p, season: season}
-	md := markdown(goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(setter, 100))))
-	var out bytes.Buffer
-	err := md.Renderer().Render(&out, tree.source, tree.doc)
-	return template.HTML(out.String()), err
+	md := markdown(goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(setter, 100)))).Renderer()
+	for node := tree.doc.FirstChild(); node != nil; node = node.NextSibling() {
+		var out bytes.Buffer
+		setter.undrawn = 0
+		if err := md.Render(&out, tree.source, node); err != nil {
+			return nil, err
+		}
+		b := noteBlock{template.HTML(out.String()), node.Kind() == ast.KindHeading, out.Len() + setter.undrawn}
+		if b.size > mostOfNotePage {
+			b.html = say("<p>What stands at line %s of %s is too long for a page.</p>\n", words.Whole(tree.lineOf(node)), name(n.File))
+			b.size = len(b.html)
+		}
+		blocks = append(blocks, b)
+	}
+	return blocks, nil
 }
 
 // noteIDs makes the ids of a note's headings: note- and the heading's letters.
@@ -77,9 +81,9 @@ func (t noteTree) fit() {
 		cellClass(node)
 	})
 	for _, picture := range t.pictures() {
-		words := ast.NewEmphasis(1)
-		picture.Parent().InsertBefore(picture.Parent(), picture, words)
-		words.AppendChild(words, picture)
+		emphasis := ast.NewEmphasis(1)
+		picture.Parent().InsertBefore(picture.Parent(), picture, emphasis)
+		emphasis.AppendChild(emphasis, picture)
 		unwrap(picture)
 	}
 	for _, raw := range t.rawHTML() {
@@ -118,6 +122,8 @@ type noteSetter struct {
 	page   *page
 	season int
 	tables int // set so far
+
+	undrawn int // bytes that charts would take beyond what they do, in the block at hand
 }
 
 // RegisterFuncs takes over what the Markdown reader would write otherwise:
@@ -154,8 +160,11 @@ func (n *noteSetter) fenced(w util.BufWriter, source []byte, node ast.Node, ente
 	}
 	all, _ := n.page.noteFigures(wanted, n.season)
 	for i, f := range all {
-		if words := strings.TrimSpace(string(block.Lines().Value(source))); words != "" && i == 0 {
-			f.Caption = markup(name(words))
+		if caption := strings.TrimSpace(string(block.Lines().Value(source))); caption != "" && i == 0 {
+			f.Caption = markup(name(caption))
+		}
+		if f.chart {
+			n.undrawn += f.size() - len(f.Drawing)
 		}
 		s := n.page.site
 		figure, err := s.written(func() error { return pages.ExecuteTemplate(&s.out, "figure", f) })

@@ -23,6 +23,7 @@ type page struct {
 	ids    map[string]bool // taken on the page
 	err    error           // what went wrong in making it
 	pieces []piece         // its tables and charts
+	said   int             // bytes of a season's note beside them
 	extras []extra         // pages that hold what is too much for it
 	byCrop template.HTML   // links to those of them that hold a crop
 }

@@ -36,6 +36,7 @@ type site struct {
 	lotAt     map[lotSeason]string // their paths
 	lots      map[string]string    // anchor of a seed lot, by code
 	faulty    []faultyFile         // logs with rows that errors keep out
+	longNotes map[int]bool         // by season, as they are asked for
 	single    bool                 // one page alone: nothing to link to
 }
 
@@ -46,7 +47,7 @@ type leftOut struct{ Title, Lack string }
 func newSite(r *report.Report, charts Charts) *site {
 	s := &site{r: r, charts: charts, money: words.NewMoney(r.Book.Settings.Currency), paths: map[string]bool{}, faulty: faultyFiles(r)}
 	s.outs = outsOf(r)
-	s.kinds, s.gapLines = map[int][]string{}, map[gapsOf]template.HTML{}
+	s.kinds, s.gapLines, s.longNotes = map[int][]string{}, map[gapsOf]template.HTML{}, map[int]bool{}
 	_, s.seasons = batch.GroupBy(r.Records, func(b *report.Record) int { return b.Season })
 	s.crops, s.cropNames = cropPagesOf(r.Records, func(b *report.Record) int { return storySize(r.Book, b, s.outs.Of(b.Nth)) })
 	s.cropAt = make(map[cropSeason]string, len(s.crops))
