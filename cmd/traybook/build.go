@@ -153,7 +153,7 @@ func dateOf(flag, s string) (records.Date, error) {
 func site(r *report.Report, charts templates.Charts) iter.Seq2[folder.File, error] {
 	return func(yield func(folder.File, error) bool) {
 		for p, err := range templates.Pages(r, charts) {
-			if !yield(folder.File{Path: p.Path, Body: p.Body}, err) {
+			if !yield(folder.File{Path: p.Path, Body: p.Body, Written: p.Written}, err) {
 				return
 			}
 		}

@@ -2,10 +2,12 @@ package folder
 
 import "iter"
 
-// File is one file of a folder, its path with slashes.
+// File is one file of a folder, its path with slashes. Written, where it is given, is called
+// when the body is on the disk and read no more.
 type File struct {
-	Path string
-	Body []byte
+	Path    string
+	Body    []byte
+	Written func()
 }
 
 // List gives files that are all there, one after the other.

@@ -6,7 +6,9 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"testing/iotest"
 )
@@ -137,5 +139,28 @@ func TestReads(t *testing.T) {
 	}
 	if broken := io.MultiReader(strings.NewReader(long), iotest.ErrReader(errors.ErrUnsupported)); reads(broken, []byte(long)) {
 		t.Error("a file that cannot be read to its end is taken for the same")
+	}
+}
+
+// Each file that asks for it is told of once, when its body is written or found to stand
+// there already.
+func TestFilesAreToldWhenWritten(t *testing.T) {
+	var told atomic.Int64
+	files := slices.Clone(after)
+	for i := range files {
+		files[i].Written = func() { told.Add(1) }
+	}
+	for n, had := range []bool{false, true} {
+		w := newWorld(t, had)
+		h, err := Hold(t.Context(), w.site, 0, func() {})
+		if err == nil {
+			err = errors.Join(h.Put(List(files...), func() error { return nil }), h.Release())
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want := int64((n + 1) * len(files)); told.Load() != want {
+			t.Errorf("told of %d files, want %d", told.Load(), want)
+		}
 	}
 }

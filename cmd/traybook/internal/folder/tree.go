@@ -30,7 +30,13 @@ func (h *Held) writeTree(root string, files iter.Seq2[File, error]) error {
 		}
 		return nil
 	}
-	err := eachFile(files, folders, func(f File) error { return h.writeIn(root, f) })
+	err := eachFile(files, folders, func(f File) error {
+		err := h.writeIn(root, f)
+		if err == nil && f.Written != nil {
+			f.Written()
+		}
+		return err
+	})
 	if err != nil {
 		return err
 	}

@@ -19,8 +19,8 @@ type world struct {
 }
 
 var (
-	before = []File{{"index.html", []byte("before")}, {"data/a.csv", []byte("a,before")}, {"old/only.txt", []byte("1")}, {"same.css", []byte("same")}}
-	after  = []File{{"index.html", []byte("after")}, {"data/a.csv", []byte("a,after")}, {"data/deep/b.csv", []byte("b,after")}, {"same.css", []byte("same")}}
+	before = []File{{Path: "index.html", Body: []byte("before")}, {Path: "data/a.csv", Body: []byte("a,before")}, {Path: "old/only.txt", Body: []byte("1")}, {Path: "same.css", Body: []byte("same")}}
+	after  = []File{{Path: "index.html", Body: []byte("after")}, {Path: "data/a.csv", Body: []byte("a,after")}, {Path: "data/deep/b.csv", Body: []byte("b,after")}, {Path: "same.css", Body: []byte("same")}}
 )
 
 func newWorld(t *testing.T, had bool) world {
