@@ -59,29 +59,16 @@ func plainLevels(spans []Span) (steps []Step, ok bool) {
 	return steps, true
 }
 
-// dayChanges is changesOf with those of a day added up; ok is false where a sum is rounded. Days from the first on are counted
-// through, as far as there are a few to each span; what changes later, as a capacity that ends never, is sorted.
+// dayChanges is changesOf with those of a day added up; ok is false where a sum is rounded. Days within reach of the first span
+// are counted through, some for each span; the few beyond, as of a capacity that ends never, are sorted.
 func dayChanges(spans []Span) (changes []Step, ok bool) {
-	const perSpan, least = 4, 1 << 10
-	first, last := math.MaxInt, math.MinInt
-	for _, s := range spans {
-		if s.holds() {
-			first, last = min(first, s.Start), max(last, s.Start)
-			if s.End < math.MaxInt {
-				last = max(last, s.End)
-			}
-		}
-	}
-	if first > last {
-		return nil, true
-	}
-	days := make([]float64, min(uint(last)-uint(first), perSpan*uint(len(spans))+least)+1)
-	var later []Step
+	days, first := reached(spans)
+	var beyond []Step
 	ok = true
 	add := func(day int, amount float64) {
 		at := uint(day) - uint(first)
 		if at >= uint(len(days)) {
-			later = append(later, Step{day, amount})
+			beyond = append(beyond, Step{day, amount})
 			return
 		}
 		sum := days[at] + amount
@@ -94,13 +81,33 @@ func dayChanges(spans []Span) (changes []Step, ok bool) {
 			add(s.End, -s.Amount)
 		}
 	}
+	sortByDay(beyond)
+	before, _ := slices.BinarySearchFunc(beyond, first, func(s Step, day int) int { return cmp.Compare(s.Day, day) })
+	changes = append(slices.Grow(changes, len(beyond)+len(days)), beyond[:before]...)
 	for i, amount := range days {
 		if amount != 0 {
 			changes = append(changes, Step{first + i, amount})
 		}
 	}
-	sortByDay(later)
-	return append(changes, later...), ok
+	return append(changes, beyond[before:]...), ok
+}
+
+// reached makes room for a number of each day on which spans start or end that is near the first span, and tells the first.
+func reached(spans []Span) (days []float64, first int) {
+	const perSpan, least = 2, 1 << 9
+	reach, last := perSpan*len(spans)+least, math.MinInt
+	first = math.MaxInt
+	for _, s := range spans {
+		for _, day := range []int{s.Start, s.End} {
+			if s.holds() && spans[0].Start-reach <= day && day <= spans[0].Start+reach {
+				first, last = min(first, day), max(last, day)
+			}
+		}
+	}
+	if last < first {
+		return nil, first
+	}
+	return make([]float64, last-first+1), first
 }
 
 // holds reports whether a span holds anything.

@@ -109,7 +109,7 @@ func TestPlainLevelsAreExact(t *testing.T) {
 		parts := rapid.SampledFrom([]float64{4, 10}).Draw(t, "parts of a tray")
 		spans := rapid.SliceOfN(rapid.Custom(func(t *rapid.T) Span {
 			start := rapid.IntRange(0, 20).Draw(t, "start")
-			return Span{start, start + rapid.IntRange(1, 20).Draw(t, "days")*rapid.SampledFrom([]int{1, 1, 1, 1 << 40}).Draw(t, "times"), float64(rapid.IntRange(1, 400).Draw(t, "amount")) / parts}
+			return Span{start * rapid.SampledFrom([]int{1, 1, 1, -1 << 30}).Draw(t, "back"), start + rapid.IntRange(1, 20).Draw(t, "days")*rapid.SampledFrom([]int{1, 1, 1, 1 << 40}).Draw(t, "times"), float64(rapid.IntRange(1, 400).Draw(t, "amount")) / parts}
 		}), 1, 12).Draw(t, "spans")
 		steps, exact := plainLevels(spans)
 		if exact && !reflect.DeepEqual(steps, exactLevels(changesOf(spans))) {
