@@ -102,5 +102,5 @@
 // code over its purchases), end.go (Batch, and how long each stood), batches.go (New: all
 // of them, seasons, today), chamber.go (how long each stood in a chamber), stay.go (where
 // their trays stood), rows.go (a log by batch), group.go (the key of most
-// tables; how lists are split).
+// tables; how lists are split), rank.go (the same by numbers made once).
 package batch

@@ -15,13 +15,24 @@ import (
 // and a number is sooner compared than five columns. Sowings makes them, once.
 type Ranks struct{ Season, SeasonCrop, Group, Like, Crop, Tray int32 }
 
-// The ranks of a batch, or of what is known of it, as SplitBy asks for them.
-func (s *Sowing) SeasonRank() int32     { return s.Ranks.Season }
+// SeasonRank and its like are the ranks of a batch, or of what holds one, as SplitBy asks
+// for them.
+func (s *Sowing) SeasonRank() int32 { return s.Ranks.Season }
+
+// SeasonCropRank is that of season and crop.
 func (s *Sowing) SeasonCropRank() int32 { return s.Ranks.SeasonCrop }
-func (s *Sowing) GroupRank() int32      { return s.Ranks.Group }
-func (s *Sowing) LikeRank() int32       { return s.Ranks.Like }
-func (s *Sowing) CropRank() int32       { return s.Ranks.Crop }
-func (s *Sowing) TrayRank() int32       { return s.Ranks.Tray }
+
+// GroupRank is that of the Group.
+func (s *Sowing) GroupRank() int32 { return s.Ranks.Group }
+
+// LikeRank is that of the Group and the seeds in a cell.
+func (s *Sowing) LikeRank() int32 { return s.Ranks.Like }
+
+// CropRank is that of the crop alone.
+func (s *Sowing) CropRank() int32 { return s.Ranks.Crop }
+
+// TrayRank is that of the tray code alone.
+func (s *Sowing) TrayRank() int32 { return s.Ranks.Tray }
 
 // likeKey is what Ranks numbers: a season, and the places of the others among their own.
 type likeKey struct {
