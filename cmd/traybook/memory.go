@@ -10,11 +10,11 @@ import (
 
 // How much memory may be in use before garbage is collected more often than
 // is usual: so many bytes for each of the book's logs, and no less than a small book could
-// ask for. A book takes some four times its logs when it is read, and eight with its
+// ask for. A book takes some four times its logs when it is read, and seven with its
 // figures; nearer to that, collecting would take all the time.
 const (
 	toRead  = 6
-	toBuild = 11
+	toBuild = 10
 	toWatch = 2 * toBuild // the review before is kept, to tell what is new
 
 	leastToRead  = 200 << 20
