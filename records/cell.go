@@ -41,14 +41,26 @@ func (r row) cell(col string) Pos {
 // problem reports a finding at a cell. Unless its check only warns, the row is
 // left out.
 func (r row) problem(check, col, found, expected, remedy string) {
+	if r.enough(check) {
+		if r.severities[check] > Warning {
+			r.leaveOut()
+		}
+		return
+	}
 	if r.report(check, r.cell(col), found, expected, remedy) > Warning {
 		r.leaveOut()
 	}
 }
 
+// cellOf is a cell by its column's place, -1 for the row's first where there is none.
+type cellOf struct {
+	row
+	column int
+}
+
 // doubt warns of a cell that may be mistyped, once: several checks may find the same.
 func (r row) doubt(check, col, found, expected, remedy string) {
-	at := r.cell(col)
+	at := cellOf{r, r.index(col)}
 	if !r.doubted[at] {
 		r.doubted[at] = true
 		r.problem(check, col, found, expected, remedy)

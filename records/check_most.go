@@ -9,6 +9,20 @@ const (
 	mostSeasonCrops = 10_000
 )
 
+// mostNames is how many different names all logs together may have, of batches, crops,
+// causes and all else. More are no names, and each has to be kept.
+const mostNames = 500_000
+
+// tooManyNames reports, once, the log in which they became too many. Nothing is read or
+// looked at after that.
+func (l *log) tooManyNames() bool {
+	if len(l.names.spellings) > mostNames && !l.full {
+		l.full = true
+		l.report("file", Pos{File: l.file}, "more than "+grouped(mostNames)+" different names of batches, crops, causes and the like by row "+grouped(len(l.flags))+", and the rest was not tried", "a log that names the same again and again is expected", "is this the right file?")
+	}
+	return l.full
+}
+
 // checkMost reports, of each log, what there is more of than a review can tell: nothing is
 // built then.
 func (l *loader) checkMost() {

@@ -54,8 +54,9 @@ type loader struct {
 	lost     map[string]bool // batches whose row is no CSV
 	cellsOf  map[string]int
 	asked    int             // names looked up for what was meant
-	doubted  map[Pos]bool    // cells that a warning asks about
+	doubted  map[cellOf]bool // cells that a warning asks about
 	told     map[finding]int // findings so far
+	full     bool            // there are more names than any book has
 }
 
 // entries are the rows of one log as read, one for each row.
@@ -80,20 +81,27 @@ func Load(folder fs.FS) (*Book, []Problem) { return readBook(folderOf{folder}) }
 
 // readBook reads a record book from wherever it stands.
 func readBook(from origin) (*Book, []Problem) {
-	l := &loader{from: from, found: map[string]string{}, names: newNames(), decimal: point, present: map[string]bool{}, doubted: map[Pos]bool{}, told: map[finding]int{}, severities: severities()}
+	l := &loader{from: from, found: map[string]string{}, names: newNames(), decimal: point, present: map[string]bool{}, doubted: map[cellOf]bool{}, told: map[finding]int{}, severities: severities()}
 	from.find(l)
 	l.readSettings()
 	l.readLogs()
 	l.notes = l.readNotes()
+	if !l.full {
+		l.check()
+	}
+	l.reportMore()
+	SortProblems(l.problems)
+	return l.book(), l.problems
+}
+
+// check runs every check that looks at what was read.
+func (l *loader) check() {
 	for _, c := range Checks {
 		if c.run != nil {
 			c.run(l)
 		}
 	}
 	l.checkMost()
-	l.reportMore()
-	SortProblems(l.problems)
-	return l.book(), l.problems
 }
 
 // readLogs reads every log but book.csv. The order decides how names are shown:

@@ -173,7 +173,7 @@ func (l *log) readRows(read func(row)) {
 			r.notice()
 			read(r)
 		}
-		if len(l.ahead) < rowsAhead {
+		if len(l.ahead) < rowsAhead || l.tooManyNames() {
 			break
 		}
 	}

@@ -20,6 +20,12 @@ func (l *loader) untold(k finding) bool {
 	return l.told[k] > mostOfAKind && k.check != "repeats"
 }
 
+// enough counts a finding of which so many were told that its place need not be found.
+func (l *log) enough(check string) bool {
+	k := finding{printable(l.file), check}
+	return l.told[k] >= mostOfAKind && l.loader.untold(k)
+}
+
 // reportMore says how many findings were not told. They are of the same severity: their
 // rows are left out, or used, as those of the others.
 func (l *loader) reportMore() {

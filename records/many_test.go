@@ -45,3 +45,20 @@ func TestTooMuchOfAKind(t *testing.T) {
 		addUp(t, b)
 	}
 }
+
+// A log that names something new in row after row is given up with one line: every name is
+// kept, and so many are none.
+func TestTooManyNames(t *testing.T) {
+	var counts strings.Builder
+	counts.WriteString("batch,date,emerged\n")
+	for i := range mostNames + 2*rowsAhead {
+		counts.WriteString("X" + itoa(i) + ",2025-03-10,6\n")
+	}
+	b, problems := load(map[string]string{"sowings.csv": oneSowing, "counts.csv": counts.String(), "scores.csv": "batch,date,looked,usable\nB,2025-03-10,6,6\n"})
+	if len(problems) != 1 || problems[0].Severity != Fatal || !strings.HasPrefix(problems[0].String(), "counts.csv: more than 500,000 different names of batches, crops, causes and the like by row 500,") {
+		t.Errorf("%d problems, first %v", len(problems), problems[0])
+	}
+	if len(b.Counts) > mostNames+rowsAhead {
+		t.Error("read to the end")
+	}
+}
