@@ -4,7 +4,8 @@ import "traybook/report/words"
 
 // The frame of a page is written here, not through html/template: of a large book it is the
 // larger part of thousands of pages, and the same on each but for a few words and links.
-// Titles and labels hold words of the book; addresses are made of slugs.
+// Titles, and labels of the pages before and after, hold words of the book and are escaped;
+// those of the contents are ours, addresses are made of slugs.
 
 // Before the title of a page, and around its farm and its heading.
 const (
@@ -58,7 +59,11 @@ func (sh *shell) writeBanner(w *pen) {
 	}
 	w.put("\n", `<p class="banner" role="note"><strong>`)
 	w.escaped(sh.Banner.Text)
-	w.put("</strong>: no figure uses ", it, `. <a href="`, sh.Banner.Href, `">See the problems</a></p>`)
+	w.put("</strong>: no figure uses ", it, ".")
+	if sh.Banner.Href != "" {
+		w.put(` <a href="`, sh.Banner.Href, `">See the problems</a>`)
+	}
+	w.put("</p>")
 }
 
 // writeEnd writes what stands behind the text of a page.

@@ -50,6 +50,25 @@ func TestBanner(t *testing.T) {
 	}
 }
 
+// A public edition has no page of what is missing: it says that rows were left out, and no
+// link of it leads nowhere.
+func TestPublicBanner(t *testing.T) {
+	book := logsOf(map[string]string{
+		"sowings.csv": "batch,sown,crop,variety,tray,trays,cells\nB1,2025-03-01,kale,Pinderby,T72,1,72\n",
+		"counts.csv":  "batch,date,emerged\nB1,2025-03-12,60\nB1,2025-03-13,6O\n"})
+	for _, public := range []bool{false, true} {
+		b := buildOf(t, reportOf(t, book, report.Options{Public: public}), nil)
+		ids := idsOf(t, b)
+		for _, page := range b.html() {
+			expect(t, textOf(t, b, page), "1 row of 1 file was left out: no figure uses it.")
+			leadsSomewhere(t, page, b.pages[page], ids)
+			if leads := strings.Contains(b.pages[page], "missing.html#problems"); leads == public {
+				t.Errorf("public %v: %s leads to the problems: %v", public, page, leads)
+			}
+		}
+	}
+}
+
 // A chart stands beside its table; where it could not be drawn, a line says so. A chart
 // shown twice has ids of its own each time, its words as they are.
 func TestCharts(t *testing.T) {

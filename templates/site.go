@@ -145,9 +145,9 @@ func (s *site) written(write func() error) ([]byte, error) {
 	return html, err
 }
 
-// banner says on each page that rows were left out.
+// banner says on each page that rows were left out, and where they stand.
 type banner struct {
-	Text, Href string
+	Text, Href string // no address in a public edition, which has no page of what is missing
 	One        bool
 }
 
@@ -157,7 +157,11 @@ func (s *site) banner(p *page) *banner {
 	if text == "" {
 		return nil
 	}
-	return &banner{text, p.root + "missing.html#problems", strings.HasPrefix(text, "1"+words.NBSP)}
+	b := &banner{Text: text, One: strings.HasPrefix(text, "1"+words.NBSP)}
+	if s.paths["missing.html"] {
+		b.Href = p.root + "missing.html#problems"
+	}
+	return b
 }
 
 // faultyFile is a log with rows that an error keeps out of every figure.
