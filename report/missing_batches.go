@@ -97,15 +97,17 @@ func perTray(g gap, _ *ground, touched []*Record) []Place {
 	return g.newRows(touched, func(b *Record) string { return b.Tray })
 }
 
-// inCounts: in the counts of each that lack the cell.
+// inCounts: in the counts of each that lack the cell, down the sheet.
 func inCounts(g gap, on *ground, touched []*Record) []Place {
 	var places []Place
 	for _, b := range touched {
+		from := len(places)
 		for _, c := range on.counts()[b.Nth] {
 			if g.column == "tray" && !c.Tray.Known || g.column == "cells" && !c.Cells.Known {
 				places = append(places, g.place(on.book, c.At, b.Code))
 			}
 		}
+		slices.SortStableFunc(places[from:], func(x, y Place) int { return cmp.Compare(x.Line, y.Line) })
 	}
 	return places
 }

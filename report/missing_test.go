@@ -199,6 +199,17 @@ func TestGapsOfCounts(t *testing.T) {
 	if m := gapOf(t, reportOf(b, "2025-03-18"), "cells looked at"); len(m.Places) != 1 || m.Places[0].Line != 2 {
 		t.Errorf("%+v", m)
 	}
+	// A count written late stands last in the sheet, whatever its day.
+	b.Count("a", "2025-03-07", 12).At = records.At{Line: 9, Row: 9}
+	b.Count("a", "2025-03-12", 24).At = records.At{Line: 4, Row: 4}
+	slices.SortFunc(b.Counts, func(x, y records.Count) int { return int(x.Date - y.Date) }) // as a book that was read has them
+	var lines []int
+	for _, p := range gapOf(t, reportOf(b, "2025-03-18"), "cells looked at").Places {
+		lines = append(lines, p.Line)
+	}
+	if !slices.Equal(lines, []int{2, 4, 9}) {
+		t.Errorf("the cells to fill are in lines %v", lines)
+	}
 	for today, due := range map[string]bool{"2025-03-17": false, "2025-03-18": true} {
 		if is := slices.ContainsFunc(reportOf(b, today).Missing, func(m Missing) bool { return m.What == "count" }); is != due {
 			t.Errorf("%s: due for a count: %v", today, is)
