@@ -58,20 +58,28 @@ func (p *page) noteText(n records.Note, season int) template.HTML {
 	}
 	begin := beginning(blocks)
 	p.said = sizeOfBlocks(begin)
-	return joined(begin) + p.wholeNote(n, season)
+	return joined(begin) + p.wholeNote(n, season, len(begin) > 0)
 }
 
-// wholeNote leads from the beginning of a long note to all of it; the season's own review
-// makes those pages. A review in one file has no other.
-func (p *page) wholeNote(n records.Note, season int) template.HTML {
+// wholeNote leads from the beginning of a long note, where so much as its first block could
+// begin here, to all of it; the season's own review makes those pages. A review in one file
+// has no other.
+func (p *page) wholeNote(n records.Note, season int, begun bool) template.HTML {
+	goes := template.HTML("The note goes on")
+	if !begun {
+		goes = "The note is too long for this page, and stands"
+	}
 	if p.single {
-		return say("<p>The note goes on in %s.</p>", name(n.File))
+		return say("<p>%s in %s.</p>", goes, name(n.File))
 	}
 	at := seasonFile("notes", season)
 	if p.spec.path == p.seasonPath(season) {
 		p.addNotePages(n, season, at)
 	}
-	return say(`<p>The note goes on: <a href="%s">all of it</a>.</p>`, p.href(at))
+	if !begun {
+		return say(`<p>%s <a href="%s">on one of its own</a>.</p>`, goes, p.href(at))
+	}
+	return say(`<p>%s: <a href="%s">all of it</a>.</p>`, goes, p.href(at))
 }
 
 // addNotePages makes the pages of a long note. All are in one folder, so that its links

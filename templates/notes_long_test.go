@@ -84,6 +84,22 @@ func TestLongBlockOfANote(t *testing.T) {
 	}
 }
 
+// A note that cannot even begin on its review is not said to go on.
+func TestNoteThatCannotBegin(t *testing.T) {
+	r := changedHouse(t, func(b *records.Book) {
+		b.Notes = []records.Note{{File: "notes/2025.md", Year: 2025, Text: strings.Repeat("a word of the season\n", 8_000) + "\nAn end."}}
+	})
+	b := buildOf(t, r, nil)
+	expect(t, textOf(t, b, "2025/index.html"), "The note is too long for this page, and stands on one of its own.")
+	if !strings.Contains(b.pages["2025/index.html"], `<a href="../2025/notes.html">on one of its own</a>`) || b.pages["2025/notes.html"] == "" {
+		t.Error("no way to the note")
+	}
+	single, err := Single(r, nil)
+	if err != nil || !strings.Contains(string(single.Body), "The note is too long for this page, and stands in <bdi>notes/2025.md</bdi>.") {
+		t.Errorf("as one file: %v", err)
+	}
+}
+
 // A note that fits stands whole on its review and has no page of its own.
 func TestShortNotes(t *testing.T) {
 	r := changedHouse(t, func(b *records.Book) {
