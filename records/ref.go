@@ -23,8 +23,9 @@ func (b *Book) Code(r Ref) string {
 	return b.told.codes[r-1]
 }
 
-// Ref is how a row names a code. It is for books made in Go: one that was read has its
-// codes, and finds none again.
+// Ref is how a row names a code. It is for books made in Go: among the codes of one that was
+// read are names of all kinds, and the same one may stand for a crop too. Such rows are
+// compared by Code.
 func (b *Book) Ref(code string) Ref {
 	if code == "" {
 		return 0
