@@ -70,7 +70,7 @@ var gapPhrases = map[string]string{
 	"cells looked at":           "without a number of cells looked at",
 	"tray numbers":              "with tray numbers on some counts only",
 	"later count":               "counted too soon after sowing",
-	"late enough last count":    "last counted while more may have come up",
+	"late enough last count":    "last counted so early that more may have come up since",
 	"early enough first count":  "first counted when more than half had come up",
 	"seed lot":                  "without a seed lot",
 	"row of the seed lot":       "from lots without a row in lots.csv",

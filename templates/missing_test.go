@@ -96,7 +96,7 @@ func TestMissingFinding(t *testing.T) {
 		{nil, "Nothing is missing", "0", "", "Every figure of the review rests on what is written down."},
 		{[]report.Missing{late, count}, "The costliest gap: 7 batches of 2025 without a number of plants out", "40", "min", "1 gap can be closed, 1 can only be done better next time."},
 		{[]report.Missing{wage, count}, "The costliest gap: hours of work without a wage", "2.2", "h", "All of it can still be written down."},
-		{[]report.Missing{late}, "The costliest gap: 9 batches of 2025 last counted while more may have come up", "0", "min", "Nothing of it can be written down any more; it can only be done better next time."},
+		{[]report.Missing{late}, "The costliest gap: 9 batches of 2025 last counted so early that more may have come up since", "0", "min", "Nothing of it can be written down any more; it can only be done better next time."},
 	} {
 		r := *houseReport(t)
 		r.Missing = tt.missing
