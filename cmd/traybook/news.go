@@ -2,7 +2,7 @@ package main
 
 import (
 	"fmt"
-	"reflect"
+	"slices"
 	"strings"
 
 	"traybook/records"
@@ -70,7 +70,6 @@ func rowNews(before, now *records.Book) []string {
 		}
 		return 0
 	}
-	was, is := logsOf(before), logsOf(now)
 	var parts []string
 	for _, log := range records.Logs {
 		switch n := rows(now, log.Name) - rows(before, log.Name); {
@@ -78,19 +77,12 @@ func rowNews(before, now *records.Book) []string {
 			parts = append(parts, log.Sheet()+": "+words.Count(n, "row", "rows")+" more")
 		case n < 0:
 			parts = append(parts, log.Sheet()+": "+words.Count(-n, "row", "rows")+" fewer")
-		case !reflect.DeepEqual(was[log.Name], is[log.Name]):
+		case !now.Same(before, log.Name):
 			parts = append(parts, log.Sheet()+" changed")
 		}
 	}
-	if !reflect.DeepEqual(before.Notes, now.Notes) {
+	if !slices.Equal(before.Notes, now.Notes) {
 		parts = append(parts, "notes changed")
 	}
 	return parts
-}
-
-// logsOf are the rows of a book by their log.
-func logsOf(b *records.Book) map[string]any {
-	return map[string]any{"book.csv": b.Settings, "sowings.csv": b.Sowings, "out.csv": b.Outs, "counts.csv": b.Counts, "scores.csv": b.Scores,
-		"trays.csv": b.Trays, "lots.csv": b.Lots, "costs.csv": b.Costs, "chamber.csv": b.Chamber, "house.csv": b.House,
-		"wishes.csv": b.Wishes, "changes.csv": b.Changes}
 }
