@@ -14,7 +14,8 @@
 // clock.go, words.go, names.go), a row becomes a Sowing, a Count and so on (logs.go,
 // total.go, setting.go, notes.go). checks.go is the table of every check; check_*.go are
 // those across logs, happened.go the dates they compare. book.go and settings.go are the
-// result; cells.go says what a row of sowings.csv comes to, for the checks and the
+// result; ref.go how its rows name codes and words, counts_order.go the order of its counts,
+// same.go whether a log tells the same in two books; cells.go says what a row of sowings.csv comes to, for the checks and the
 // figures alike. columns.go is the table of every column.
 //
 // A book may have a million rows. Of each are kept its values, by column, and where it
