@@ -41,10 +41,13 @@ func Occupancy(spans []Span) []Step {
 // that is. Changes are added up by day first, so that they need not be sorted.
 func plainLevels(spans []Span) (steps []Step, ok bool) {
 	changes, ok := dayChanges(spans)
+	if !ok {
+		return nil, false
+	}
 	sum, was := 0.0, 0.0
 	for i, c := range changes {
 		next := sum + c.Amount
-		if !ok || rounded(sum, c.Amount, next) {
+		if rounded(sum, c.Amount, next) {
 			return nil, false
 		}
 		sum = next

@@ -40,6 +40,7 @@ func TestOccupancyCases(t *testing.T) {
 		{"tenths leave nothing behind", []Span{{1, 4, .1}, {2, 5, .2}, {3, 6, .3}}, []Step{{1, .1}, {2, .1 + .2}, {3, .6}, {4, .5}, {5, .3}, {6, 0}}},
 		{"great and small", []Span{{1, 4, 1e300}, {2, 5, 1e-300}}, []Step{{1, 1e300}, {4, 1e-300}, {5, 0}}},
 		{"a capacity taken away", []Span{{1, 9, -10}, {2, 5, 12}}, []Step{{1, -10}, {2, 2}, {5, -10}, {9, 0}}},
+		{"the great cancel, the small is left", []Span{{1, 4, 1e17}, {1, 4, 1}, {1, 4, -1e17}}, []Step{{1, 1}, {4, 0}}},
 		{"no spans at all", []Span{{3, 3, 2}, {5, 4, 2}, {1, 9, 0}, {1, 9, math.NaN()}, {1, 9, math.Inf(1)}}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
