@@ -8,7 +8,8 @@
 // 64 MB and 2,000,000 lines, a cell up to 10 kB, a row up to 200 cells, notes up to 1 MB a season
 // with 1000 headings, 100 figures, 50,000 cells of tables, 50 lists or quotations within each other, and 1000
 // brackets, stars and the like in a paragraph. A book of more than 120,000 batches, 50,000
-// lots, 5,000 tray codes or 10,000 crops counted anew in each season is not built.
+// lots, 5,000 tray codes, 10,000 crops counted anew in each season or 500,000 different
+// names in all is not built.
 //
 // Numbers may have separators of thousands (a comma or, with decimal commas, a
 // point; a space; an apostrophe); money may have a currency sign, a percentage a

@@ -160,7 +160,7 @@ func partLink(root string, parts []part, i int) *navLink {
 	if i < 0 || i >= len(parts) {
 		return nil
 	}
-	return &navLink{root + parts[i].path, bareText(parts[i].word)}
+	return &navLink{root + parts[i].path, capital(bareText(parts[i].word))}
 }
 
 // heading is the page's title as its heading, the season with it.

@@ -152,6 +152,9 @@ func beginning(blocks []noteBlock) []noteBlock {
 			whole = i + 1
 		}
 	}
+	for whole > 0 && blocks[whole-1].heading { // of what does not begin here
+		whole--
+	}
 	return blocks[:whole]
 }
 

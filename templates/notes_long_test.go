@@ -100,6 +100,20 @@ func TestNoteThatCannotBegin(t *testing.T) {
 	}
 }
 
+// A heading without what it heads does not stand alone on the review.
+func TestNoteBeginsWithNoLoneHeading(t *testing.T) {
+	r := changedHouse(t, func(b *records.Book) {
+		b.Notes = []records.Note{{File: "notes/2025.md", Year: 2025, Text: "A word.\n\n## The spring\n\n" + strings.Repeat("a word of the season\n", 8_000) + "\nAn end."}}
+	})
+	b := buildOf(t, r, nil)
+	if front := b.pages["index.html"]; !strings.Contains(front, "A word.") || strings.Contains(front, "The spring") {
+		t.Error("the heading stands alone, or the beginning is not told")
+	}
+	if !strings.Contains(b.pages["2025/notes.html"], "The spring") {
+		t.Error("the heading is lost")
+	}
+}
+
 // A note that fits stands whole on its review and has no page of its own.
 func TestShortNotes(t *testing.T) {
 	r := changedHouse(t, func(b *records.Book) {

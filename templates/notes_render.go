@@ -15,7 +15,6 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"traybook/records"
-	"traybook/report/words"
 )
 
 // note returns the note of a season, if there is one.
@@ -46,7 +45,7 @@ func (p *page) noteBlocks(n records.Note, season int) (blocks []noteBlock, err e
 		}
 		b := noteBlock{template.HTML(out.String()), node.Kind() == ast.KindHeading, out.Len() + setter.undrawn}
 		if b.size > mostOfNotePage {
-			b.html = say("<p>What stands at line %s of %s is too long for a page.</p>\n", words.Whole(tree.lineOf(node)), name(n.File))
+			b.html = say("<p>What stands at line %s of %s is too long for a page.</p>\n", strconv.Itoa(tree.lineOf(node)), name(n.File))
 			b.size = len(b.html)
 		}
 		blocks = append(blocks, b)
