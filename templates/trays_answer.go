@@ -242,8 +242,13 @@ func (p *page) nextSide(a pairOf) template.HTML {
 	})
 	kind := draw.KindOf(p.kindOf(a.tray()))
 	text := say("Uses a season of each further %s, %s.", name(a.tray()), seasonsWords(b.Seasons))
-	if b.N > 0 {
-		text = join(text, "Those in colour pay.")
+	switch { // told by number, as not every kind has a colour, nor does every reader see one
+	case b.N == 1:
+		text = join(text, "The first pays.")
+	case b.N > 1 && b.N >= len(beyond):
+		text = join(text, "All of them pay.")
+	case b.N > 1:
+		text = join(text, say("The first %s pay.", words.Whole(b.N)))
 	}
 	return caption(draw.Next(b.Owned, uses, b.N, kind, 0), text)
 }
