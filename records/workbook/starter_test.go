@@ -35,10 +35,10 @@ func TestWrite(t *testing.T) {
 	wantRow(t, b.Sheets[1].Rows[1], 2, starters[1].Rows[0]...)
 }
 
-// Heads are frozen and say what their column holds; lists, widths and forms are there
-// for the grower's own rows; no macro is.
-func TestWriteForms(t *testing.T) {
-	raw, err := Write(starters, "sowings")
+// opened is a workbook of tables as another maker's reader opens it.
+func opened(t *testing.T, tables []Table) *excelize.File {
+	t.Helper()
+	raw, err := Write(tables, "sowings")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -46,7 +46,14 @@ func TestWriteForms(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	defer f.Close()
+	t.Cleanup(func() { _ = f.Close() })
+	return f
+}
+
+// Heads are frozen and say what their column holds; lists, widths and forms are there
+// for the grower's own rows; no macro is.
+func TestWriteForms(t *testing.T) {
+	f := opened(t, starters)
 	if panes, err := f.GetPanes("trays"); err != nil || !panes.Freeze || panes.YSplit != 1 || f.GetActiveSheetIndex() != 1 {
 		t.Errorf("panes %+v, %v", panes, err)
 	}
@@ -98,15 +105,7 @@ func TestWriteForms(t *testing.T) {
 func TestWriteListsOnce(t *testing.T) {
 	twice := []Table{{Name: "sowings", Columns: []Column{{Head: "crop", From: "sowings!A", Once: true}, {Head: "again", From: "sowings!A", Once: true}},
 		Rows: [][]Cell{{{Text, "kale"}}, {{Text, "leek"}}, {{Text, "kale"}}, {{Text, "chard"}}}}}
-	raw, err := Write(twice, "sowings")
-	if err != nil {
-		t.Fatal(err)
-	}
-	f, err := excelize.OpenReader(bytes.NewReader(raw))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
+	f := opened(t, twice)
 	if shown, err := f.GetSheetVisible(ListsSheet); err != nil || shown {
 		t.Error("the sheet of lists is shown", err)
 	}
