@@ -64,11 +64,10 @@ func everUpCount(c *Counted) estimate.Count {
 	return estimate.Count{X: c.EverUp.Value, N: c.Looked.Value}
 }
 
-// cropOf, varietyOf, lotOf and groupOf are keys by which batches are split.
-func cropOf(c *Counted) string       { return c.Crop }
-func varietyOf(c *Counted) string    { return c.Variety }
-func lotOf(c *Counted) string        { return c.Lot }
-func groupOf(c *Counted) batch.Group { return c.Group() }
+// cropOf, varietyOf and lotOf are keys by which batches are split.
+func cropOf(c *Counted) string    { return c.Crop }
+func varietyOf(c *Counted) string { return c.Variety }
+func lotOf(c *Counted) string     { return c.Lot }
 
 // trays adds up the trays sown.
 func trays(batches []*Counted) float64 {

@@ -12,11 +12,11 @@ import (
 // emergence returns a row for every group with a counted batch (rules "Emergence",
 // "Per seed"). in holds the batches that enter it.
 func emergence(in []*Counted, leftOut map[batch.Group]int, scatter rate.Scatter) []Emergence {
-	keys, groups := batch.GroupBy(in, groupOf)
-	slices.SortFunc(keys, batch.Order)
-	table := slices.Grow([]Emergence(nil), len(keys))
-	for _, g := range keys {
-		e := emergenceOf(g, groups[g], scatter)
+	groups := batch.SplitBy(in, (*Counted).GroupRank).Groups
+	table := slices.Grow([]Emergence(nil), len(groups))
+	for _, of := range groups {
+		g := of[0].Group()
+		e := emergenceOf(g, of, scatter)
 		e.LeftOut = leftOut[g]
 		e.SeedRate, e.SeedLow, e.SeedHigh = e.PerSeed(e.SeedsPerCell)
 		table = append(table, e)
@@ -44,10 +44,12 @@ func leftOut(all []*Counted) map[batch.Group]int {
 // seasons is the emergence of each season, all crops together. Its interval rests
 // on the scatter of the whole book (rule "Scatter").
 func seasons(in []*Counted, all []int, scatter rate.Scatter) map[int]rate.Rate {
-	_, of := batch.GroupBy(in, func(c *Counted) int { return c.Season })
 	rates := map[int]rate.Rate{}
 	for _, season := range all {
-		rates[season] = scatter.Rate("", rate.Counts(of[season], emergenceCount))
+		rates[season] = scatter.Rate("", nil)
+	}
+	for _, of := range batch.SplitBy(in, (*Counted).SeasonRank).Groups {
+		rates[of[0].Season] = scatter.Rate("", rate.Counts(of, emergenceCount))
 	}
 	return rates
 }
@@ -56,13 +58,10 @@ func seasons(in []*Counted, all []int, scatter rate.Scatter) map[int]rate.Rate {
 // together: pooled over several groups, its interval still rests on the crop's own
 // scatter (rule "Scatter"). Rows have no rate a seed.
 func crops(in []*Counted, scatter rate.Scatter) []Emergence {
-	keys, groups := batch.GroupBy(in, func(c *Counted) batch.Group { return batch.Group{Season: c.Season, Crop: c.Crop} })
-	slices.SortFunc(keys, func(a, b batch.Group) int {
-		return cmp.Or(cmp.Compare(a.Season, b.Season), cmp.Compare(a.Crop, b.Crop))
-	})
-	table := slices.Grow([]Emergence(nil), len(keys))
-	for _, g := range keys {
-		table = append(table, emergenceOf(g, groups[g], scatter))
+	groups := batch.SplitBy(in, (*Counted).SeasonCropRank).Groups
+	table := slices.Grow([]Emergence(nil), len(groups))
+	for _, of := range groups {
+		table = append(table, emergenceOf(batch.Group{Season: of[0].Season, Crop: of[0].Crop}, of, scatter))
 	}
 	return table
 }

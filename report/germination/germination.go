@@ -12,7 +12,7 @@ func New(b *batch.Batches, counts []Counts, book *records.Book) *Figures {
 	f := &Figures{}
 	f.Counted, f.MedianT50 = countedOf(b.List, counts, read)
 	in := batch.Filter(f.Counted, (*Counted).EntersEmergence)
-	f.Scatter = rate.ScatterOf(in, seedGroupOf, cropOfSeedGroup, emergenceCount, b.Settings.Confidence)
+	f.Scatter = rate.ScatterOf(batch.SplitBy(in, (*Counted).LikeRank).Met(), cropOf, emergenceCount, b.Settings.Confidence)
 	f.Seasons = seasons(in, b.Seasons, f.Scatter)
 	f.Crops = crops(in, f.Scatter)
 	f.Emergence = emergence(in, leftOut(f.Counted), f.Scatter)
@@ -26,13 +26,3 @@ func New(b *batch.Batches, counts []Counts, book *records.Book) *Figures {
 	f.Alarms = alarms(f.Counted, book, read)
 	return f
 }
-
-// seedGroup is a group with one number of seeds a cell: the batches of a group are
-// alike only within it (rule "Scatter").
-type seedGroup struct {
-	batch.Group
-	seeds int
-}
-
-func seedGroupOf(c *Counted) seedGroup   { return seedGroup{c.Group(), c.SeedsPerCell} }
-func cropOfSeedGroup(g seedGroup) string { return g.Crop }

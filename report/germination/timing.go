@@ -82,11 +82,10 @@ func (s *series) by(d records.Date) float64 {
 // page of what is missing names those batches.
 func timing(all []*Counted) []Timing {
 	timed := batch.Filter(all, func(c *Counted) bool { return c.T50.Known || c.BeforeDay.Known })
-	keys, groups := batch.GroupBy(timed, groupOf)
-	slices.SortFunc(keys, batch.Order)
-	table := slices.Grow([]Timing(nil), len(keys))
-	for _, g := range keys {
-		if t := timingOf(g, groups[g]); t.Batches > 0 {
+	groups := batch.SplitBy(timed, (*Counted).GroupRank).Groups
+	table := slices.Grow([]Timing(nil), len(groups))
+	for _, of := range groups {
+		if t := timingOf(of[0].Group(), of); t.Batches > 0 {
 			table = append(table, t)
 		}
 	}

@@ -16,7 +16,7 @@ func (f *Figures) looks(level float64) {
 	looked := batch.Filter(f.Plants, func(p *Plants) bool { return p.PlantsLooked.Known })
 	seeds := batch.Filter(looked, func(p *Plants) bool { return p.FromSeed })
 	groups := batch.SplitBy(seeds, (*Plants).GroupRank)
-	f.QualityScatter = rate.ScatterIn(groups.Met(), cropOf, qualityCount, level)
+	f.QualityScatter = rate.ScatterOf(groups.Met(), cropOf, qualityCount, level)
 	f.Quality = f.qualityBy(groups, (*Plants).GroupRank, (*Plants).Group)
 	f.QualityCrops = f.qualityBy(batch.SplitBy(seeds, (*Plants).SeasonCropRank), (*Plants).SeasonCropRank, cropGroup)
 	f.QualitySeasons = seasonsOf(seeds, qualityCount, f.QualityScatter)

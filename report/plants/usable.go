@@ -20,7 +20,7 @@ func (p *Plants) capAtCells() {
 // over all batches, from seed or not (rule "Scatter").
 func (f *Figures) usable(level float64) {
 	in := batch.Filter(f.Plants, (*Plants).EntersUsable)
-	f.UsableScatter = rate.ScatterIn(batch.SplitBy(in, (*Plants).GroupRank).Met(), cropOf, usableCount, level)
+	f.UsableScatter = rate.ScatterOf(batch.SplitBy(in, (*Plants).GroupRank).Met(), cropOf, usableCount, level)
 	f.Usable = f.usableBy((*Plants).GroupRank, (*Plants).Group)
 	f.UsableCrops = f.usableBy((*Plants).SeasonCropRank, cropGroup)
 	f.UsableSeasons = seasonsOf(in, usableCount, f.UsableScatter)

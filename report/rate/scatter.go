@@ -4,7 +4,6 @@ import (
 	"iter"
 
 	"traybook/records"
-	"traybook/report/batch"
 	"traybook/report/estimate"
 )
 
@@ -23,20 +22,9 @@ type Scatter struct {
 // and its degrees of freedom, those lent by the book among them.
 type Spread struct{ Rho, DF float64 }
 
-// ScatterOf measures the scatter between batches of one key; level is that of the
-// intervals, a share of 1.
-func ScatterOf[T any, K comparable](list []T, key func(T) K, crop func(K) string, count func(T) estimate.Count, level float64) Scatter {
-	keys, groups := batch.GroupBy(list, key)
-	all, counts := Scatter{crops: map[string]estimate.Scatter{}, level: level}, []estimate.Count(nil)
-	for _, k := range keys {
-		counts = AppendCounts(counts[:0], groups[k], count)
-		all.add(crop(k), counts)
-	}
-	return all
-}
-
-// ScatterIn is ScatterOf of batches that are split already, in the order of the groups.
-func ScatterIn[T any](groups iter.Seq[[]T], crop func(T) string, count func(T) estimate.Count, level float64) Scatter {
+// ScatterOf measures the scatter between the batches of each group, none of which is empty;
+// level is that of the intervals, a share of 1.
+func ScatterOf[T any](groups iter.Seq[[]T], crop func(T) string, count func(T) estimate.Count, level float64) Scatter {
 	all, counts := Scatter{crops: map[string]estimate.Scatter{}, level: level}, []estimate.Count(nil)
 	for group := range groups {
 		counts = AppendCounts(counts[:0], group, count)

@@ -3,6 +3,7 @@ package rate
 import (
 	"testing"
 
+	"traybook/report/batch"
 	"traybook/report/estimate"
 	"traybook/report/internal/booktest"
 )
@@ -25,8 +26,15 @@ func batches(crop, group string, up ...float64) []counted {
 type key struct{ crop, group string }
 
 func measure(all []counted, level float64) Scatter {
-	return ScatterOf(all, func(c counted) key { return key{c.crop, c.group} }, func(k key) string { return k.crop },
-		func(c counted) estimate.Count { return c.Count }, level)
+	keys, groups := batch.GroupBy(all, func(c counted) key { return key{c.crop, c.group} })
+	each := func(yield func([]counted) bool) {
+		for _, k := range keys {
+			if !yield(groups[k]) {
+				return
+			}
+		}
+	}
+	return ScatterOf(each, func(c counted) string { return c.crop }, func(c counted) estimate.Count { return c.Count }, level)
 }
 
 func countsOf(all []counted) []estimate.Count {

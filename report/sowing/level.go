@@ -36,7 +36,7 @@ func levelsOf(all []*plants.Plants, confidence float64) []level {
 	levels := make([]level, len(splits))
 	for i, l := range splits {
 		keys, groups := batch.SplitByKey(seeded, (*plants.Plants).GroupRank, func(p *plants.Plants) batch.Group { return l.key(p.Group()) })
-		l.scatter = rate.ScatterIn(slices.Values(groups), cropOf, usableCount, confidence)
+		l.scatter = rate.ScatterOf(slices.Values(groups), cropOf, usableCount, confidence)
 		l.keys, l.groups = keys, make(map[batch.Group][]*plants.Plants, len(keys))
 		for j, k := range keys {
 			l.groups[k] = groups[j]
