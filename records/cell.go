@@ -272,8 +272,11 @@ func (r row) nameIn(kind, owner, col string) string {
 	return r.names.shownAt(r.spelt(kind, owner, col))
 }
 
-// ref reads a name of a kind as its place in the book.
-func (r row) ref(kind, col string) Ref { return Ref(r.spelt(kind, "", col) + 1) }
+// batchCode reads the code of the batch, and its place in the book.
+func (r row) batchCode() (string, Ref) {
+	i := r.spelt("batch", "", "batch")
+	return r.names.shownAt(i), Ref(i + 1)
+}
 
 // spelt is the place of a name's spelling, -1 for a blank.
 func (r row) spelt(kind, owner, col string) int32 {

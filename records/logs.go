@@ -48,13 +48,14 @@ func (r row) lot() Lot {
 // seed are filled in here; cells are not, which need the tray code.
 func (r row) sowing() Sowing {
 	crop := r.name("crop", "crop")
+	code, ref := r.batchCode()
 	start := r.oneOf("start", "seed", "plug", "cutting")
 	if start == "" {
 		start = "seed"
 	}
 	return Sowing{
 		At:           r.spot(),
-		Code:         r.name("batch", "batch"),
+		Code:         code,
 		Sown:         r.date("sown"),
 		Crop:         crop,
 		Variety:      r.nameIn("variety", crop, "variety"),
@@ -74,15 +75,16 @@ func (r row) sowing() Sowing {
 		PlantsOut:    r.whole("plants_out", 0),
 		Surplus:      r.whole("surplus", 0),
 		Note:         r.text("note"),
-		ref:          r.ref("batch", "batch"),
+		ref:          ref,
 	}
 }
 
 // outRow reads a row of out.csv.
 func (r row) outRow() Out {
+	code, ref := r.batchCode()
 	return Out{
 		At:     r.spot(),
-		Batch:  r.name("batch", "batch"),
+		Batch:  code,
 		Date:   r.date("date"),
 		Plants: r.whole("plants", 0).Value,
 		To: Destination(r.oneOf("to", string(ToField), string(Sold), string(Given), string(ToSurplus),
@@ -90,16 +92,17 @@ func (r row) outRow() Out {
 		Last:  r.yes("last").Value,
 		Money: r.money("money"),
 		Note:  r.text("note"),
-		ref:   r.ref("batch", "batch"),
+		ref:   ref,
 	}
 }
 
 // count reads a row of counts.csv. Cells that are blank stay unknown here: those of the
 // tray or batch stand in where they are used.
 func (r row) count() Count {
+	_, ref := r.batchCode()
 	return Count{
 		At:      r.spot(),
-		Batch:   r.ref("batch", "batch"),
+		Batch:   ref,
 		Date:    r.date("date"),
 		Tray:    r.short("tray", 1),
 		Cells:   r.short("cells", 1),
@@ -122,15 +125,16 @@ func (r row) said() uint32 {
 
 // look reads a row of scores.csv, of whichever form.
 func (r row) look() Score {
+	code, ref := r.batchCode()
 	s := Score{
 		At:     r.spot(),
-		Batch:  r.name("batch", "batch"),
+		Batch:  code,
 		Date:   r.date("date"),
 		Looked: r.short("looked", 1),
 		Usable: r.short("usable", 0),
 		Score:  r.short("score", 0),
 		Note:   r.text("note"),
-		ref:    r.ref("batch", "batch"),
+		ref:    ref,
 	}
 	for i := range s.S {
 		s.S[i] = r.short("s"+itoa(i+1), 0)
