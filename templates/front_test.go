@@ -110,6 +110,8 @@ func aChange(v rate.Verdict, usual float64) years.Change {
 func TestChangeTitles(t *testing.T) {
 	alone := aChange(rate.TooFew, 0)
 	alone.Share, alone.Same = 0, 0
+	level := aChange(rate.NoDifference, 0)
+	level.Same = -0.0003
 	tests := []struct {
 		c           years.Change
 		title, says string
@@ -120,6 +122,7 @@ func TestChangeTitles(t *testing.T) {
 		{aChange(rate.ClearlyLower, 0), "Like sowings came up worse than in 2024", "came up 4.0 fewer in 100 than in 2024"},
 		{aChange(rate.ClearlyLower, 0.05), "Like sowings came up worse than in 2024, as seasons do", "no more than this farm’s seasons differ"},
 		{aChange(rate.NoDifference, 0.05), "Like sowings: no clear difference from 2024", "Like sowings, 75 % of the cells, came up 4.0 more in 100 than in 2024. The whole farm’s change, +5.0 in 100: like sowings +3.0, other varieties and trays −1.0 and growing other crops +3.0."},
+		{level, "Like sowings: no clear difference from 2024", "Like sowings, 75 % of the cells, came up as in 2024, to within 0.1 in 100."},
 		{aChange(rate.TooFew, 0), "Too few batches to set like sowings beside those of 2024", "other varieties and trays −1.0 and growing other crops +3.0."},
 		{alone, "Nothing was sown alike in 2024", "No variety stood in the same tray in both 2024 and 2025."},
 	}

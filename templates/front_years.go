@@ -77,6 +77,9 @@ func (p *page) likeWords(c years.Change) template.HTML {
 	if !like.Known {
 		return say("No variety stood in the same tray in both %s and %s.", words.Year(c.From), words.Year(c.To))
 	}
+	if words.Fixed(math.Abs(100*like.Value), 1) == "0.0" {
+		return say("Like sowings, %s of the cells, came up as in %s, to within 0.1 in 100.", words.Percent(c.Share), words.Year(c.From))
+	}
 	return say("Like sowings, %s of the cells, came up %s in 100 than in %s.", words.Percent(c.Share), moreFewer(100*like.Value), words.Year(c.From))
 }
 
