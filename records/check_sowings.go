@@ -5,21 +5,13 @@ import (
 	"strings"
 )
 
-// batch finds a sowing by its code: its row, left out or not; nil for none. The rows of a
-// batch often stand together, so that the one before is tried first.
+// batch finds a sowing by its code: its row, left out or not; nil for none.
 func (l *loader) batch(code string) *entry[Sowing] {
-	if l.last != nil && l.last.is.Code == code {
-		return l.last
-	}
 	l.findBatches()
-	if found := l.batches[code]; found != nil {
-		l.last = found
-		return found
-	}
-	return nil
+	return l.batches[code]
 }
 
-// batchOf finds a sowing likewise, as a count names it.
+// batchOf finds a sowing likewise, as the rows of which there are most name it.
 func (l *loader) batchOf(r Ref) *entry[Sowing] {
 	l.findBatches()
 	return l.byRef[r]

@@ -47,7 +47,6 @@ type loader struct {
 
 	batches  map[string]*entry[Sowing]
 	byRef    []*entry[Sowing]
-	last     *entry[Sowing]  // the batch that was looked for last
 	holdings []hold          // of all batches
 	ordered  []int32         // the counts by batch, tray and day
 	codes    []string        // of all batches
