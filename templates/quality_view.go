@@ -166,8 +166,8 @@ func standApart(all rate.Rate, crops []cropRate) (low, high []cropRate) {
 			high = append(high, c)
 		}
 	}
-	slices.SortStableFunc(low, func(a, b cropRate) int { return byShare(a.Rate, b.Rate) })
-	slices.SortStableFunc(high, func(a, b cropRate) int { return byShare(b.Rate, a.Rate) })
+	slices.SortStableFunc(low, func(a, b cropRate) int { return byShare(&a.Rate, &b.Rate) })
+	slices.SortStableFunc(high, func(a, b cropRate) int { return byShare(&b.Rate, &a.Rate) })
 	return low, high
 }
 

@@ -39,7 +39,7 @@ type groupRate struct {
 }
 
 // byShare puts the lower share first.
-func byShare(a, b rate.Rate) int { return cmp.Compare(a.Share.Value, b.Share.Value) }
+func byShare(a, b *rate.Rate) int { return cmp.Compare(a.Share.Value, b.Share.Value) }
 
 // lowestShare is where an axis of groups begins: the ends of what can be judged, and the
 // shares of all. The interval of a group of few batches would reach far to the left and
@@ -60,7 +60,7 @@ func lowestShare(groups []groupRate) float64 {
 // worst first. The line parts what can be judged from what cannot, so that a single bad
 // batch does not lead the table.
 func (p *page) cropTable(t *rows, axis draw.Axis, done string, crops, groups []groupRate) {
-	lowestFirst := func(a, b groupRate) int { return cmp.Compare(a.Share.Value, b.Share.Value) }
+	lowestFirst := func(a, b groupRate) int { return byShare(a.Rate, b.Rate) }
 	slices.SortStableFunc(crops, lowestFirst)
 	slices.SortStableFunc(groups, lowestFirst)
 	_, of := batch.GroupBy(groups, func(g groupRate) string { return g.Crop })

@@ -147,9 +147,8 @@ func dateOf(flag, s string) (records.Date, error) {
 	return d, nil
 }
 
-// site gives the pages and then the data files, each made when it is asked for. No more
-// than one is held in memory at a time, as the pages of a large book together are larger
-// than it.
+// site gives the pages and then the data files, each made when it is asked for and none
+// kept, as the pages of a large book together are larger than it.
 func site(r *report.Report, charts templates.Charts) iter.Seq2[folder.File, error] {
 	return func(yield func(folder.File, error) bool) {
 		for p, err := range templates.Pages(r, charts) {
